@@ -38,7 +38,7 @@ const KEPT: readonly (readonly [file: RegExp, text: RegExp, why: string])[] = [
   [/report\/src/, /^(?:cautions all|wide small|verdict \{\}|status \{\} \{\}|sentence \{\})$/, "classes"],
   [/report\/src/, /^ &nbsp;$/, "a blank"],
   [/lessons\/rigs/, /./, "a rig's file"],
-  [/OwnerChoice/, /^how the marked end can be told$/, "a text that the user writes over"],
+  [/ownerFields/, /^how the marked end can be told$/, "a text that the user writes over"],
   [/readWear/, /^# Invented/, "a remark in a file"],
   [/time\/csv/, /./, "heads of a table in a file"],
   [/figures\/src\/breakLog/, /fit$|^bound with|^18 of 20|^built in/, "names in a table in a file"],
@@ -57,7 +57,7 @@ const KEPT: readonly (readonly [file: RegExp, text: RegExp, why: string])[] = [
     "the name of a group of steps or of an element",
   ],
   [/documentHost|GroundShort/, /^ground (?:by hand|of one number)$/, "the name of a group of steps"],
-  [/MatchColumns/, /^ (?:none|same)$/, "values that no column is called"],
+  [/matchWords/, /^ (?:none|same)$/, "values that no column is called"],
   [/time\/traces/, /^connection \{\}$/, "the id of a trace"],
   [/cli\/src\/cli\.ts/, /^secondline: \{\}$/, "the name of the program"],
   [
@@ -99,11 +99,11 @@ const strayIn = (file: string, source: string): readonly string[] =>
 /** Where digits are made that nobody reads as they are: of drawings, of files, of addresses, of what is typed, and of the language itself. */
 const OWN_DIGITS: readonly RegExp[] = [
   /\/lessons\/rigs\.ts$/,
-  /\/files\/link\.ts$/,
+  /\/link\/link\.ts$/,
   /\/time\/(?:csv|validLanguage|RangeFields)\.tsx?$/,
   /\/question\/PlaceFields\.tsx$/,
   /\/wear\/(?:entryEdits|strengthCurve)\.tsx?$/,
-  /\/rigSheet\/RigSketch\.tsx$/,
+  /\/sketch\/rigSketch\.ts$/,
   /figures\/src\/ink\/svgPath\.ts$/,
   /report\/src\/(?:elevation|teardownSheet|forcePlot)\.ts$/,
   /words\/src\/(?:dates|lists|quantity)\.ts$/,

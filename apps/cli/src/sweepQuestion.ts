@@ -12,7 +12,6 @@ import {
   type SweepWhat,
   type Swept,
 } from "@secondline/scenarios";
-import { broughtIn } from "@secondline/words";
 import { tellFault } from "@secondline/words/faults";
 import { changeText, sweepWords as words } from "@secondline/words/sweep";
 import { sayFiles } from "@secondline/words/terminal/files";

@@ -6,20 +6,18 @@ import { sayPage } from "@secondline/words/page/page";
 import {
   type Autosave,
   createSandbox,
+  findWork,
   KeptFounds,
-  type Notice,
   type ReadRig,
   type Sandbox,
-  type SavedWork,
-  type Start,
-  setAside,
   startAutosave,
+  startFrom,
 } from "@secondline/workbench";
+import type { ReadLink } from "@secondline/workbench/link";
 import { FIRST_RIG } from "./demo/firstRig.ts";
 import { download, fileName } from "./device/download.ts";
 import { deviceShelf } from "./device/shelf.ts";
 import { claimWriting, openWorkStore, type WorkStore } from "./device/workStore.ts";
-import type { ReadLink } from "./files/link.ts";
 import { later, pageServices } from "./state/pageServices.ts";
 import { rigName, saveTrouble } from "./state/rigName.ts";
 import { bringWear } from "./wearInHand/wearOnDemand.ts";
@@ -41,40 +39,27 @@ const read: ReadRig = (source) => readRig(source) as ReturnType<ReadRig>;
 const services = (kept: KeptFounds) => pageServices({ runner: pageRunner(), read, kept });
 
 export async function boot(): Promise<Booted> {
-  const notices: Omit<Notice, "id">[] = [];
   const works = await openWorkStore().catch(() => undefined);
-  const { saved, writable } = await findWork(works, notices);
+  const { saved, isWritable, notices } = await findWork(works, {
+    read,
+    nameOf: rigName,
+    now: Date.now,
+    shelf: deviceShelf,
+    handOut: (text, name) => download(text, fileName(name, "json"), "application/json"),
+    reader: () => import("@secondline/workbench/keptWork"),
+  });
   const link = await linkedRig(location.hash);
   if (link.kind !== "none") history.replaceState(null, "", location.pathname + location.search);
-  let start: Start = saved ?? { document: FIRST_RIG, goodDocument: FIRST_RIG };
-  if (link.kind === "rig") {
-    if (saved)
-      await works?.keepCopy(saved.goodDocument, rigName(saved.goodDocument), Date.now()).catch(() => undefined);
-    const session = {
-      ...saved?.session,
-      ...(link.whatIf ? { whatIf: link.whatIf } : {}),
-      ...(link.camera ? { camera: link.camera } : {}),
-      selectedPart: link.part,
-    };
-    start = { document: link.document, goodDocument: link.document, session };
-    notices.push({
-      tone: "word",
-      text: sayPage(saved ? "boot.openedLinkKept" : "boot.openedLink", { rigName: rigName(link.document) }),
-    });
-  } else if (link.kind === "broken") {
-    notices.push({
-      tone: "fault",
-      text: link.opened.text,
-      details: await toldFaults(link.opened.issues),
-    });
-  }
+  const { start, notice, faults, replaced } = startFrom(link, saved, FIRST_RIG, rigName);
+  if (replaced) await works?.keepCopy(replaced, rigName(replaced), Date.now()).catch(() => undefined);
   const kept = new KeptFounds();
   const sandbox = createSandbox(services(kept), start);
   // Record and tests that are kept are known from the first verdict on.
   await bringWear(sandbox);
-  for (const notice of notices) sandbox.actions.tell(notice);
+  const begun = notice ? [{ ...notice, details: await toldFaults(faults) }] : [];
+  for (const one of [...notices, ...begun]) sandbox.actions.tell(one);
   // A store whose work could not be fetched has said so already.
-  if (writable || !works) await keepWork(sandbox, writable);
+  if (isWritable || !works) await keepWork(sandbox, works);
   void import("./afterStart.ts")
     .then(({ afterStart }) => afterStart(sandbox, start.session?.whatIf !== undefined))
     .catch(() => undefined);
@@ -93,46 +78,11 @@ async function toldFaults(issues: readonly RigIssue[]): Promise<readonly string[
 async function linkedRig(hash: string): Promise<ReadLink> {
   if (!new URLSearchParams(hash.replace(/^#/, "")).has("rig")) return { kind: "none" };
   try {
-    return (await import("./files/link.ts")).readLink(hash, read);
+    return (await import("@secondline/workbench/link")).readLink(hash, read);
   } catch {
     const text = sayPage("boot.linkPartMissing");
     return { kind: "broken", opened: { ok: false, text: sayPage("boot.openLinkAgain", { text }), issues: [] } };
   }
-}
-
-interface FoundWork {
-  readonly saved: SavedWork | undefined;
-  /** Where work is kept from now on; undefined: nowhere, so that nothing unread is overwritten. */
-  readonly writable: WorkStore | undefined;
-}
-
-/** The work kept on this device, as far as it can be read. */
-async function findWork(works: WorkStore | undefined, notices: Omit<Notice, "id">[]): Promise<FoundWork> {
-  if (!works) return { saved: undefined, writable: undefined };
-  let kept: unknown;
-  let reader: typeof import("@secondline/workbench/keptWork");
-  try {
-    kept = await works.load();
-    if (kept === undefined || kept === null) return { saved: undefined, writable: works };
-    // A first visit has kept nothing, and does without what reads it.
-    reader = await import("@secondline/workbench/keptWork");
-  } catch (error) {
-    const reason = error instanceof Error ? error.message : String(error);
-    notices.push({
-      tone: "fault",
-      text: sayPage("boot.keptWorkUnreadable", { reason }),
-    });
-    return { saved: undefined, writable: undefined };
-  }
-  const checked = reader.checkSaved(kept, read, (text, name) =>
-    download(text, fileName(name, "json"), "application/json"),
-  );
-  if (checked.setAside)
-    await works.keepCopy(checked.setAside, rigName(checked.setAside), Date.now()).catch(() => undefined);
-  // The next autosave writes over it; a copy stays for whoever looks for it later.
-  if (checked.unread !== undefined) setAside(deviceShelf(), "secondline.work", checked.unread);
-  notices.push(...checked.notices);
-  return { saved: checked.work, writable: works };
 }
 
 async function keepWork(sandbox: Sandbox, works: WorkStore | undefined): Promise<Autosave | undefined> {

@@ -1,4 +1,5 @@
 export { type Ink, SANS, SERIF } from "./ink/ink.ts";
+export { isKeptElement, isPlace, looksOf } from "./ink/looks.ts";
 export { createSvgInk } from "./ink/svgInk.ts";
 export { escapeXml, number } from "./ink/svgPath.ts";
 export { textWidth } from "./ink/textWidth.ts";
@@ -10,7 +11,9 @@ export { type Frame, frameOf } from "./plot/frame.ts";
 export type { Axis, Curve, Mark, Plot, PlotRow, Rule, Tone } from "./plot/plot.ts";
 export { plotSvg, plotsBody, plotsSvg } from "./plot/plotBody.ts";
 export { roundTicks } from "./roundTicks.ts";
+export { rowsOf } from "./rows.ts";
 export { type Scale, scaleOf } from "./scale.ts";
+export type { Paint, Shape, Tile } from "./shapes/shape.ts";
 export {
   brokenLines,
   drawSheet,

@@ -73,7 +73,7 @@ it("no tree stands before the eyes of who looks from anchor A", () => {
       const section = gapSection(profile, span, 0);
       const trees = treePlaces(section, terrainMesh(section));
       for (let i = 0; i < trees.length; i += 4) {
-        const [x, y, z, height] = [trees[i]!, trees[i + 1]!, trees[i + 2]!, trees[i + 3]!];
+        const [_x, y, z, height] = [trees[i]!, trees[i + 1]!, trees[i + 2]!, trees[i + 3]!];
         // Beside and behind the line to its right: only what lies below the edge.
         if (y < 6) expect(z + height).toBeLessThan(-1);
       }

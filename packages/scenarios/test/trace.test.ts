@@ -44,7 +44,7 @@ describe("the band of draws", () => {
 describe("a search that keeps traces", () => {
   const ordered: RunOrder[] = [];
   const run = ({ trace, draw }: RunOrder) =>
-    trace ? { trace: traceOf(3, () => [0, 1000 + 10 * (draw["mass"] ?? 0)]) } : {};
+    trace ? { trace: traceOf(3, () => [0, 1000 + 10 * (draw.mass ?? 0)]) } : {};
   const { outcome } = searched(testRig, { share: () => 0.3, run }, { traces: true }, undefined, ordered);
 
   it("keeps those of each event and of its first draws, and no more", () => {

@@ -24,21 +24,18 @@ export {
 } from "./breakLog/match.ts";
 export { readMatched } from "./breakLog/readMatched.ts";
 export { logTemplate } from "./breakLog/template.ts";
-export { faultInForm, tidyFields } from "./breakLog/testFields.ts";
 export {
-  failureOf,
-  type Grouped,
   groupLabel,
   groupsBy,
   groupTitle,
-  isOutlier,
   loadOf,
   resultWords,
 } from "./breakLog/testGroups.ts";
 export { type HeavierWork, lookForHeavier } from "./card/heavier.ts";
-export { chanceChoices } from "./chances/chanceChoices.ts";
+export { type Heaviest, heavierOf } from "./card/heavierDesk.ts";
 export { type ChancesDesk, type ChancesState, createChancesDesk, RUN_CHOICES } from "./chances/chancesDesk.ts";
-export { readSpread, readSpreads } from "./chances/spreads.ts";
+export { type ChancesInHand, chancesInHand } from "./chances/chancesInHand.ts";
+export { readSpread } from "./chances/spreads.ts";
 export {
   type BreakLog,
   type DocumentName,
@@ -74,8 +71,10 @@ export {
   undo,
 } from "./history/history.ts";
 export { viewOfStep, type WearPage } from "./history/inSight.ts";
+export { type PageKey, pageKey } from "./history/pageKeys.ts";
 export { type Candidate, candidatesOf, documentAt } from "./howFar/candidate.ts";
 export { limitKind, whatsOf, whatText, withNumber } from "./howFar/choices.ts";
+export { faultsAt, numberOptions, subjectOptions, sweepDoing } from "./howFar/formWords.ts";
 export { governingAt } from "./howFar/governingAt.ts";
 export { type FoundSweep, HowFarDesk, type NoCurve, numbersOf, type Preset, readingOf } from "./howFar/howFarDesk.ts";
 export { nothingText } from "./howFar/nothingText.ts";
@@ -91,12 +90,14 @@ export {
   type HowFarReading,
   readHowFar,
 } from "./howFar/question.ts";
+export { sweepSpots, sweepTable } from "./howFar/sweepRows.ts";
+export { takeAsLayout } from "./howFar/takeAsLayout.ts";
 export { KeptFounds } from "./inHand/keptFounds.ts";
 export { besidesOf, type Known } from "./inHand/known.ts";
 export { openOnWorst } from "./inHand/openOnWorst.ts";
 export type { Recordings } from "./inHand/recordings.ts";
 export { type Actions, createSandbox, type Sandbox, type Start } from "./inHand/sandbox.ts";
-export { type LookedAt, lookedAt, mayTurn } from "./inHand/soFar.ts";
+export { mayTurn } from "./inHand/soFar.ts";
 export type {
   CameraName,
   Notice,
@@ -112,11 +113,13 @@ export type {
 export { foundOf, outcomeOf } from "./inHand/verdictOf.ts";
 export type { Job, Task, TaskAnswer } from "./job/job.ts";
 export { JobSlot } from "./job/jobSlot.ts";
+export { findWork } from "./keeping/findWork.ts";
 export { type LostPart, readSaved, type SavedReading } from "./keeping/savedWork.ts";
 export { type Shelf, setAside } from "./keeping/shelf.ts";
+export { startFrom } from "./keeping/startFrom.ts";
 export { type Autosave, type SavedWork, startAutosave, type WorkKeeper } from "./keeping/work.ts";
 export { differencesTold, fallRows, type TableRow, verdictRows } from "./layouts/differences.ts";
-export { keepLayouts, readKeptLayouts } from "./layouts/keptLayouts.ts";
+export { readKeptLayouts, startKeeping } from "./layouts/keptLayouts.ts";
 export { layoutCautions } from "./layouts/layoutCautions.ts";
 export { type LayoutChange, layoutChanges } from "./layouts/layoutChanges.ts";
 export {
@@ -128,6 +131,9 @@ export {
   type WrittenLayout,
   writtenLayout,
 } from "./layouts/layouts.ts";
+export { MOST_CHANGES, roleWords } from "./layouts/roleWords.ts";
+export { layoutRunner } from "./layouts/runners.ts";
+export { answerWay } from "./newRig/answerChoices.ts";
 export {
   ANSWER_IDS,
   ANSWERS,
@@ -146,6 +152,8 @@ export { createNewRigDesk, type NewRigDesk } from "./newRig/newRigDesk.ts";
 export { type PlacesReading, placesText, readPlaces } from "./newRig/places.ts";
 export { type AnswersReading, readAnswers } from "./newRig/readAnswers.ts";
 export { type NewRig, rigFrom } from "./newRig/rigFrom.ts";
+export { type Sketched, sketch } from "./newRig/sketcher.ts";
+export { clockDoes } from "./playback/clockDoes.ts";
 export {
   type ClockOptions,
   type ClockState,
@@ -155,6 +163,8 @@ export {
   SPEEDS,
   type Speed,
 } from "./playback/playbackClock.ts";
+export { Scrubbing, type ScrubTarget } from "./playback/scrubbing.ts";
+export { stripDoes } from "./playback/stripActions.ts";
 export { type KeyAction, keyAction } from "./playback/timeKeys.ts";
 export { readPlace, stepFor } from "./question/placeOnLine.ts";
 export { placeWords } from "./question/placeWords.ts";
@@ -188,12 +198,12 @@ export {
   withPoint,
   withPointAt,
 } from "./side/ground.ts";
+export { HANDLE_REACH, handleAt, handleName, handlesOf, nearestHandle, wordsBeside } from "./side/handles.ts";
 export {
   faultWords,
   type Held,
   heldWords,
   KEY_STEP,
-  placeOfHeld,
   rangeOf,
   type SideHost,
 } from "./side/held.ts";
@@ -227,8 +237,13 @@ export {
   stockFrom,
 } from "./stock/ownStock.ts";
 export { type PullFault, type PullReading, readPull } from "./stock/readPull.ts";
+export { isFoundBy, stockFaultText, stockOptions } from "./stock/stockWords.ts";
 export { MOST_TEXT } from "./tables/readTable.ts";
+export { sentenceBelowWord } from "./verdict/belowWord.ts";
+export { type FallNumber, fallNumbers, rowNumbers } from "./verdict/fallNumbers.ts";
 export { changeOfFall, changeOfVerdict, isChange } from "./verdict/lastChange.ts";
+export { limitsTold, marginsTold } from "./verdict/reasonWords.ts";
+export { settledWords, shortReason, stoppedWords, studyTold } from "./verdict/studyWords.ts";
 export { type CardDates, cardDates, cardInput, takeDown } from "./wear/dates.ts";
 export { dayOf, isoOf, todayIso } from "./wear/days.ts";
 export {

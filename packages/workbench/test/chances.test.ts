@@ -1,7 +1,8 @@
 import type { Answer, ChancesRequest, Progress } from "@secondline/runner";
 import type { Assessed, Chances, WhatIf } from "@secondline/scenarios";
 import { beforeEach, describe, expect, it } from "vitest";
-import { type ChancesDesk, createChancesDesk, readSpread, readSpreads } from "../src/index.ts";
+import { readSpreads } from "../src/chances/spreads.ts";
+import { type ChancesDesk, createChancesDesk, readSpread } from "../src/index.ts";
 
 /** A runner whose answers the test gives by hand. */
 class HandRunner {

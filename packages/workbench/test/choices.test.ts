@@ -2,7 +2,8 @@
 import { readRig } from "@secondline/rig";
 import { assessRig, type Outcome, type WhatIf, whatIfKey } from "@secondline/scenarios";
 import { describe, expect, it } from "vitest";
-import { chanceChoices, limitKind, type SweepNumber, whatsOf, whatText, withNumber } from "../src/index.ts";
+import { chanceChoices } from "../src/chances/chanceChoices.ts";
+import { limitKind, type SweepNumber, whatsOf, whatText, withNumber } from "../src/index.ts";
 import { demoDocument } from "./demoDocument.ts";
 
 const reading = readRig(demoDocument());

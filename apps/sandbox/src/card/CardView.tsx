@@ -5,6 +5,7 @@ import { todayIso } from "@secondline/workbench";
 import { dated } from "@secondline/workbench/record";
 import { useEffect } from "react";
 import { Button } from "../design/Button.tsx";
+import { Lines } from "../design/Lines.tsx";
 import { Meter } from "../design/Meter.tsx";
 import { VerdictMark, verdictColour } from "../design/VerdictMark.tsx";
 import { useActions, useContextOrThrow, useSandbox } from "../state/useSandbox.ts";
@@ -172,11 +173,7 @@ function List({ head, items }: CardText["lapse"]) {
   return (
     <section className={styles.list}>
       <h3>{head}</h3>
-      <ul>
-        {items.map((item) => (
-          <li key={item}>{dated(item)}</li>
-        ))}
-      </ul>
+      <Lines of={items.map(dated)} />
     </section>
   );
 }

@@ -1,8 +1,9 @@
-import type { CardQuestion, Found, HeaviestFound } from "@secondline/scenarios";
-import { cardInput, foundOf, lookForHeavier, type WrittenRecord } from "@secondline/workbench";
+import type { CardQuestion, Found } from "@secondline/scenarios";
+import { foundOf, type Heaviest, heavierOf } from "@secondline/workbench";
 import { useEffect } from "react";
 import { useJob } from "../state/useJob.ts";
 import { useContextOrThrow, useSandbox } from "../state/useSandbox.ts";
+import type { Analysis } from "../wearInHand/analysis.ts";
 import { answerOf } from "../wearInHand/useAnalysis.ts";
 import { useWear } from "../wearInHand/useWear.ts";
 import { pageRunner } from "../worker/runner.ts";
@@ -31,22 +32,16 @@ export function useHeavier(): Heavier {
   // biome-ignore lint/correctness/useExhaustiveDependencies: another verdict, or none, ends what was asked of this one
   useEffect(() => () => slot.rest("idle"), [found]);
   function start(): void {
-    const { document, assessment } = store.getState();
-    const { known, assessed } = assessment;
-    if (!found || !known.record) return;
+    const look = heavierOf(store.getState(), found, record);
+    if (!look || !found) return;
     const id = `card ${crypto.randomUUID()}`;
-    const question = {
-      document: document.goodDocument,
-      assessment: { rig: document.rig, wear: known.record, on: known.on, tests: assessed.tests },
-      options: { accuracy: "standard", size: "full" },
-    } as const;
     void slot.run({
       begun: { done: 0, step: 1 },
       async run(tell) {
         const onProgress = (done: number, step: number) => tell({ done, step });
-        const answer = await lookForHeavier(question, { id, runner: pageRunner(), onProgress });
-        if (!answer.ok) return answer;
-        return { ok: true, value: { of: found, heavier: await withTerms(answer.value, record) } };
+        const datesOf = (input: Parameters<Analysis["card"]>[0]) => answerOf((analysis) => analysis.card(input));
+        const answer = await look({ id, runner: pageRunner(), onProgress, datesOf });
+        return answer.ok ? { ok: true, value: { of: found, ...answer.value } } : answer;
       },
       cancel: () => void pageRunner().cancel(id),
     });
@@ -58,14 +53,4 @@ export function useHeavier(): Heavier {
     start,
     stop: () => slot.stop(),
   };
-}
-
-type Heaviest = Required<Pick<CardQuestion, "heavier">>;
-
-/** How long the rig keeps with that walker is worked out of the search with that walker. */
-async function withTerms({ walker, searched }: HeaviestFound, record: WrittenRecord): Promise<Heaviest["heavier"]> {
-  if (!searched) return { walker };
-  const { assessment, assessed, found } = searched;
-  const input = cardInput({ rig: assessment.rig, on: assessment.on! }, record, assessed, found);
-  return { walker, terms: await answerOf((analysis) => analysis.card(input)) };
 }

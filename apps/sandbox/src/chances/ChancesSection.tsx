@@ -9,7 +9,9 @@ import { BasisNote } from "../design/BasisNote.tsx";
 import { Button } from "../design/Button.tsx";
 import { Choice } from "../design/Choice.tsx";
 import { Disclosure } from "../design/Disclosure.tsx";
+import { Lines } from "../design/Lines.tsx";
 import { Meter } from "../design/Meter.tsx";
+import { Table } from "../design/Table.tsx";
 import { words } from "../words.ts";
 import { PartBars, ShareBars } from "./ChanceBars.tsx";
 import styles from "./chances.module.css";
@@ -115,11 +117,7 @@ function Found({ chances, assessed, stale }: FoundProps) {
         {stale && <span className={styles.stale}> {sayChances("chancesSection.stale")}</span>}
       </h4>
       <p className={styles.sentence}>{chanceWords.chances(rig, chances)}</p>
-      <ul className={styles.cautions}>
-        {chanceWords.ownChanceCautions(rig, chances).map((caution) => (
-          <li key={caution}>{caution}</li>
-        ))}
-      </ul>
+      <Lines className={styles.cautions} of={chanceWords.ownChanceCautions(rig, chances)} />
       <h4 className={styles.heading}>{sayChances("chancesSection.whoGoesFirst")}</h4>
       <PartBars {...{ rig, chances }} />
       <ShareBars {...{ rig, chances }} />
@@ -127,11 +125,7 @@ function Found({ chances, assessed, stale }: FoundProps) {
         <FailsTable {...{ rig, chances, title }} />
       </Disclosure>
       <Disclosure title={sayChances("chancesSection.grounds")} level={4}>
-        <ul className={styles.cautions}>
-          {chanceWords.chanceGrounds(rig, chances).map((ground) => (
-            <li key={ground}>{ground}</li>
-          ))}
-        </ul>
+        <Lines className={styles.cautions} of={chanceWords.chanceGrounds(rig, chances)} />
       </Disclosure>
     </div>
   );
@@ -139,22 +133,13 @@ function Found({ chances, assessed, stale }: FoundProps) {
 
 function FailsTable({ rig, chances, title }: { rig: Rig; chances: Chances; title: string }) {
   return (
-    <table className={styles.table}>
-      <caption className={styles.note}>{sayChances("chancesSection.howOftenNote", { title })}</caption>
-      <thead className="visually-hidden">
-        <tr>
-          <th scope="col">{sayChances("chancesSection.part")}</th>
-          <th scope="col">{sayChances("chancesSection.chanceFail")}</th>
-        </tr>
-      </thead>
-      <tbody>
-        {chances.parts.map((part) => (
-          <tr key={part.id}>
-            <th scope="row">{words.partName(rig, part.id)}</th>
-            <td>{chanceWords.chanceRange(part.fails)}</td>
-          </tr>
-        ))}
-      </tbody>
-    </table>
+    <Table
+      className={styles.table}
+      caption={<caption className={styles.note}>{sayChances("chancesSection.howOftenNote", { title })}</caption>}
+      heads={[sayChances("chancesSection.part"), sayChances("chancesSection.chanceFail")]}
+      areHeadsHidden
+      isNamed
+      rows={chances.parts.map(({ id, fails }) => [words.partName(rig, id), chanceWords.chanceRange(fails)])}
+    />
   );
 }

@@ -1,53 +1,37 @@
-import {
-  type Assessed,
-  type Chances,
-  type NoChances,
-  noChances,
-  type Outcome,
-  type WhatIf,
-} from "@secondline/scenarios";
+import type { Assessed, Outcome } from "@secondline/scenarios";
 import { englishChanceWords as chanceWords } from "@secondline/words/chances";
 import { sayChances } from "@secondline/words/page/chances";
-import { type ChancesDesk, type ChancesState, chanceChoices, readSpreads } from "@secondline/workbench";
+import {
+  type ChancesDesk,
+  type ChancesState,
+  chancesInHand,
+  type ChancesInHand as InHand,
+} from "@secondline/workbench";
 import { useStore } from "zustand";
 import { chancesDesk } from "../desks/chancesHere.ts";
 import { useActions, useSandbox } from "../state/useSandbox.ts";
 import { words } from "../words.ts";
 
-/** The chances of the state in hand: what can be asked, and what is known. */
-export interface ChancesInHand {
+/** The chances of the state in hand, with what can be done about them. */
+export interface ChancesInHand extends Omit<InHand, "open">, Pick<ChancesState, "work" | "runs"> {
   readonly desk: ChancesDesk;
   readonly assessed: Assessed;
-  readonly work: ChancesState["work"];
   /** What-ifs to choose from. */
   readonly options: readonly { readonly value: string; readonly label: string }[];
-  /** Key of the chosen one. */
-  readonly chosen: string;
-  readonly whatIf: WhatIf;
-  /** Why nothing can be worked out of any what-if. */
-  readonly nothing: NoChances | undefined;
-  readonly runs: number;
-  /** A spread cannot be read. */
-  readonly faulty: boolean;
-  /** With the state that they are of. */
-  readonly found: { readonly chances: Chances; readonly assessed: Assessed } | undefined;
-  /** State or spreads are others by now. */
-  readonly stale: boolean;
   readonly workOut: () => void;
 }
 
 export function useChances(outcome: Outcome): ChancesInHand {
   const desk = chancesDesk();
-  const { work, spreads, runs, whatIf: asked, ...kept } = useStore(desk.store);
-  const { assessed, key } = useSandbox((state) => state.assessment);
+  const state = useStore(desk.store);
+  const assessment = useSandbox((page) => page.assessment);
+  const { assessed, key } = assessment;
   const { rig } = assessed;
-  // Those of another rig say nothing of this one, not even of how it was before.
-  const found = kept.found?.chances.rigName === rig.name ? kept.found : undefined;
   const { announce } = useActions();
-  const { open, chosen } = chanceChoices(assessed, outcome, asked);
+  const { open, ...hand } = chancesInHand(state, assessment, outcome);
   const workOut = async () => {
     announce(sayChances("useChances.workingOutChances"));
-    const chances = await desk.workOut(assessed, key, chosen.whatIf);
+    const chances = await desk.workOut(assessed, key, hand.whatIf);
     if (chances) {
       announce(
         sayChances("useChances.chancesWorkedOut", {
@@ -58,17 +42,12 @@ export function useChances(outcome: Outcome): ChancesInHand {
     } else if (desk.store.getState().work.kind === "stopped") announce(sayChances("useChances.stopped"));
   };
   return {
+    ...hand,
     desk,
     assessed,
-    work,
+    work: state.work,
+    runs: state.runs,
     options: open.map(({ key: value, whatIf }) => ({ value, label: words.eventTitle(rig, whatIf) })),
-    chosen: chosen.key,
-    whatIf: chosen.whatIf,
-    nothing: open.length === 0 ? noChances(assessed, chosen.whatIf) : undefined,
-    runs,
-    faulty: !readSpreads(spreads).ok,
-    found,
-    stale: found !== undefined && (found.key !== key || found.spreads !== spreads),
     workOut: () => void workOut(),
   };
 }

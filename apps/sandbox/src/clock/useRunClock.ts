@@ -1,16 +1,16 @@
 import type { PlaybackClock } from "@secondline/workbench";
 import { useEffect, useRef } from "react";
-import { useReducedMotion } from "../design/useMedia.ts";
 import { useRecordings, useSandbox } from "../state/useSandbox.ts";
+import { useStart } from "./useStart.ts";
 
 /**
  * Hands every new run to the clock. Another what-if plays from its start; a changed rig keeps the moment, so that the
- * eye can compare. Under reduced motion nothing moves by itself.
+ * eye can compare.
  */
 export function useRunClock(clock: PlaybackClock, firstTime: number | undefined): void {
   const { current } = useRecordings();
   const whatIf = useSandbox((state) => state.run.shown?.whatIf);
-  const still = useReducedMotion();
+  const start = useStart(clock);
   const seen = useRef<{ whatIf: unknown; first: boolean }>({ whatIf: undefined, first: true });
   useEffect(() => {
     if (!current) return;
@@ -21,8 +21,6 @@ export function useRunClock(clock: PlaybackClock, firstTime: number | undefined)
       clock.seek(firstTime);
       return;
     }
-    if (before === whatIf) return;
-    clock.seek(still ? current.walker.lowestTime : 0);
-    if (!still) clock.play();
-  }, [clock, current, whatIf, still, firstTime]);
+    if (before !== whatIf) start(current);
+  }, [clock, current, whatIf, start, firstTime]);
 }

@@ -1,5 +1,6 @@
 import { sayPage } from "@secondline/words/page/page";
-import { Component, type ReactNode, Suspense } from "react";
+import { type ReactNode, Suspense } from "react";
+import { Guard } from "./Guard.tsx";
 
 interface Props {
   /** What comes, as it is named in a sentence: "The rig sheet". */
@@ -10,16 +11,8 @@ interface Props {
 }
 
 /** Around a part whose code comes by itself: where it does not arrive, only that part is missing, and it says so. */
-export class Later extends Component<Props, { missing: boolean }> {
-  override state = { missing: false };
-
-  static getDerivedStateFromError() {
-    return { missing: true };
-  }
-
-  override render() {
-    const { what, fallback, children } = this.props;
-    if (this.state.missing) return <p role="alert">{sayPage("later.didNotArrive", { what })}</p>;
-    return <Suspense fallback={fallback ?? null}>{children}</Suspense>;
-  }
-}
+export const Later = ({ what, fallback, children }: Props) => (
+  <Guard instead={() => <p role="alert">{sayPage("later.didNotArrive", { what })}</p>}>
+    <Suspense fallback={fallback ?? null}>{children}</Suspense>
+  </Guard>
+);

@@ -1,8 +1,11 @@
 import { useId, useState } from "react";
 import styles from "./Field.module.css";
+import { Lines } from "./Lines.tsx";
 
 interface Props {
   label: string;
+  /** A date is typed or chosen in the browser's own picker: YYYY-MM-DD, or empty. */
+  type?: "text" | "date";
   /** What the document holds, as it was typed. */
   value: string;
   /** Called with every change of the text; the document keeps what was typed, right or wrong. */
@@ -10,7 +13,7 @@ interface Props {
   /** Faults of this field, in words. */
   messages?: readonly string[];
   /** One line about what is meant, or how to type it. */
-  hint?: string;
+  hint?: string | undefined;
   /** Where the number comes from, shown quietly. */
   note?: string;
   onFocus?: () => void;
@@ -29,6 +32,7 @@ interface Props {
 /** A quantity or a word, typed the way people write it: "60 m", "2.5 kN", "540 lbf". */
 export function TextField({
   label,
+  type = "text",
   value,
   onChange,
   messages = [],
@@ -56,6 +60,7 @@ export function TextField({
       </label>
       <input
         id={id}
+        type={type}
         className={styles.input}
         value={shown}
         size={inline ? Math.max(shown.length, 3) : 10}
@@ -94,13 +99,7 @@ export function TextField({
           {note}
         </p>
       )}
-      {wrong && (
-        <ul id={`${id}-wrong`} className={styles.wrong}>
-          {messages.map((message) => (
-            <li key={message}>{message}</li>
-          ))}
-        </ul>
-      )}
+      {wrong && <Lines id={`${id}-wrong`} className={styles.wrong} of={messages} />}
     </div>
   );
 }

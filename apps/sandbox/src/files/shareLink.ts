@@ -2,7 +2,7 @@
 
 import { sayFiles } from "@secondline/words/page/files";
 import type { PlaybackClock, Sandbox } from "@secondline/workbench";
-import { linkHash } from "./link.ts";
+import { linkHash } from "@secondline/workbench/link";
 
 type Shared = Pick<Sandbox, "store" | "actions"> & { readonly clock: PlaybackClock };
 

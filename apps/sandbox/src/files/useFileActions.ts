@@ -1,6 +1,6 @@
 import { sayPage } from "@secondline/words/page/page";
 import type { PlaybackClock, ReadRig, WrittenRig } from "@secondline/workbench";
-import { useEffect, useMemo, useState } from "react";
+import { useMemo, useState } from "react";
 import { DEMO_TITLES } from "../demo/firstRig.ts";
 import type { MenuEntry } from "../design/ActionMenu.tsx";
 import { chooseFile as choose, RIG_FILES } from "../device/chooseFile.ts";
@@ -112,34 +112,4 @@ export function useFileActions(works: WorkStore | undefined, clock: PlaybackCloc
     return { entries, openFile, chooseFile, save, openDocument };
   }, [store, actions, works, clock, read]);
   return { ...handlers, earlier, showEarlier };
-}
-
-/** Takes rig files that are dropped anywhere on the page. */
-export function useDrop(openFile: (file: File) => Promise<void>): boolean {
-  const [over, setOver] = useState(false);
-  useEffect(() => {
-    const hasFiles = (event: DragEvent) => event.dataTransfer?.types.includes("Files") ?? false;
-    const onOver = (event: DragEvent) => {
-      if (!hasFiles(event)) return;
-      event.preventDefault();
-      setOver(true);
-    };
-    const onLeave = (event: DragEvent) => event.relatedTarget === null && setOver(false);
-    const onDrop = (event: DragEvent) => {
-      if (!hasFiles(event)) return;
-      event.preventDefault();
-      setOver(false);
-      const file = event.dataTransfer?.files[0];
-      if (file) void openFile(file);
-    };
-    addEventListener("dragover", onOver);
-    addEventListener("dragleave", onLeave);
-    addEventListener("drop", onDrop);
-    return () => {
-      removeEventListener("dragover", onOver);
-      removeEventListener("dragleave", onLeave);
-      removeEventListener("drop", onDrop);
-    };
-  }, [openFile]);
-  return over;
 }

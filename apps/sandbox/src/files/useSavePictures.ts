@@ -7,6 +7,8 @@ import { useContextOrThrow } from "../state/useSandbox.ts";
 import { words } from "../words.ts";
 import type { PictureKind } from "./savePicture.ts";
 
+const code = () => Promise.all([import("./savePicture.ts"), import("@secondline/workbench/pictures")]);
+
 /** Saves pictures of the run in sight; says so aloud, or why it could not. Their code comes when it is asked for. */
 export function useSavePictures(theme: Theme) {
   const { store, recordings, actions } = useContextOrThrow();
@@ -30,14 +32,14 @@ export function useSavePictures(theme: Theme) {
     const scene = (take: () => SceneSnapshot, kind: PictureKind) =>
       attempt(async () => {
         const snapshot = take();
-        const { savePicture, scenePicture, sideSnapshot } = await import("./savePicture.ts");
+        const [{ savePicture }, { scenePicture, sideSnapshot }] = await code();
         // What is made of pixels has no vectors: then the drawing from the side is saved.
         const seen = kind === "svg" && snapshot.image ? sideSnapshot(source(), snapshot.time) : snapshot;
         await savePicture(scenePicture(seen, source()), kind, name());
       });
     const plot = (request: PlotRequest, kind: PictureKind) =>
       attempt(async () => {
-        const { plotPicture, savePicture } = await import("./savePicture.ts");
+        const [{ savePicture }, { plotPicture }] = await code();
         await savePicture(plotPicture(request, source()), kind, `${name()} ${request.forces ? "forces" : "energy"}`);
       });
     return { scene, plot };

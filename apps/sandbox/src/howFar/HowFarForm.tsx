@@ -3,6 +3,7 @@ import { timeText, howFarWords as words } from "@secondline/words/howFar";
 import {
   canDisconnect,
   canLoosen,
+  faultsAt,
   foretoldSweep,
   type HowFarDesk,
   type HowFarPlace,
@@ -10,9 +11,12 @@ import {
   LETTERS,
   limitKind,
   nothingText,
+  numberOptions,
   numbersOf,
   readingOf,
   type SweepNumber,
+  subjectOptions,
+  sweepDoing,
   whatsOf,
   whatText,
   withNumber,
@@ -27,7 +31,6 @@ import { TextField } from "../design/TextField.tsx";
 import { layoutsOf, useLayoutList } from "../layouts/useLayouts.ts";
 import { rigName } from "../state/rigName.ts";
 import { useActions } from "../state/useSandbox.ts";
-import { words as common } from "../words.ts";
 import { mostJobs } from "../worker/jobs.ts";
 import styles from "./howFar.module.css";
 
@@ -43,9 +46,8 @@ export function HowFarForm({ desk, booted }: { desk: HowFarDesk; booted: Booted 
   const { rig } = document;
   const numbers = useMemo(() => numbersOf({ document, assessment }), [document, assessment]);
   const reading = useMemo(() => readingOf(asked, { document, assessment }), [asked, document, assessment]);
-  const faults = (place: HowFarPlace): readonly string[] =>
-    reading.ok ? [] : reading.faults.flatMap((one) => (one.place === place ? [words.fault(one.fault)] : []));
-  const named = numbers.map(({ name, kind }) => ({ value: name, label: words.number(rig, { kind, name }) }));
+  const faults = (place: HowFarPlace) => faultsAt(reading, place);
+  const named = numberOptions(rig, numbers);
   const [first, second] = asked.ranges;
   const change = (place: 0 | 1, part: Partial<{ from: string; to: string }>) =>
     desk.ask({ ranges: asked.ranges.map((one, i) => (i === place ? { ...one, ...part } : one)) });
@@ -152,11 +154,9 @@ function Range({
 function Of({ desk, booted }: { desk: HowFarDesk; booted: Booted }) {
   const list = useLayoutList(layoutsOf(booted));
   const subject = useStore(desk.store, (state) => state.subject);
-  const name = (i: number) => rigName(list[i]!.sandbox.store.getState().document.history.present.rig);
-  const options = list.map((_, i) => ({
-    value: String(i),
-    label: i === 0 ? say("of.inHand", { name: name(i) }) : say("of.layout", { letter: LETTERS[i]!, name: name(i) }),
-  }));
+  const options = subjectOptions(
+    list.map(({ sandbox }) => rigName(sandbox.store.getState().document.history.present.rig)),
+  );
   const chosen = Math.max(
     0,
     list.findIndex(({ sandbox }) => sandbox === subject.sandbox),
@@ -216,19 +216,7 @@ function Start({ desk, reading, rig }: { desk: HowFarDesk; reading: HowFarReadin
           </p>
         )}
       </div>
-      {busy && (
-        <Meter
-          done={work.progress.done}
-          doing={
-            work.progress.expected === undefined
-              ? say("preparing")
-              : [
-                  say("working", { made: work.progress.made ?? 0, expected: work.progress.expected }),
-                  ...(work.progress.doing ? [common.eventTitle(rig, work.progress.doing)] : []),
-                ].join(". ")
-          }
-        />
-      )}
+      {busy && <Meter done={work.progress.done} doing={sweepDoing(rig, work.progress)} />}
       {work.kind === "stopped" && <p className={styles.note}>{say("stopped")}</p>}
       {work.kind === "failed" && (
         <p className={styles.wrong} role="alert">

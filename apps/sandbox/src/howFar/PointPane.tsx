@@ -5,10 +5,9 @@ import {
   type FoundSweep,
   governingAt,
   type HowFarDesk,
-  LETTERS,
-  MOST_LAYOUTS,
   type PointSandbox,
   pointSandbox,
+  takeAsLayout,
 } from "@secondline/workbench";
 import { useEffect, useRef, useState } from "react";
 import type { Booted } from "../boot.ts";
@@ -154,22 +153,12 @@ function Take({
   const { announce } = useActions();
   const name = words.at(found.swept.knobs, at);
   const document = () => point.sandbox.store.getState().document.goodDocument;
-  function takeAsLayout(): void {
-    if (layouts.store.getState().layouts.length >= MOST_LAYOUTS) {
-      tell({ tone: "fault", text: say("took.full") });
-      return;
-    }
-    const added = layouts.add({ document: document(), goodDocument: document() });
-    if (!added) return;
-    const letter = LETTERS[layouts.store.getState().layouts.indexOf(added)]!;
-    const text = say("took.layout", { at: name, letter });
-    tell({ tone: "word", text, action: { label: say("took.back"), run: () => void layouts.remove(added.id) } });
-    look({ view: "layouts" });
-    announce(text);
-  }
   return (
     <div className={styles.take}>
-      <Button label={say("point.layout")} onClick={takeAsLayout} />
+      <Button
+        label={say("point.layout")}
+        onClick={() => takeAsLayout(layouts, document(), name, { tell, look, announce })}
+      />
       <Button
         label={say("point.inHand")}
         onClick={() => {

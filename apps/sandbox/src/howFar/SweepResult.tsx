@@ -1,12 +1,14 @@
 import { sweepPlot } from "@secondline/figures/sweep";
-import { isApart, type SweptPoint } from "@secondline/scenarios";
+import { isApart } from "@secondline/scenarios";
 import { tellFault } from "@secondline/words/faults";
 import { changeText, howFarWords as words } from "@secondline/words/howFar";
-import { candidatesOf, type FoundSweep, type HowFarDesk } from "@secondline/workbench";
+import { candidatesOf, type FoundSweep, type HowFarDesk, sweepSpots, sweepTable } from "@secondline/workbench";
 import { useMemo } from "react";
 import { useStore } from "zustand";
 import { Button } from "../design/Button.tsx";
 import { Disclosure } from "../design/Disclosure.tsx";
+import { Paragraphs } from "../design/Lines.tsx";
+import { Table } from "../design/Table.tsx";
 import { RigSketch } from "../rigSheet/RigSketch.tsx";
 import styles from "./howFar.module.css";
 import { SweepFigure } from "./SweepFigure.tsx";
@@ -24,22 +26,14 @@ export function SweepResult({ desk }: { desk: HowFarDesk }) {
     <section className={styles.result} aria-label={words.head(named, swept)}>
       <h3 className={styles.head}>{words.head(named, swept)}</h3>
       {desk.isStale() && <p className={styles.stale}>{say("stale")}</p>}
-      {words.sweep.limits(named, swept).map((text) => (
-        <p key={text} className={styles.sentence}>
-          {text}
-        </p>
-      ))}
+      <Paragraphs of={words.sweep.limits(named, swept)} className={styles.sentence} />
       <p className={styles.fact}>{words.region(swept)}</p>
       {desk.canOpen() && <Candidates {...{ desk, found }} />}
       <Picture {...{ desk, found }} />
-      {words.sweep.notes(swept).map((text) => (
-        <p key={text} className={styles.note}>
-          {text}
-        </p>
-      ))}
+      <Paragraphs of={words.sweep.notes(swept)} className={styles.note} />
       <Bad found={found} />
       <Disclosure title={say("table.title")} level={4}>
-        <Table {...{ desk, found }} />
+        <Values {...{ desk, found }} />
       </Disclosure>
       <Disclosure title={say("drawn.head")} level={4}>
         <ul className={styles.list}>
@@ -106,29 +100,13 @@ function Picture({ desk, found }: { desk: HowFarDesk; found: FoundSweep }) {
       ),
     [swept, named],
   );
-  const isMap = swept.knobs.length > 1;
-  const spots = swept.points.flatMap((point) => {
-    const y = isMap ? point.values[1] : (point.own?.value ?? point.curve?.value);
-    if (y === undefined || !desk.canOpen()) return [];
-    return [
-      {
-        key: point.values.join(" "),
-        at: [point.values[0]!, y] as const,
-        label: spotLabel(found, point),
-        pressed: at !== undefined && at.join() === point.values.join(),
-        open: () => desk.look(point.values),
-      },
-    ];
-  });
+  const spots = (desk.canOpen() ? sweepSpots(found) : []).map(({ values, ...spot }) => ({
+    ...spot,
+    key: values.join(" "),
+    pressed: at?.join() === values.join(),
+    open: () => desk.look(values),
+  }));
   return <SweepFigure plot={plot} spots={spots} caption={plot.notes.join(" ")} />;
-}
-
-/** "6 % slack: 1.43 (1.41 to 1.52). Show its run." */
-function spotLabel({ swept }: FoundSweep, point: SweptPoint): string {
-  const at = words.at(swept.knobs, point.values);
-  const level = point.curve;
-  const value = level ? `: ${words.sweep.value(swept.what, level.value)} (${words.sweep.band(swept.what, level)})` : "";
-  return `${at}${value}. ${say("table.open", { at })}`;
 }
 
 function Bad({ found: { swept } }: { found: FoundSweep }) {
@@ -147,55 +125,24 @@ function Bad({ found: { swept } }: { found: FoundSweep }) {
   );
 }
 
-function Table({ desk, found: { swept, named } }: { desk: HowFarDesk; found: FoundSweep }) {
-  const { points, what, knobs, region } = swept;
-  const parts = what.kind === "margin";
+function Values({ desk, found }: { desk: HowFarDesk; found: FoundSweep }) {
+  const { knobs } = found.swept;
+  const { heads, rows, numbers } = sweepTable(found);
+  const run = ({ values }: (typeof rows)[number]) =>
+    desk.canOpen() && (
+      <button type="button" className={styles.link} onClick={() => desk.look(values)}>
+        {say("table.run")}
+        <span className="visually-hidden"> {words.at(knobs, values)}</span>
+      </button>
+    );
   return (
-    <table className={styles.table}>
-      <thead>
-        <tr>
-          {knobs.map((knob) => (
-            <th key={knob.name} scope="col">
-              {words.number(named, knob)}
-            </th>
-          ))}
-          <th scope="col">{words.sweep.say("table.value")}</th>
-          <th scope="col">{words.sweep.say("table.band")}</th>
-          {region && <th scope="col">{words.sweep.limit(what, region.limit)}</th>}
-          {parts && <th scope="col">{words.sweep.say("table.governs")}</th>}
-          <th scope="col">
-            <span className="visually-hidden">{say("table.run")}</span>
-          </th>
-        </tr>
-      </thead>
-      <tbody>
-        {points.map((point, i) => {
-          const { values, curve, change } = point;
-          const state = region?.states[i];
-          return (
-            <tr key={values.join(" ")}>
-              {knobs.map((knob) => (
-                <td key={knob.name} className={styles.number}>
-                  {change[knob.name]}
-                </td>
-              ))}
-              <td className={styles.number}>{curve ? words.sweep.value(what, curve.value) : "–"}</td>
-              <td className={styles.number}>{curve ? words.sweep.band(what, curve) : ""}</td>
-              {region && <td>{state && say(`state.${state}`)}</td>}
-              {parts && <td>{curve && words.sweep.governs(named, curve)}</td>}
-              <td>
-                {desk.canOpen() && (
-                  <button type="button" className={styles.link} onClick={() => desk.look(values)}>
-                    {say("table.run")}
-                    <span className="visually-hidden"> {words.at(knobs, values)}</span>
-                  </button>
-                )}
-              </td>
-            </tr>
-          );
-        })}
-      </tbody>
-      {knobs.some(isApart) && <caption className={styles.note}>{words.sweep.say("caption.apart")}</caption>}
-    </table>
+    <Table
+      className={styles.table}
+      heads={[...heads, say("table.run")]}
+      rows={rows.map((row) => [...row.cells, run(row)])}
+      numbers={numbers}
+      isLastHeadHidden
+      caption={knobs.some(isApart) && <caption className={styles.note}>{words.sweep.say("caption.apart")}</caption>}
+    />
   );
 }

@@ -1,7 +1,8 @@
 import { sayPage } from "@secondline/words/page/page";
 import { outcomeOf, type PlaybackClock } from "@secondline/workbench";
-import type { weakPlace } from "@secondline/workbench/pictures";
-import { Component, type ReactNode, useEffect, useMemo, useRef, useState } from "react";
+import type { weakPlace } from "@secondline/workbench/weakPlace";
+import { useEffect, useMemo, useRef, useState } from "react";
+import { Guard } from "../design/Guard.tsx";
 import type { Theme } from "../design/palette.ts";
 import { useReducedMotion } from "../design/useMedia.ts";
 import { useSoon } from "../design/useSoon.ts";
@@ -31,7 +32,8 @@ export function ScenePlace({ clock, theme }: { clock: PlaybackClock; theme: Them
     <>
       <PrintedPictures clock={clock} />
       <div className={styles.place}>
-        <SceneGuard key={shown.outcome.key}>
+        {/* A scene that breaks must not take the numbers with it. */}
+        <Guard key={shown.outcome.key} instead={(message) => <NotDrawn message={message} />}>
           <SceneView
             recording={current}
             previous={session.compare ? previous : undefined}
@@ -48,7 +50,7 @@ export function ScenePlace({ clock, theme }: { clock: PlaybackClock; theme: Them
             reducedMotion={reducedMotion}
             snapshot={snapshot}
           />
-        </SceneGuard>
+        </Guard>
         <SceneTools savePicture={(kind) => void save.scene(() => taken(snapshot), kind)} />
       </div>
     </>
@@ -59,7 +61,7 @@ export function ScenePlace({ clock, theme }: { clock: PlaybackClock; theme: Them
 function useWeakPlace() {
   const [name, setName] = useState<typeof weakPlace>();
   useEffect(() => {
-    void import("@secondline/workbench/pictures")
+    void import("@secondline/workbench/weakPlace")
       .then(({ weakPlace }) => setName(() => weakPlace))
       .catch(() => undefined);
   }, []);
@@ -85,18 +87,8 @@ function Waiting() {
   );
 }
 
-/** A scene that breaks must not take the numbers with it. */
-class SceneGuard extends Component<{ children: ReactNode }, { message: string | undefined }> {
-  override state = { message: undefined };
-  static getDerivedStateFromError(error: unknown) {
-    return { message: error instanceof Error ? error.message : String(error) };
-  }
-  override render() {
-    if (this.state.message === undefined) return this.props.children;
-    return (
-      <div className={styles.waiting} role="alert">
-        <p>{sayPage("scenePlace.notDrawnBecause", { message: this.state.message })}</p>
-      </div>
-    );
-  }
-}
+const NotDrawn = ({ message }: { message: string }) => (
+  <div className={styles.waiting} role="alert">
+    <p>{sayPage("scenePlace.notDrawnBecause", { message })}</p>
+  </div>
+);

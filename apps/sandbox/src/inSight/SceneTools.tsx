@@ -13,6 +13,12 @@ const VIEWS = [
   { value: "elevation", label: sayPage("sceneTools.drawingSide") },
 ] as const;
 
+const PICTURES = [
+  { kind: "png", label: sayPage("sceneTools.asSeen"), detail: sayPage("sceneTools.asSeenHint") },
+  { kind: "png2", label: sayPage("sceneTools.twiceLarge"), detail: sayPage("sceneTools.twiceLargeHint") },
+  { kind: "svg", label: sayPage("sceneTools.drawingSide"), detail: sayPage("sceneTools.svgHint") },
+] as const;
+
 /** Where to look from, what to draw besides, and the way to keep it. */
 export function SceneTools({ savePicture }: { savePicture: (kind: PictureKind) => void }) {
   const { camera, showForces, compare } = useSandbox((state) => state.session);
@@ -36,23 +42,7 @@ export function SceneTools({ savePicture }: { savePicture: (kind: PictureKind) =
         label={sayPage("sceneTools.savePicture")}
         icon="save"
         iconOnly
-        entries={[
-          {
-            label: sayPage("sceneTools.asSeen"),
-            detail: sayPage("sceneTools.asSeenHint"),
-            onSelect: () => savePicture("png"),
-          },
-          {
-            label: sayPage("sceneTools.twiceLarge"),
-            detail: sayPage("sceneTools.twiceLargeHint"),
-            onSelect: () => savePicture("png2"),
-          },
-          {
-            label: sayPage("sceneTools.drawingSide"),
-            detail: sayPage("sceneTools.svgHint"),
-            onSelect: () => savePicture("svg"),
-          },
-        ]}
+        entries={PICTURES.map(({ kind, ...entry }) => ({ ...entry, onSelect: () => savePicture(kind) }))}
       />
       {hasPrevious && (
         <Button

@@ -6,6 +6,7 @@ import {
   type LayoutChange,
   LETTERS,
   layoutChanges,
+  MOST_CHANGES,
 } from "@secondline/workbench";
 import { useMemo } from "react";
 import { useStore } from "zustand";
@@ -17,9 +18,6 @@ interface Props {
   place: number;
   first: Layout;
 }
-
-/** More than these changes are another rig rather than a change. */
-export const MOST_CHANGES = 6;
 
 /** What the layout around it does differently from the first one. */
 export function useChanges(first: Layout): readonly LayoutChange[] {

@@ -4,8 +4,8 @@ import { englishCompareWords as compareWords } from "@secondline/words/compare";
 import { sayLayouts } from "@secondline/words/page/layouts";
 import { foundOf, type Layout, LETTERS } from "@secondline/workbench";
 import { memo, useMemo } from "react";
-import { PlotDrawing } from "../picture/PlotDrawing.tsx";
-import { useFrameSize } from "../time/useFrameSize.ts";
+import { Lines } from "../design/Lines.tsx";
+import { PlotInPlace } from "../picture/PlotInPlace.tsx";
 import styles from "./LayoutFrontier.module.css";
 import { useEach } from "./useLayouts.ts";
 
@@ -19,22 +19,15 @@ export const LayoutFrontier = memo(function LayoutFrontier({ list }: { list: rea
     return whole.length === rigs.length ? frontier(whole) : undefined;
   }, [rigs, outcomes]);
   const plot = useMemo(() => layouts && frontierPlot(layouts, LETTERS), [layouts]);
-  const { ref, size } = useFrameSize<HTMLDivElement>();
   return (
     <section className={styles.place} aria-label={compareWords.sayFrontier("frontier.title")}>
       <h3 className={styles.title}>{compareWords.sayFrontier("frontier.title")}</h3>
       {layouts ? (
-        <ul className={styles.sentences}>
-          {compareWords.frontierSentences(layouts, LETTERS).map((sentence) => (
-            <li key={sentence}>{sentence}</li>
-          ))}
-        </ul>
+        <Lines className={styles.sentences} of={compareWords.frontierSentences(layouts, LETTERS)} />
       ) : (
         <p className={styles.note}>{sayLayouts("layoutFrontier.coming")}</p>
       )}
-      <div ref={ref} className={styles.drawing}>
-        {plot && size.width > 0 && <PlotDrawing plot={plot} width={size.width} className={undefined} />}
-      </div>
+      <PlotInPlace plot={plot} className={styles.drawing} />
       {layouts && (
         <p className={styles.note}>
           {compareWords.sayFrontier("frontier.marks")} {compareWords.sayFrontier("frontier.how")}

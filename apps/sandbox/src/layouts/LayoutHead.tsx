@@ -1,12 +1,12 @@
 import { LOOKS } from "@secondline/figures/time";
 import { sayLayouts } from "@secondline/words/page/layouts";
-import { type Layout, LETTERS, type Preset } from "@secondline/workbench";
+import { type Layout, LETTERS, type Preset, roleWords } from "@secondline/workbench";
 import { ActionMenu, type MenuEntry } from "../design/ActionMenu.tsx";
 import { Button } from "../design/Button.tsx";
 import { rigName } from "../state/rigName.ts";
 import { useContextOrThrow, useSandbox } from "../state/useSandbox.ts";
 import styles from "./LayoutColumn.module.css";
-import { MOST_CHANGES, useChanges } from "./LayoutDifferences.tsx";
+import { useChanges } from "./LayoutDifferences.tsx";
 import { TraceSample } from "./TraceSample.tsx";
 
 interface Props {
@@ -79,10 +79,4 @@ function useHowFarEntries(place: number, first: Layout): readonly MenuEntry[] {
       ? [{ label: sayLayouts("layoutHead.howFewConnections"), onSelect: () => void open("fewest") }]
       : []),
   ];
-}
-
-function roleWords(changes: number): string {
-  if (changes === 0) return sayLayouts("layoutHead.same");
-  if (changes > MOST_CHANGES) return sayLayouts("layoutHead.anotherRig");
-  return sayLayouts("layoutHead.changes", { changes });
 }

@@ -19,10 +19,7 @@ import { sayLayouts } from "@secondline/words/page/layouts";
 import { LETTERS, type PlaybackClock } from "@secondline/workbench";
 import { memo, useCallback, useMemo, useState } from "react";
 import { Choice } from "../design/Choice.tsx";
-import { CursorLines } from "../time/CursorLines.tsx";
-import { EndLabels } from "../time/EndLabels.tsx";
-import { PlotCanvas } from "../time/PlotCanvas.tsx";
-import { ScrubSurface } from "../time/ScrubSurface.tsx";
+import { TimePlot } from "../time/TimePlot.tsx";
 import { useFrameSize } from "../time/useFrameSize.ts";
 import { usePalette } from "../time/usePalette.ts";
 import { quantity } from "../words.ts";
@@ -111,21 +108,11 @@ export function Plot({
   const labels = useMemo(() => layoutLabels(probes, range.to, data.top, frame), [probes, range, data.top, frame]);
   const describe = useCallback((time: number) => layoutsAt(probes, name, time), [probes, name]);
   return (
-    <>
-      <PlotCanvas {...{ drawing, data, range, frame, palette }} axisText={axisKilonewtons} />
-      <CursorLines {...{ clock, range, frame, probes }} top={data.top} measure={null} />
-      <ScrubSurface
-        {...{ clock, range, frame, describe, duration }}
-        onRange={setRange}
-        onMeasure={() => undefined}
-        above={0}
-        snap={() => null}
-      />
-      <EndLabels
-        {...{ labels, clock, frame, compact }}
-        format={compact ? quantity.loadIn : quantity.load}
-        highlight={null}
-      />
-    </>
+    <TimePlot
+      {...{ clock, range, frame, compact, palette, drawing, data, probes, labels, describe, duration }}
+      axisText={axisKilonewtons}
+      onRange={setRange}
+      format={compact ? quantity.loadIn : quantity.load}
+    />
   );
 }

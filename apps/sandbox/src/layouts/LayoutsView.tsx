@@ -12,11 +12,12 @@ import {
 import { useEffect, useMemo, useRef, useState } from "react";
 import type { Booted } from "../boot.ts";
 import { pageClock } from "../clock/pageClock.ts";
+import { useStart } from "../clock/useStart.ts";
 import { Choice } from "../design/Choice.tsx";
 import type { Theme } from "../design/palette.ts";
-import { useReducedMotion } from "../design/useMedia.ts";
 import { Question } from "../question/Question.tsx";
 import { rigName } from "../state/rigName.ts";
+import { usePageKeys } from "../state/usePageKeys.ts";
 import { useActions, useSandbox } from "../state/useSandbox.ts";
 import { CautionFoot } from "../verdict/CautionFoot.tsx";
 import { tellKnown } from "../wearInHand/knownFromWear.ts";
@@ -55,7 +56,9 @@ export function LayoutsView({ booted, theme, wide }: Props) {
   useEffect(() => void tellKnown(booted.sandbox), [booted]);
   useAnnouncedResults(list);
   const edited = list.find(({ id }) => id === editing);
-  useUndoKeys(edited ?? list.at(-1));
+  // In the layout that is being changed.
+  const { undo, redo } = (edited ?? list.at(-1)!).sandbox.actions;
+  usePageKeys({ undo, redo });
   const cautions = useCautions(list);
   const full = list.length >= MOST_LAYOUTS;
 
@@ -161,7 +164,7 @@ function useSharedClock(list: readonly Layout[]): {
   const [clock] = useState(() => pageClock({ duration: 0, speed: 1 / 4 }));
   const recordings = useEach(list, (_state, { sandbox }) => sandbox.recordings.current);
   const whatIf = useSandbox((state) => state.session.whatIf);
-  const still = useReducedMotion();
+  const start = useStart(clock);
   const started = useRef<unknown>(undefined);
   useEffect(() => {
     const runs = recordings.filter((one) => one !== undefined);
@@ -170,9 +173,8 @@ function useSharedClock(list: readonly Layout[]): {
     clock.setRun({ duration: Math.max(...runs.map(({ duration }) => duration)), frameStep: 1 / run.frames.rate });
     if (started.current === whatIf) return;
     started.current = whatIf;
-    clock.seek(still ? run.walker.lowestTime : 0);
-    if (!still) clock.play();
-  }, [clock, recordings, whatIf, still]);
+    start(run);
+  }, [clock, recordings, whatIf, start]);
   useEffect(() => () => clock.pause(), [clock]);
   return { clock, recordings };
 }
@@ -188,23 +190,6 @@ function useAnnouncedResults(list: readonly Layout[]): void {
     if (was.current && !busy && list.length > 1) announce(sayLayouts("layoutsView.ready"));
     was.current = busy;
   }, [busy, list, announce]);
-}
-
-/** Undo and redo by their usual keys, in the layout that is being changed. Text being typed keeps its own undo. */
-function useUndoKeys(layout: Layout | undefined): void {
-  useEffect(() => {
-    const onKey = (event: KeyboardEvent) => {
-      if (!layout || !(event.ctrlKey || event.metaKey) || event.altKey) return;
-      if (event.target instanceof HTMLInputElement && event.target.type !== "range") return;
-      const key = event.key.toLowerCase();
-      if (key !== "z" && key !== "y") return;
-      event.preventDefault();
-      if (key === "y" || event.shiftKey) layout.sandbox.actions.redo();
-      else layout.sandbox.actions.undo();
-    };
-    addEventListener("keydown", onKey);
-    return () => removeEventListener("keydown", onKey);
-  }, [layout]);
 }
 
 /** The cautions of all layouts, each once, with the letters of those that it belongs to. */

@@ -1,32 +1,29 @@
 import { sayLayouts } from "@secondline/words/page/layouts";
 import {
   createLayouts,
-  keepLayouts,
   type Layout,
   type Layouts,
+  layoutRunner,
   readKeptLayouts,
   type Sandbox,
   type SandboxState,
-  type Services,
-  type Shelf,
+  startKeeping,
 } from "@secondline/workbench";
 import { useCallback, useRef, useSyncExternalStore } from "react";
 import { useStore } from "zustand";
 import type { Booted } from "../boot.ts";
 import { deviceShelf } from "../device/shelf.ts";
-import { pageServices } from "../state/pageServices.ts";
+import { later, pageServices } from "../state/pageServices.ts";
 import { pageRunner } from "../worker/runner.ts";
 import { sideRunner } from "../worker/sideRunner.ts";
 
-/** A pause in the changes after which they are written [ms]. */
-const SETTLE_MS = 400;
 const made = new WeakMap<Sandbox, Layouts>();
 
 /** The layouts of a sandbox: made when they are first looked at, the same ever after. */
 export function layoutsOf({ sandbox, read, kept }: Booted): Layouts {
   const known = made.get(sandbox);
   if (known) return known;
-  const services = pageServices({ runner: layoutRunner(), read, kept });
+  const services = pageServices({ runner: layoutRunner(pageRunner(), sideRunner()), read, kept });
   const shelf = deviceShelf();
   const found = readKeptLayouts(shelf, read);
   if (found.lost > 0) {
@@ -36,49 +33,16 @@ export function layoutsOf({ sandbox, read, kept }: Booted): Layouts {
     });
   }
   const layouts = createLayouts(sandbox, services, found.layouts);
-  keepChanges(layouts, shelf, sandbox);
+  const flush = startKeeping(layouts, shelf, {
+    later,
+    onTrouble(error) {
+      const message = error instanceof Error ? error.message : String(error);
+      sandbox.actions.tell({ tone: "fault", text: sayLayouts("useLayouts.notKept", { message }) });
+    },
+  });
+  addEventListener("pagehide", flush);
   made.set(sandbox, layouts);
   return layouts;
-}
-
-/** The fall that is looked at comes first; the search for a layout's verdict gives way to that of the rig in hand. */
-function layoutRunner(): Services["runner"] {
-  const [eye, aside] = [pageRunner(), sideRunner()];
-  return {
-    run: (request, onProgress) => eye.run(request, onProgress),
-    study: (request, onProgress) => aside.study(request, onProgress),
-    async cancel(id) {
-      await Promise.all([eye.cancel(id), aside.cancel(id)]);
-    },
-  };
-}
-
-function keepChanges(layouts: Layouts, shelf: Shelf, { actions }: Sandbox): void {
-  let timer: ReturnType<typeof setTimeout> | undefined;
-  let trouble = false;
-  const write = () => {
-    timer = undefined;
-    try {
-      keepLayouts(shelf, layouts.written());
-      trouble = false;
-    } catch (error) {
-      const message = error instanceof Error ? error.message : String(error);
-      // Told once, not with every letter.
-      if (!trouble) {
-        actions.tell({ tone: "fault", text: sayLayouts("useLayouts.notKept", { message }) });
-      }
-      trouble = true;
-    }
-  };
-  layouts.onChange(() => {
-    clearTimeout(timer);
-    timer = setTimeout(write, SETTLE_MS);
-  });
-  addEventListener("pagehide", () => {
-    if (timer === undefined) return;
-    clearTimeout(timer);
-    write();
-  });
 }
 
 /** The layouts themselves; renders again when one comes or goes. */

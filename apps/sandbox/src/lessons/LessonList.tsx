@@ -1,4 +1,4 @@
-import { type Kept, LESSONS, type LessonPlace, resultWords, saidWords, say } from "@secondline/workbench/lessons";
+import { type Kept, LESSONS, type LessonPlace, lastTryWords, say } from "@secondline/workbench/lessons";
 import { Button } from "../design/Button.tsx";
 import styles from "./LessonsView.module.css";
 
@@ -22,14 +22,7 @@ export function LessonList({ kept, onOpen, onClass }: Props) {
         </div>
         <ol className={styles.lessons}>
           {LESSONS.map(({ id, scale }, i) => {
-            const last = kept[id]?.at(-1);
-            const words =
-              last?.result === undefined
-                ? say("list.none")
-                : say("list.kept", {
-                    predicted: saidWords(last.predicted, scale),
-                    result: resultWords(last.result, scale),
-                  });
+            const words = lastTryWords(kept, id, scale);
             return (
               <li key={id}>
                 <button type="button" className={styles.entry} onClick={() => onOpen(id)}>

@@ -6,6 +6,7 @@ import {
   type LessonPlace,
   onScale,
   prose,
+  reasonWords,
   saidWords,
   say,
   type Try,
@@ -15,7 +16,7 @@ import type { Theme } from "../design/palette.ts";
 import styles from "./LessonPage.module.css";
 import { LessonPicture } from "./LessonPicture.tsx";
 import { LessonResult } from "./LessonResult.tsx";
-import { Prediction, reasonWords } from "./Prediction.tsx";
+import { Prediction } from "./Prediction.tsx";
 import { useLesson, useStepFocus } from "./useLesson.ts";
 import { useLessonClock } from "./useLessonClock.ts";
 import { WorkState } from "./WorkState.tsx";
@@ -47,7 +48,7 @@ export function LessonPage({ lesson, theme, wide, read, tries, onTry, onOpen, in
           {...{ clock, theme, wide, shown, show, inClass }}
           before={given}
           after={result}
-          failed={before.work}
+          failed={before}
           along={lesson.along === true}
         />
       </div>
@@ -64,7 +65,12 @@ export function LessonPage({ lesson, theme, wide, read, tries, onTry, onOpen, in
             {given ? (
               <p className={styles.prose}>{prose(`${id}.given`, givenFacts(given))}</p>
             ) : (
-              <WorkState {...before} doing={say("lesson.computingBefore")} retry={before.start} />
+              <WorkState
+                work={before}
+                doing={say("lesson.computingBefore")}
+                stop={() => course.stop("before")}
+                retry={course.begin}
+              />
             )}
           </section>
           {given && (
@@ -77,7 +83,7 @@ export function LessonPage({ lesson, theme, wide, read, tries, onTry, onOpen, in
                 <p className={styles.said}>
                   {say("lesson.youSaid", {
                     predicted: saidWords(guess.predicted, scale),
-                    reason: reasonWords(id, guess),
+                    reason: reasonWords(lesson, guess),
                   })}
                 </p>
               ) : (
@@ -90,7 +96,14 @@ export function LessonPage({ lesson, theme, wide, read, tries, onTry, onOpen, in
               )}
             </section>
           )}
-          {guess && !result && <WorkState {...after} doing={say("lesson.computingAfter")} retry={() => run(guess)} />}
+          {guess && !result && (
+            <WorkState
+              work={after}
+              doing={say("lesson.computingAfter")}
+              stop={() => course.stop("after")}
+              retry={() => run(guess)}
+            />
+          )}
           {given && guess && result && (
             <>
               <LessonResult lesson={lesson} guess={guess} before={given} after={result} heading={headings.outcome} />

@@ -1,5 +1,5 @@
 import type { PlaybackClock } from "@secondline/workbench";
-import { type LessonRun, say } from "@secondline/workbench/lessons";
+import { type LessonJob, type LessonRun, say } from "@secondline/workbench/lessons";
 import type { Theme } from "../design/palette.ts";
 import { useReducedMotion } from "../design/useMedia.ts";
 import { PlayStrip } from "../layouts/PlayStrip.tsx";
@@ -8,7 +8,6 @@ import { AlongRibbon } from "./AlongRibbon.tsx";
 import { ClassTraces } from "./ClassTraces.tsx";
 import styles from "./LessonPage.module.css";
 import { ScenePointer } from "./ScenePointer.tsx";
-import type { LessonJob } from "./useLessonRun.ts";
 
 type Which = "before" | "after";
 interface Props {

@@ -1,5 +1,6 @@
 import {
   allFacts,
+  type Guess,
   judgement,
   type Lesson,
   type LessonRun,
@@ -13,7 +14,6 @@ import {
 import { quantity } from "../words.ts";
 import { DotStrip } from "./DotStrip.tsx";
 import styles from "./LessonPage.module.css";
-import type { Guess } from "./Prediction.tsx";
 import { ResultBars } from "./ResultBars.tsx";
 import { SweepCurve } from "./SweepCurve.tsx";
 

@@ -1,6 +1,6 @@
 import {
   type Kept,
-  keep,
+  keepOrTell,
   LESSONS,
   type LessonId,
   type LessonPlace,
@@ -71,15 +71,11 @@ function useKept() {
   useEffect(() => setKept(readKept(deviceShelf())), []);
   const onTry = useCallback(
     (id: LessonId, one: Try) => {
-      setKept((now) => {
-        try {
-          return keep(deviceShelf(), now, id, one);
-        } catch (error) {
-          const message = error instanceof Error ? error.message : String(error);
-          queueMicrotask(() => tell({ tone: "fault", text: say("lesson.notKept", { message }) }));
-          return { ...now, [id]: [...(now[id] ?? []), one] };
-        }
-      });
+      const onTrouble = (error: unknown) => {
+        const message = error instanceof Error ? error.message : String(error);
+        queueMicrotask(() => tell({ tone: "fault", text: say("lesson.notKept", { message }) }));
+      };
+      setKept((now) => keepOrTell(deviceShelf(), now, id, one, onTrouble));
     },
     [tell],
   );

@@ -1,8 +1,9 @@
 import { Radio } from "@base-ui/react/radio";
 import { RadioGroup } from "@base-ui/react/radio-group";
 import {
+  type Guess,
   type Lesson,
-  type LessonId,
+  readGuess,
   resultWords,
   type Scale,
   saidWords,
@@ -13,13 +14,6 @@ import { useId, useState } from "react";
 import { Button } from "../design/Button.tsx";
 import { RangeSlider } from "../design/RangeSlider.tsx";
 import styles from "./Prediction.module.css";
-
-export interface Guess {
-  /** In the lesson's unit. */
-  readonly predicted: number;
-  readonly reason: 1 | 2 | 3 | undefined;
-  readonly ownReason: string;
-}
 
 const REASONS = [1, 2, 3] as const;
 
@@ -44,9 +38,9 @@ export function Prediction({ lesson, given, earlier, onRun }: Props) {
   const words = saidWords(value, scale);
 
   function run(): void {
-    if (predicted === undefined) setMissing(say("lesson.needNumber"));
-    else if (reason === undefined && ownReason.trim() === "") setMissing(say("lesson.needReason"));
-    else onRun({ predicted, reason, ownReason: ownReason.trim() });
+    const read = readGuess(predicted, reason, ownReason);
+    if (read.ok) onRun(read.guess);
+    else setMissing(read.missing);
   }
 
   return (
@@ -140,10 +134,4 @@ function GivenMark({ given, scale }: { given: number; scale: Scale }) {
       </span>
     </div>
   );
-}
-
-/** The reason as it was chosen, or as it was written. */
-export function reasonWords(id: LessonId, { reason, ownReason }: Guess): string {
-  const chosen = reason === undefined ? [] : [say(`${id}.reason${reason}`)];
-  return [...chosen, ...(ownReason === "" ? [] : [`“${ownReason}”`])].join(" ");
 }

@@ -1,8 +1,7 @@
-import { say } from "@secondline/workbench/lessons";
+import { type LessonJob, say } from "@secondline/workbench/lessons";
 import { Button } from "../design/Button.tsx";
 import { Meter } from "../design/Meter.tsx";
 import styles from "./LessonPage.module.css";
-import type { LessonJob } from "./useLessonRun.ts";
 
 interface WorkProps {
   work: LessonJob;

@@ -1,22 +1,21 @@
 import type { LessonRun } from "@secondline/workbench/lessons";
 import { useEffect, useState } from "react";
 import { pageClock } from "../clock/pageClock.ts";
-import { useReducedMotion } from "../design/useMedia.ts";
+import { useStart } from "../clock/useStart.ts";
 
 /** A clock of the lesson's own: the run on show plays from its start, or stands at its lowest point under reduced motion. */
 export function useLessonClock(before: LessonRun | undefined, after: LessonRun | undefined) {
   const [clock] = useState(() => pageClock({ duration: 0, speed: 1 / 4 }));
   const [chosen, show] = useState<"before" | "after">("before");
-  const still = useReducedMotion();
+  const start = useStart(clock);
   useEffect(() => show(after ? "after" : "before"), [after]);
   const shown = chosen === "after" && after ? "after" : "before";
   const recording = (shown === "after" ? after : before)?.recording;
   useEffect(() => {
     if (!recording) return;
     clock.setRun({ duration: recording.duration, frameStep: 1 / recording.frames.rate });
-    clock.seek(still ? recording.walker.lowestTime : 0);
-    if (!still) clock.play();
+    start(recording);
     return () => clock.pause();
-  }, [clock, recording, still]);
+  }, [clock, recording, start]);
   return { clock, shown, show } as const;
 }

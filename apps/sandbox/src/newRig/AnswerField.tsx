@@ -1,7 +1,6 @@
 import { stocksIn } from "@secondline/rig";
-import { spokenField } from "@secondline/words/fields";
 import { newRigWords } from "@secondline/words/newRig";
-import { ANSWERS, type AnswerId, answerOf, GROUND_SHAPES } from "@secondline/workbench";
+import { ANSWERS, type AnswerId, answerOf, answerWay } from "@secondline/workbench";
 import { Button } from "../design/Button.tsx";
 import { Choice } from "../design/Choice.tsx";
 import { TextField } from "../design/TextField.tsx";
@@ -36,14 +35,14 @@ export function AnswerField({ id, desk, confirmed }: Props) {
     unconfirmed: isTemplate ? say("mark.template") : isDrawn && !confirmed ? say("mark.drawn") : undefined,
     onChange: (text: string) => answer(id, text),
   };
-  const options = optionsOf(id);
+  const way = answerWay(id);
   const hint = HINTS[id];
   return (
     <div className={styles.answer}>
-      {isStock(id) ? (
+      {way.kind === "stock" ? (
         <StockChoice {...shared} own={stocksIn(made.document)} />
-      ) : options ? (
-        <Choice {...shared} options={options} />
+      ) : way.kind === "chosen" ? (
+        <Choice {...shared} options={way.options} />
       ) : (
         <TextField
           {...shared}
@@ -53,7 +52,7 @@ export function AnswerField({ id, desk, confirmed }: Props) {
           wide={id === "name" || id === "connections"}
         />
       )}
-      {options && faults.map(newRigWords.fault).map((text) => <p key={text}>{text}</p>)}
+      {way.kind === "chosen" && faults.map(newRigWords.fault).map((text) => <p key={text}>{text}</p>)}
       {faults
         .flatMap(({ remedy }) => remedy ?? [])
         .map((remedy) => (
@@ -66,29 +65,4 @@ export function AnswerField({ id, desk, confirmed }: Props) {
       ))}
     </div>
   );
-}
-
-function isStock(id: AnswerId): boolean {
-  const answer = ANSWERS[id];
-  return answer.kind === "field" && spokenField(answer.field)?.kind === "stock";
-}
-
-interface Option {
-  readonly value: string;
-  readonly label: string;
-}
-
-/** What may be chosen; undefined where it is typed. */
-function optionsOf(id: AnswerId): readonly Option[] | undefined {
-  const answer = ANSWERS[id];
-  if (answer.kind === "yesNo") {
-    return [
-      { value: "yes", label: say("yes") },
-      { value: "no", label: say("no") },
-    ];
-  }
-  if (answer.kind === "shape") return GROUND_SHAPES.map((shape) => ({ value: shape, label: say(`shape.${shape}`) }));
-  if (answer.kind !== "field") return undefined;
-  const field = spokenField(answer.field);
-  return field?.kind === "choice" ? field.options : undefined;
 }

@@ -10,6 +10,7 @@ import {
 } from "@secondline/workbench";
 import { Button } from "../design/Button.tsx";
 import { Disclosure } from "../design/Disclosure.tsx";
+import { Paragraphs } from "../design/Lines.tsx";
 import { Tick } from "../design/Tick.tsx";
 import { MeasuredLegs } from "../measure/MeasuredLegs.tsx";
 import { MeasuredSite } from "../measure/MeasuredSite.tsx";
@@ -117,11 +118,7 @@ function GroundByHand({ desk, hand }: { desk: NewRigInHand; hand: SideInHand | u
   const endsElsewhere = side !== undefined && end !== undefined && end > 0 && Math.abs(end - side.site.span) > 0.005;
   return (
     <>
-      {[...new Set(faults.map(newRigWords.fault))].map((text) => (
-        <p key={text} className={styles.wrong}>
-          {text}
-        </p>
-      ))}
+      <Paragraphs of={[...new Set(faults.map(newRigWords.fault))]} className={styles.wrong} />
       {isDrawn && endsElsewhere && (
         <Button
           label={say("ground.stretch", { span: quantity.length(side.site.span) })}

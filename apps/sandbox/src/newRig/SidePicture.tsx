@@ -1,8 +1,7 @@
-import type { Recording } from "@secondline/engine";
-import { createLiveFrame } from "@secondline/figures/scene";
+import { isSameView, lineHeight } from "@secondline/figures/scene";
 import { quantity } from "@secondline/words";
 import { newRigWords } from "@secondline/words/newRig";
-import { flatProjection } from "@secondline/workbench";
+import { flatProjection, type Sketched } from "@secondline/workbench";
 import { useMemo, useState } from "react";
 import type { Theme } from "../design/palette.ts";
 import { Elevation, type ElevationProps } from "../scene/elevation/Elevation.tsx";
@@ -10,7 +9,6 @@ import type { SceneClock } from "../scene/sceneProps.ts";
 import { SideHandles } from "../side/SideHandles.tsx";
 import type { SideInHand } from "../side/useSideDesk.ts";
 import styles from "./newRig.module.css";
-import type { Sketched } from "./useSketch.ts";
 
 /** Nothing moves: the rig at rest. */
 const AT_REST: SceneClock = { getSnapshot: () => ({ time: 0 }), subscribe: () => () => undefined };
@@ -33,10 +31,10 @@ export function SidePicture({ sketched, theme, isOld, hand }: Props) {
   const onView = useMemo(
     () =>
       (...next: Seen) =>
-        setSeen((now) => (same(now, next) ? now : next)),
+        setSeen((now) => (now && isSame(now, next) ? now : next)),
     [],
   );
-  const lineAt = useMemo(() => heightOfLine(sketched?.recording), [sketched]);
+  const lineAt = useMemo(() => lineHeight(sketched?.recording), [sketched]);
   const projection = useMemo(() => seen && flatProjection(...seen, lineAt), [seen, lineAt]);
   if (!sketched) return <p className={styles.coming}>{say("sketch.coming")}</p>;
   const { rig, recording } = sketched;
@@ -63,28 +61,5 @@ export function SidePicture({ sketched, theme, isOld, hand }: Props) {
   );
 }
 
-function same(now: Seen | undefined, [view, size]: Seen): boolean {
-  if (!now) return false;
-  const [before, was] = now;
-  return (
-    before.x === view.x &&
-    before.z === view.z &&
-    before.scale === view.scale &&
-    was.width === size.width &&
-    was.height === size.height
-  );
-}
-
-/** Where the main line hangs in the picture at a distance from anchor A [m]. */
-function heightOfLine(recording: Recording | undefined): (x: number) => number {
-  if (!recording) return () => 0;
-  const { positions, mainNodes } = createLiveFrame(recording);
-  return (x) => {
-    for (let i = 1; i < mainNodes; i++) {
-      const [x0, z0] = [positions[3 * i - 3]!, positions[3 * i - 1]!];
-      const [x1, z1] = [positions[3 * i]!, positions[3 * i + 2]!];
-      if (x <= x1 && x1 > x0) return z0 + ((z1 - z0) * (x - x0)) / (x1 - x0);
-    }
-    return positions[3 * mainNodes - 1] ?? 0;
-  };
-}
+const isSame = ([view, was]: Seen, [next, size]: Seen): boolean =>
+  isSameView(view, next) && was.width === size.width && was.height === size.height;

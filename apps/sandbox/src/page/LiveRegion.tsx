@@ -1,7 +1,6 @@
 import { sayPage } from "@secondline/words/page/page";
-import { outcomeOf, type ShownRun } from "@secondline/workbench";
+import { outcomeOf, type ShownRun, sentenceBelowWord } from "@secondline/workbench";
 import { useSandbox } from "../state/useSandbox.ts";
-import { withoutWord } from "../verdict/VerdictHead.tsx";
 import { words } from "../words.ts";
 
 /** Says results aloud as they arrive, in the words that stand on the page. */
@@ -23,7 +22,7 @@ export function LiveRegion() {
           word &&
           sayPage(outcome.search.complete ? "liveRegion.verdict" : "liveRegion.verdictSoFar", {
             word,
-            sentence: withoutWord(words.verdict(rig, outcome), word),
+            sentence: sentenceBelowWord(rig, outcome),
           })}
       </p>
       <p role="status">{said}</p>

@@ -1,6 +1,7 @@
 import { sayPage } from "@secondline/words/page/page";
 import type { Notice } from "@secondline/workbench";
 import { Button } from "../design/Button.tsx";
+import { Lines } from "../design/Lines.tsx";
 import { useActions, useSandbox } from "../state/useSandbox.ts";
 import styles from "./Notices.module.css";
 
@@ -23,13 +24,7 @@ function NoticeSlip({ notice }: { notice: Notice }) {
     <div className={`${styles.slip} ${notice.tone === "fault" ? styles.fault : ""}`}>
       <div className={styles.words}>
         <p>{notice.text}</p>
-        {details && details.length > 0 && (
-          <ul className={styles.details}>
-            {details.map((detail) => (
-              <li key={detail}>{detail}</li>
-            ))}
-          </ul>
-        )}
+        {details && details.length > 0 && <Lines className={styles.details} of={details} />}
         {action && (
           <Button
             label={action.label}

@@ -4,7 +4,8 @@ import { lazy, useEffect, useState } from "react";
 import type { Booted } from "../boot.ts";
 import { Later } from "../design/Later.tsx";
 import type { Theme } from "../design/palette.ts";
-import { useDrop, useFileActions } from "../files/useFileActions.ts";
+import { useFileActions } from "../files/useFileActions.ts";
+import { useFileDrop } from "../files/useFileDrop.ts";
 import { Answer } from "../question/Answer.tsx";
 import { Question } from "../question/Question.tsx";
 import { useActions, useSandbox } from "../state/useSandbox.ts";
@@ -39,7 +40,7 @@ export function Page({ booted, clock }: { booted: Booted; clock: PlaybackClock }
   const wide = useWide();
   const theme = useTheme();
   const files = useFileActions(booted.works, clock, booted.read);
-  const over = useDrop(files.openFile);
+  const over = useFileDrop(files.openFile);
   useKeys(files);
   useRunClock(clock, booted.time);
   const view = useSandbox((state) => state.session.view);

@@ -1,33 +1,10 @@
-import { useEffect } from "react";
 import type { FileActions } from "../files/useFileActions.ts";
+import { usePageKeys } from "../state/usePageKeys.ts";
 import { useActions, useSandbox } from "../state/useSandbox.ts";
 
-/** Undo, redo, save and open by their usual keys. Text being typed keeps its own undo, and so do other views. */
-export function useKeys({ save, chooseFile }: FileActions): void {
+/** Undo, redo, save and open by their usual keys. Other views have an undo of their own. */
+export function useKeys({ save, chooseFile: open }: FileActions): void {
   const { undo, redo } = useActions();
-  const ownUndo = useSandbox((state) => state.session.view !== "rig");
-  useEffect(() => {
-    const onKey = (event: KeyboardEvent) => {
-      if (!(event.ctrlKey || event.metaKey) || event.altKey) return;
-      const typing = event.target instanceof HTMLInputElement && event.target.type !== "range";
-      const key = event.key.toLowerCase();
-      const act =
-        key === "s"
-          ? save
-          : key === "o"
-            ? chooseFile
-            : typing || ownUndo
-              ? undefined
-              : key === "y" || (key === "z" && event.shiftKey)
-                ? redo
-                : key === "z"
-                  ? undo
-                  : undefined;
-      if (!act) return;
-      event.preventDefault();
-      act();
-    };
-    addEventListener("keydown", onKey);
-    return () => removeEventListener("keydown", onKey);
-  }, [undo, redo, save, chooseFile, ownUndo]);
+  const isOwn = useSandbox((state) => state.session.view !== "rig");
+  usePageKeys(isOwn ? { save, open } : { save, open, undo, redo });
 }

@@ -88,16 +88,7 @@ function MainFailsBlanks({ whatIf, rig }: { whatIf: Extract<WhatIf, { kind: "mai
         ends
         onChange={(cutAt) => chooseWhatIf(asItsKeySays({ ...whatIf, cutAt }))}
       />
-      <span>{sayPage("question.walkerDoesShort")}</span>
-      <Choice
-        inline
-        label={sayPage("question.walkerDoes")}
-        value={whatIf.walker}
-        options={WALKERS}
-        onChange={(walker) => chooseWhatIf({ ...whatIf, walker })}
-      />
-      <span>{sayPage("question.at")}</span>
-      <WalkersPlace {...{ whatIf, rig }} />
+      <WalkerDoes {...{ whatIf, rig }} options={WALKERS} onWalker={(walker) => chooseWhatIf({ ...whatIf, walker })} />
     </>
   );
 }
@@ -114,16 +105,35 @@ function LegFailsBlanks({ whatIf, rig }: { whatIf: Extract<WhatIf, { kind: "legF
         options={legsOf(rig)}
         onChange={(leg) => chooseWhatIf({ ...whatIf, ...readLeg(leg) })}
       />
+      <WalkerDoes
+        {...{ whatIf, rig }}
+        options={WALKERS_AT_A_LEG}
+        onWalker={(walker) => chooseWhatIf({ ...whatIf, walker: walker === "hanging" ? "hanging" : "caught" })}
+      />
+    </>
+  );
+}
+
+interface WalkerDoesProps<W extends string> {
+  whatIf: Placed & { readonly walker: W };
+  rig: Rig;
+  options: readonly { readonly value: W; readonly label: string }[];
+  onWalker: (walker: W) => void;
+}
+
+/** What the walker does meanwhile, and where. */
+function WalkerDoes<W extends string>({ whatIf, rig, options, onWalker }: WalkerDoesProps<W>) {
+  return (
+    <>
       <span>{sayPage("question.walkerDoesShort")}</span>
       <Choice
         inline
         label={sayPage("question.walkerDoes")}
         value={whatIf.walker}
-        options={WALKERS_AT_A_LEG}
-        onChange={(walker) => chooseWhatIf({ ...whatIf, walker: walker === "hanging" ? "hanging" : "caught" })}
+        {...{ options }}
+        onChange={onWalker}
       />
-      <span>{sayPage("question.at")}</span>
-      <WalkersPlace {...{ whatIf, rig }} />
+      <AtPlace {...{ whatIf, rig }} />
     </>
   );
 }

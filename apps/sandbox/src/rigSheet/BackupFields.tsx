@@ -11,6 +11,7 @@ import {
 } from "@secondline/workbench";
 import { Button } from "../design/Button.tsx";
 import { Choice } from "../design/Choice.tsx";
+import { Paragraphs } from "../design/Lines.tsx";
 import { useActions, useSandbox } from "../state/useSandbox.ts";
 import styles from "./BackupFields.module.css";
 import { useFaultsAt } from "./faults.ts";
@@ -45,11 +46,7 @@ export function BackupFields() {
   }
   return (
     <>
-      {messages.map((message) => (
-        <p key={message} className={styles.wrong}>
-          {message}
-        </p>
-      ))}
+      <Paragraphs of={messages} className={styles.wrong} />
       <SlackOrLength />
       <LineFields line="backup" />
       <Button

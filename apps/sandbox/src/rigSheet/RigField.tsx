@@ -11,6 +11,7 @@ import { spokenField } from "@secondline/words/fields";
 import { sayRigSheet } from "@secondline/words/page/rigSheet";
 import { moveAnchorB, roundStep, typedQuantity } from "@secondline/workbench";
 import { Choice } from "../design/Choice.tsx";
+import { Paragraphs } from "../design/Lines.tsx";
 import { RangeSlider } from "../design/RangeSlider.tsx";
 import { TextField } from "../design/TextField.tsx";
 import { useActions, useSandbox } from "../state/useSandbox.ts";
@@ -59,49 +60,46 @@ function FieldItself({ path, label, slider = false, help = false }: Props) {
   }
 }
 
-function useValue(path: string): unknown {
-  return useSandbox((state) => valueAt(state.document.history.present.rig, path));
-}
-
-function Quantity({
-  path,
-  field,
-  name,
-  slider,
-  help,
-}: {
-  path: string;
-  field: QuantityField;
-  name: string;
-  slider: boolean;
-  help: boolean;
-}) {
-  const value = useValue(path);
+/** A field as the document has it, and ways to change it; the rig sheet's sketch shows which one is edited. */
+function useField(path: string, name: string) {
+  const value = useSandbox((state) => valueAt(state.document.history.present.rig, path));
   const messages = useFaultsAt(path);
   const unconfirmed = useMark(path);
-  const { edit, change, finishEdit, look } = useActions();
-  const written = value === undefined ? "" : String(value);
+  const { edit, finishEdit, look } = useActions();
+  return {
+    value,
+    written: value === undefined ? "" : String(value),
+    messages,
+    unconfirmed,
+    put: (next: unknown, group?: string) => edit(path, next, name, group),
+    onFocus: () => look({ editing: path }),
+    onBlur() {
+      finishEdit();
+      look({ editing: undefined });
+    },
+  };
+}
+
+type FieldProps = Required<Pick<Props, "path" | "help">> & { name: string };
+
+function Quantity({ path, field, name, slider, help }: FieldProps & { field: QuantityField; slider: boolean }) {
+  const { value, written, messages, unconfirmed, put: putText, onFocus, onBlur } = useField(path, name);
+  const { change, finishEdit } = useActions();
   const read = parseQuantity(value ?? field.fallback, field.dimension);
   const like = typeof value === "string" ? value : exampleText(field.dimension);
   const put = (text: string, group: string) =>
     path === "span" || path === "rise"
       ? change((before) => moveAnchorB(before, path, text), name, group)
-      : edit(path, typedQuantity(text, field), name, group);
+      : putText(typedQuantity(text, field), group);
   return (
     <div className={styles.quantity}>
       <TextField
         label={name}
         value={written}
         placeholder={field.fallback === undefined ? "" : String(field.fallback)}
-        messages={messages}
-        unconfirmed={unconfirmed}
-        {...(help ? { hint: field.help } : {})}
+        hint={help ? field.help : undefined}
+        {...{ messages, unconfirmed, onFocus, onBlur }}
         onChange={(text) => put(text, `type ${path}`)}
-        onFocus={() => look({ editing: path })}
-        onBlur={() => {
-          finishEdit();
-          look({ editing: undefined });
-        }}
       />
       {slider && field.natural && (
         <RangeSlider
@@ -119,53 +117,36 @@ function Quantity({
   );
 }
 
-function OneOf({
-  path,
-  name,
-  options,
-  fallback,
-}: {
-  path: string;
-  name: string;
+interface OneOfProps extends Omit<FieldProps, "help"> {
   options: readonly { value: string; label: string }[];
   fallback?: string | undefined;
-}) {
-  const value = useValue(path);
-  const unconfirmed = useMark(path);
-  const { edit, look } = useActions();
+}
+
+function OneOf({ path, name, options, fallback }: OneOfProps) {
+  const { value, unconfirmed, put, onFocus } = useField(path, name);
   return (
     <Choice
       label={name}
-      unconfirmed={unconfirmed}
       value={String(value ?? fallback ?? "")}
-      options={options}
-      onChange={(next) => edit(path, next, name)}
-      onFocus={() => look({ editing: path })}
+      {...{ options, unconfirmed, onFocus }}
+      onChange={(next) => put(next)}
     />
   );
 }
 
-function Stock({ path, name }: { path: string; name: string }) {
+function Stock({ path, name }: Omit<FieldProps, "help">) {
   const document = useSandbox((state) => state.document.history.present.rig);
-  const value = useValue(path);
-  const unconfirmed = useMark(path);
-  const messages = useFaultsAt(path);
-  const { edit, look } = useActions();
+  const { written, messages, unconfirmed, put, onFocus } = useField(path, name);
   return (
     <>
       <StockChoice
         label={name}
-        value={String(value ?? "")}
+        value={written}
         own={stocksIn(document)}
-        unconfirmed={unconfirmed}
-        onChange={(id) => edit(path, id, name)}
-        onFocus={() => look({ editing: path })}
+        {...{ unconfirmed, onFocus }}
+        onChange={(id) => put(id)}
       />
-      {messages.map((message) => (
-        <p key={message} className={styles.wrong}>
-          {message}
-        </p>
-      ))}
+      <Paragraphs of={messages} className={styles.wrong} />
     </>
   );
 }
@@ -177,37 +158,29 @@ const ANSWERS = [
 ] as const;
 
 /** "No" is an answer, and more than no answer: what is not said counts at its worst. */
-function YesOrNo({ path, name }: { path: string; name: string }) {
-  const value = useValue(path);
-  const { edit, look } = useActions();
+function YesOrNo({ path, name }: Omit<FieldProps, "help">) {
+  const { value, put, onFocus } = useField(path, name);
   return (
     <Choice
       label={name}
       value={value === undefined ? "" : value === true ? "yes" : "no"}
       options={ANSWERS}
-      onChange={(answer) => edit(path, answer === "" ? undefined : answer === "yes", name)}
-      onFocus={() => look({ editing: path })}
+      onChange={(answer) => put(answer === "" ? undefined : answer === "yes")}
+      onFocus={onFocus}
     />
   );
 }
 
-function Words({ path, field, name, help }: { path: string; field: Field; name: string; help: boolean }) {
-  const value = useValue(path);
-  const messages = useFaultsAt(path);
-  const { edit, finishEdit, look } = useActions();
+function Words({ path, field, name, help }: FieldProps & { field: Field }) {
+  const { written, messages, put, onFocus, onBlur } = useField(path, name);
   return (
     <TextField
       label={name}
-      value={value === undefined ? "" : String(value)}
-      messages={messages}
+      value={written}
       wide
-      {...(help ? { hint: field.help } : {})}
-      onChange={(text) => edit(path, text === "" ? undefined : text, name, `type ${path}`)}
-      onFocus={() => look({ editing: path })}
-      onBlur={() => {
-        finishEdit();
-        look({ editing: undefined });
-      }}
+      hint={help ? field.help : undefined}
+      {...{ messages, onFocus, onBlur }}
+      onChange={(text) => put(text === "" ? undefined : text, `type ${path}`)}
     />
   );
 }

@@ -1,6 +1,7 @@
 import { largestTension, sceneWords } from "@secondline/figures/scene";
 import { sayPage } from "@secondline/words/page/page";
-import { Component, lazy, type ReactNode, Suspense, useCallback, useEffect, useMemo, useRef, useState } from "react";
+import { lazy, Suspense, useCallback, useEffect, useMemo, useRef, useState } from "react";
+import { Guard } from "../design/Guard.tsx";
 import { Elevation } from "./elevation/Elevation.tsx";
 import styles from "./scene.module.css";
 import type { SceneProps, SceneSnapshot } from "./sceneProps.ts";
@@ -53,7 +54,8 @@ export function SceneView(props: SceneProps) {
         {flat && elevation}
         {possible && spaceWanted.current && (
           <div className={`${styles.layer} ${flat ? styles.hidden : ""}`}>
-            <Boundary onFailure={onFailure}>
+            {/* Where the picture in space cannot be made, the elevation takes its place; the rest of the page never notices. */}
+            <Guard instead={() => null} onBroken={onFailure}>
               <Suspense fallback={flat ? null : elevation}>
                 <ThreeScene
                   {...props}
@@ -63,7 +65,7 @@ export function SceneView(props: SceneProps) {
                   snapshot={spaceSnapshot}
                 />
               </Suspense>
-            </Boundary>
+            </Guard>
             <div ref={notesHost} className={styles.notes} aria-hidden="true" />
           </div>
         )}
@@ -77,23 +79,4 @@ export function SceneView(props: SceneProps) {
       />
     </div>
   );
-}
-
-interface BoundaryProps {
-  readonly onFailure: () => void;
-  readonly children: ReactNode;
-}
-
-/** When the picture in space cannot be made, the elevation takes its place; the rest of the page never notices. */
-class Boundary extends Component<BoundaryProps, { readonly failed: boolean }> {
-  override state = { failed: false };
-  static getDerivedStateFromError() {
-    return { failed: true };
-  }
-  override componentDidCatch() {
-    this.props.onFailure();
-  }
-  override render() {
-    return this.state.failed ? null : this.props.children;
-  }
 }

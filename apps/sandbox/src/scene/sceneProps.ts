@@ -1,13 +1,13 @@
 /** What the scene is given. The same for the picture in space and for the flat elevation. */
 import type { Recording } from "@secondline/engine";
-import type { PictureBody } from "@secondline/figures";
 import type { WeakPlace } from "@secondline/figures/scene";
 import type { Rig } from "@secondline/rig";
 import type { GaveWay, Outcome } from "@secondline/scenarios";
+import type { SceneSnapshot } from "@secondline/workbench/pictures";
 import type { RefObject } from "react";
 import type { Theme } from "../design/palette.ts";
 
-export type { GaveWay, Outcome, Recording, Rig, Theme };
+export type { GaveWay, Outcome, Recording, Rig, SceneSnapshot, Theme };
 
 export type SceneCamera = "event" | "overview" | "elevation" | "anchor";
 
@@ -15,12 +15,6 @@ export type SceneCamera = "event" | "overview" | "elevation" | "anchor";
 export interface SceneClock {
   readonly getSnapshot: () => { readonly time: number };
   readonly subscribe: (listener: () => void) => () => void;
-}
-
-/** What is in sight, to be drawn once more for a file. */
-export interface SceneSnapshot extends PictureBody {
-  /** The moment that is drawn [s]. */
-  readonly time: number;
 }
 
 /** Where a scene puts the way to take its picture; null while there is none to take. */

@@ -1,5 +1,5 @@
 import { newRigWords } from "@secondline/words/newRig";
-import { type Held, heldWords, KEY_STEP, rangeOf } from "@secondline/workbench";
+import { HANDLE_REACH, type Held, heldWords, KEY_STEP, rangeOf } from "@secondline/workbench";
 import type { KeyboardEvent } from "react";
 import { keyMove } from "../design/arrowKeys.ts";
 import styles from "./side.module.css";
@@ -8,8 +8,6 @@ import type { SideInHand } from "./useSideDesk.ts";
 const { say } = newRigWords;
 /** Steps of a key with Shift, or of Page up and down. */
 const BIG_MOVE_STEPS = 10;
-/** So far around it a handle can be taken hold of [px]. */
-export const HANDLE_REACH = 22;
 
 interface Props {
   held: Held;

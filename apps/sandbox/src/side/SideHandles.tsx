@@ -1,7 +1,7 @@
 import { newRigWords } from "@secondline/words/newRig";
-import { type Held, MOST_HANDLES, type Projection, placeOfHeld } from "@secondline/workbench";
+import { type Held, handleAt, handleName, handlesOf, nearestHandle, type Projection } from "@secondline/workbench";
 import { type KeyboardEvent, type MouseEvent, type PointerEvent, useEffect, useRef, useState } from "react";
-import { HANDLE_REACH, Handle } from "./Handle.tsx";
+import { Handle } from "./Handle.tsx";
 import { HandleWords } from "./HandleWords.tsx";
 import styles from "./side.module.css";
 import type { SideInHand } from "./useSideDesk.ts";
@@ -15,33 +15,23 @@ interface Props {
 /** Handles on the ground and the connections of a drawing from the side; a pointer takes the nearest one. */
 export function SideHandles({ desk, projection, grips }: Props) {
   const { shown, drag } = desk;
-  const { width, height, px, py, x, z, lineAt } = projection;
+  const { width, height, px, py, x, z } = projection;
   const drawing = useRef<SVGSVGElement>(null);
   useEffect(() => keepTouches(drawing.current!), []);
   const held = useRef<{ readonly held: Held; readonly dx: number; readonly dy: number }>(undefined);
   const [focused, setFocused] = useState(false);
-  const handles = handlesOf(desk, grips);
+  const handles = handlesOf(shown, grips);
   const chosen = handles.find((one) => one.kind === desk.chosen?.kind && one.index === desk.chosen.index);
-  const at = (one: Held): readonly [number, number] => {
-    const [distance, level] = placeOfHeld(shown, one);
-    return [px(distance), py(one.kind === "ground" ? level : lineAt(distance))];
-  };
-  const nearest = (event: MouseEvent<SVGSVGElement>) => {
-    const [mx, my] = inDrawing(event);
-    const found = handles
-      .map((one) => ({ one, at: at(one) }))
-      .map(({ one, at: [hx, hy] }) => ({ one, dx: hx - mx, dy: hy - my }))
-      .sort((a, b) => Math.hypot(a.dx, a.dy) - Math.hypot(b.dx, b.dy))[0];
-    return found && Math.hypot(found.dx, found.dy) <= HANDLE_REACH ? found : undefined;
-  };
+  const at = (one: Held) => handleAt(shown, one, projection);
+  const nearest = (event: MouseEvent<SVGSVGElement>) => nearestHandle(shown, handles, projection, inDrawing(event));
   function onPointerDown(event: PointerEvent<SVGSVGElement>): void {
     const found = event.button === 0 && event.isPrimary ? nearest(event) : undefined;
     if (!found) return;
     event.preventDefault();
     event.currentTarget.setPointerCapture(event.pointerId);
-    held.current = { held: found.one, dx: found.dx, dy: found.dy };
-    desk.choose(found.one);
-    const name = nameOf(found.one);
+    held.current = found;
+    desk.choose(found.held);
+    const name = handleName(found.held);
     event.currentTarget.querySelector<SVGElement>(`[data-handle="${name}"]`)?.focus({ preventScroll: true });
   }
   function onPointerMove(event: PointerEvent<SVGSVGElement>): void {
@@ -86,7 +76,14 @@ export function SideHandles({ desk, projection, grips }: Props) {
         <path className={`${styles.ground} ${desk.fault ? styles.wrong : ""}`} d={`M${line}`} />
       )}
       {handles.map((one) => (
-        <Handle key={nameOf(one)} held={one} at={at(one)} desk={desk} data={nameOf(one)} onFocused={setFocused} />
+        <Handle
+          key={handleName(one)}
+          held={one}
+          at={at(one)}
+          desk={desk}
+          data={handleName(one)}
+          onFocused={setFocused}
+        />
       ))}
       {chosen && (focused || desk.isHeld) && (
         <HandleWords held={chosen} at={at(chosen)} desk={desk} projection={projection} />
@@ -104,17 +101,7 @@ function keepTouches(drawing: SVGSVGElement): () => void {
   return () => drawing.removeEventListener("touchstart", keep);
 }
 
-const nameOf = ({ kind, index }: Held): string => `${kind} ${index}`;
-
 function inDrawing(event: MouseEvent<SVGSVGElement>): readonly [number, number] {
   const box = event.currentTarget.getBoundingClientRect();
   return [event.clientX - box.left, event.clientY - box.top];
-}
-
-/** None on a profile of very many points: they would lie on one another. */
-function handlesOf({ shown }: SideInHand, grips: readonly Held["kind"][]): readonly Held[] {
-  return grips.flatMap((kind) => {
-    const list = kind === "ground" ? shown.points : shown.connections;
-    return list.length > MOST_HANDLES ? [] : list.map((_, index) => ({ kind, index }));
-  });
 }

@@ -2,10 +2,11 @@ import { Combobox } from "@base-ui/react/combobox";
 import { GENERIC_STOCKS, type LineStock } from "@secondline/rig";
 import { broughtIn } from "@secondline/words";
 import { newRigWords } from "@secondline/words/newRig";
+import { isFoundBy } from "@secondline/workbench";
 import { Icon } from "../design/icons.tsx";
 import styles from "./stocks.module.css";
 
-const { say, stock: detail, tradeWords } = newRigWords;
+const { say, stock: detail } = newRigWords;
 
 interface Props {
   label: string;
@@ -30,7 +31,7 @@ export function StockChoice({ label, value, own, onChange, onFocus, unconfirmed 
         onValueChange={(next: LineStock | null) => next && onChange(next.id)}
         itemToStringLabel={({ name }: LineStock) => broughtIn(name)}
         isItemEqualToValue={(a: LineStock, b: LineStock) => a.id === b.id}
-        filter={isFound}
+        filter={isFoundBy}
         autoHighlight
       >
         <Combobox.Label className={styles.label}>{label}</Combobox.Label>
@@ -63,11 +64,4 @@ export function StockChoice({ label, value, own, onChange, onFocus, unconfirmed 
       </Combobox.Root>
     </div>
   );
-}
-
-/** Every word of the question begins a word of its name or of what the trade calls it. */
-function isFound(stock: LineStock, query: string): boolean {
-  const words = `${stock.name} ${tradeWords(stock)}`.toLowerCase().split(/[^\p{L}\p{N}.]+/u);
-  const asked = query.toLowerCase().split(/\s+/).filter(Boolean);
-  return asked.every((one) => words.some((word) => word.startsWith(one)));
 }

@@ -1,5 +1,3 @@
-import { tellFault } from "@secondline/words/faults";
-import { spokenField } from "@secondline/words/fields";
 import { newRigWords } from "@secondline/words/newRig";
 import {
   EMPTY_STOCK,
@@ -9,7 +7,9 @@ import {
   type StockDocument,
   type StockEntry,
   type StockFault,
+  stockFaultText,
   stockFrom,
+  stockOptions,
 } from "@secondline/workbench";
 import { useState } from "react";
 import { Button } from "../design/Button.tsx";
@@ -44,7 +44,7 @@ export function StockForm({ open, names, onClose, onKeep }: Props) {
   const doubts = read.ok ? read.doubts : [];
   const put = (at: Exclude<keyof StockEntry, "loads">, text: string) => setEntry({ ...entry, [at]: text });
   const said = (at: EntryField) => ({
-    messages: faults.filter((one) => one.at === at).map(faultText),
+    messages: faults.filter((one) => one.at === at).map(stockFaultText),
   });
   const text = (at: "name" | "strength" | "source" | "mass" | "width", placeholder = "") => (
     <>
@@ -91,13 +91,13 @@ export function StockForm({ open, names, onClose, onKeep }: Props) {
       <Choice
         label={say("own.fibre")}
         value={entry.fibre}
-        options={optionsOf("fibre")}
+        options={stockOptions("fibre")}
         onChange={(next) => put("fibre", next)}
       />
       <Choice
         label={say("own.form")}
         value={entry.form}
-        options={optionsOf("form")}
+        options={stockOptions("form")}
         onChange={(next) => put("form", next)}
       />
       {text("strength", "30 kN")}
@@ -153,7 +153,7 @@ function Loads({
                   label={say(`own.${part}`, { number: i + 1 })}
                   value={row[part]}
                   placeholder={part === "load" ? "2 kN" : "1.5 %"}
-                  messages={faults.filter((one) => one.at === at).map(faultText)}
+                  messages={faults.filter((one) => one.at === at).map(stockFaultText)}
                   onChange={(text) => put(i, part, text)}
                   wide
                 />
@@ -194,14 +194,4 @@ function Remedies({
       <Button key={one.remedy} label={say("remedy", { remedy: one.remedy })} onClick={() => onTake(one.remedy!)} />
     ) : null,
   );
-}
-
-function faultText(fault: StockFault): string {
-  if (fault.kind === "issue") return tellFault(fault.message);
-  return say(`own.fault.${fault.kind}`, fault.kind === "backwards" ? fault.values : {});
-}
-
-function optionsOf(name: "fibre" | "form") {
-  const field = spokenField(`stocks[0].${name}`);
-  return field?.kind === "choice" ? field.options : [];
 }

@@ -3,6 +3,7 @@ import type { TeardownLearnt } from "@secondline/strength";
 import { quantity } from "@secondline/words";
 import { englishTeardownWords as teardownWords } from "@secondline/words/teardown";
 import type { LearntInput } from "@secondline/workbench";
+import { Table } from "../design/Table.tsx";
 import styles from "./teardown.module.css";
 import { useLearnt } from "./usePlan.ts";
 
@@ -44,7 +45,9 @@ function Found({ input: { rig }, found }: { input: LearntInput; found: TeardownL
       )}
       {factorRows.length > 0 && (
         <Table
-          name={say("teardown.learnt.factor")}
+          isNamed
+          className={styles.table}
+          label={say("teardown.learnt.factor")}
           rows={factorRows}
           heads={(["factor", "tests", "before", "after"] as const).map((name) => say(`teardown.learnt.${name}`))}
         />
@@ -52,7 +55,9 @@ function Found({ input: { rig }, found }: { input: LearntInput; found: TeardownL
       {partRows.length > 0 && (
         <>
           <Table
-            name={say("teardown.learnt.part", { on })}
+            isNamed
+            className={styles.table}
+            label={say("teardown.learnt.part", { on })}
             rows={partRows}
             heads={[
               say("teardown.learnt.part", { on }),
@@ -65,40 +70,5 @@ function Found({ input: { rig }, found }: { input: LearntInput; found: TeardownL
         </>
       )}
     </>
-  );
-}
-
-interface TableProps {
-  name: string;
-  heads: readonly string[];
-  rows: readonly (readonly string[])[];
-}
-
-/** On a phone every row is a card in which each number stands beside its head. */
-function Table({ name, heads, rows }: TableProps) {
-  return (
-    <table className={styles.table} aria-label={name}>
-      <thead>
-        <tr>
-          {heads.map((head) => (
-            <th key={head} scope="col">
-              {head}
-            </th>
-          ))}
-        </tr>
-      </thead>
-      <tbody>
-        {rows.map(([first, ...rest]) => (
-          <tr key={first}>
-            <th scope="row">{first}</th>
-            {rest.map((cell, i) => (
-              <td key={heads[i + 1]} data-head={heads[i + 1]}>
-                {cell}
-              </td>
-            ))}
-          </tr>
-        ))}
-      </tbody>
-    </table>
   );
 }

@@ -6,6 +6,7 @@ import { sayTeardown } from "@secondline/words/page/teardown";
 import { englishTeardownWords as teardownWords } from "@secondline/words/teardown";
 import { NOTHING_TYPED, readTyped, type Typed } from "@secondline/workbench";
 import { useId, useState } from "react";
+import { Lines } from "../design/Lines.tsx";
 import styles from "./teardown.module.css";
 
 interface Props {
@@ -93,13 +94,7 @@ function Fields({ plan, piece, onResult }: Pick<Props, "plan" | "piece" | "onRes
       <button type="submit" className={styles.button}>
         {sayTeardown("pieceResult.keepResult")}
       </button>
-      {messages.length > 0 && (
-        <ul id={faults} className={styles.faults} role="alert">
-          {messages.map((message) => (
-            <li key={message}>{message}</li>
-          ))}
-        </ul>
-      )}
+      {messages.length > 0 && <Lines id={faults} className={styles.faults} role="alert" of={messages} />}
     </form>
   );
 }

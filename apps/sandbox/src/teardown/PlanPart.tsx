@@ -3,6 +3,7 @@ import type { Rig } from "@secondline/rig";
 import type { BreakTest, Teardown } from "@secondline/strength";
 import { englishTeardownWords as teardownWords } from "@secondline/words/teardown";
 import { resultOf } from "@secondline/workbench";
+import { Lines } from "../design/Lines.tsx";
 import { PieceResult } from "./PieceResult.tsx";
 import styles from "./teardown.module.css";
 
@@ -43,11 +44,5 @@ export function PlanPart({ rig, plan, tests, onResult }: Props) {
 }
 
 function List({ items }: { items: readonly string[] }) {
-  return (
-    <ul className={styles.list}>
-      {items.map((item) => (
-        <li key={item}>{item}</li>
-      ))}
-    </ul>
-  );
+  return <Lines className={styles.list} of={items} />;
 }

@@ -5,6 +5,7 @@ import { sayTeardown } from "@secondline/words/page/teardown";
 import { englishTeardownWords as teardownWords } from "@secondline/words/teardown";
 import { isResult } from "@secondline/workbench";
 import { useMemo, useRef, useState } from "react";
+import { Lines } from "../design/Lines.tsx";
 import { useSandbox } from "../state/useSandbox.ts";
 import { useWear, useWearActions } from "../wearInHand/useWear.ts";
 import { LearntPart } from "./LearntPart.tsx";
@@ -56,11 +57,7 @@ export function TeardownPage() {
         <p role="alert">{sayTeardown("teardownPage.noPlan", { message: answer.message })}</p>
       )}
       {answer.kind === "done" && !answer.value.ok && (
-        <ul className={styles.list} role="alert">
-          {teardownWords.teardownIssue(rig, on, answer.value.issue).map((line) => (
-            <li key={line}>{line}</li>
-          ))}
-        </ul>
+        <Lines className={styles.list} role="alert" of={teardownWords.teardownIssue(rig, on, answer.value.issue)} />
       )}
       {plan && <PlanPart {...{ rig, plan, tests }} onResult={addTest} />}
       {/* Last, so that no field moves away under the finger when the first result makes it come. */}

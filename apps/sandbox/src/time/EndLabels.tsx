@@ -1,4 +1,4 @@
-import { type EndLabel, keptLabels, type PlotFrame, spreadLabels } from "@secondline/figures/time";
+import { type EndLabel, laidNames, type PlotFrame } from "@secondline/figures/time";
 import type { PlaybackClock } from "@secondline/workbench";
 import { useClock } from "../clock/useClock.ts";
 import styles from "./Plot.module.css";
@@ -13,22 +13,8 @@ interface Props {
   readonly onHighlight?: (key: string | null) => void;
 }
 
-const LABEL_HEIGHT = 24;
-const LABEL_HEIGHT_COMPACT = 18;
-/** Between the traces and their names [px]. */
-const LEADER_WIDTH = 18;
-const LEADER_WIDTH_COMPACT = 10;
-
 export function EndLabels({ labels: all, clock, frame, format, compact, highlight, onHighlight }: Props) {
-  const size = compact ? LABEL_HEIGHT_COMPACT : LABEL_HEIGHT;
-  const leader = compact ? LEADER_WIDTH_COMPACT : LEADER_WIDTH;
-  const [low, high] = [-frame.headroom, frame.height + frame.axisHeight];
-  const labels = keptLabels(all, Math.floor((high - low) / size));
-  const centres = spreadLabels(
-    labels.map(({ y }) => ({ at: y, size })),
-    low,
-    high,
-  );
+  const { size, leader, names } = laidNames(all, frame, compact);
   return (
     <div
       className={styles.ends}
@@ -36,16 +22,16 @@ export function EndLabels({ labels: all, clock, frame, format, compact, highligh
       style={{ left: frame.left + frame.width, top: frame.top, width: frame.gutter, height: frame.height }}
     >
       <svg className={styles.leaders} width={leader} height={frame.height} aria-hidden="true">
-        {labels.map((label, i) => (
-          <path key={label.key} d={`M1 ${label.y}L${leader - 3} ${centres[i]}`} stroke={label.colour} />
+        {names.map(({ label, centre }) => (
+          <path key={label.key} d={`M1 ${label.y}L${leader - 3} ${centre}`} stroke={label.colour} />
         ))}
       </svg>
-      {labels.map((label, i) => (
+      {names.map(({ label, centre }) => (
         <div
           key={label.key}
           className={styles.end}
           data-faded={highlight !== null && highlight !== label.key}
-          style={{ top: centres[i]! - size / 2, height: size, left: leader, color: label.colour }}
+          style={{ top: centre - size / 2, height: size, left: leader, color: label.colour }}
           onPointerEnter={() => onHighlight?.(label.key)}
           onPointerLeave={() => onHighlight?.(null)}
         >

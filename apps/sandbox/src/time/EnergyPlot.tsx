@@ -5,6 +5,7 @@ import {
   bandLabels,
   energyAt,
   energyData,
+  energyDrawing,
   energyStack,
   markUnder,
   type PlotFrame,
@@ -14,13 +15,9 @@ import { quantity } from "@secondline/words";
 import { sayTime } from "@secondline/words/page/time";
 import type { PlaybackClock } from "@secondline/workbench";
 import { useCallback, useMemo } from "react";
-import { CursorLines } from "./CursorLines.tsx";
-import { EndLabels } from "./EndLabels.tsx";
-import { EventFlags } from "./EventFlags.tsx";
-import { energyDrawing } from "./energyDrawing.ts";
+import { bandFill } from "./bandFill.ts";
 import styles from "./Plot.module.css";
-import { PlotCanvas } from "./PlotCanvas.tsx";
-import { ScrubSurface } from "./ScrubSurface.tsx";
+import { TimePlot } from "./TimePlot.tsx";
 import { usePalette } from "./usePalette.ts";
 import type { TimeView } from "./useTimeView.ts";
 
@@ -39,7 +36,7 @@ export function EnergyPlot({ recording, clock, view, frame, compact }: Props) {
   const palette = usePalette();
   const { range } = view;
   const stack = useMemo(() => energyStack(recording.energy), [recording]);
-  const drawing = useMemo(() => energyDrawing(stack, palette), [stack, palette]);
+  const drawing = useMemo(() => energyDrawing(stack, palette, bandFill), [stack, palette]);
   const data = useMemo(() => energyData(stack, range), [stack, range]);
   const labels = useMemo(
     () => bandLabels(stack, range, frame, data.top, palette, compact),
@@ -47,24 +44,23 @@ export function EnergyPlot({ recording, clock, view, frame, compact }: Props) {
   );
   const describe = useCallback((time: number) => energyAt(stack, time), [stack]);
   return (
-    <>
-      <PlotCanvas {...{ drawing, data, range, frame, palette }} axisText={axisKilojoules} />
-      <EventFlags marks={view.marks} {...{ clock, range, frame, compact }} />
+    <TimePlot
+      {...{ clock, range, frame, compact, palette, drawing, data, labels, describe }}
+      marks={view.marks}
+      measure={view.measure}
+      probes={NO_PROBES}
+      axisText={axisKilojoules}
+      duration={recording.duration}
+      onRange={view.setRange}
+      onMeasure={view.setMeasure}
+      snap={(x, y) => (y < 0 ? markUnder(view.marks, x, range, frame) : null)}
+      format={quantity.energy}
+    >
       {!compact && (
         <p className={styles.key} style={{ width: frame.gutter }} title={sayTime("energyPlot.unaccounted")}>
           {balanceSentence(recording.energy)}
         </p>
       )}
-      <CursorLines {...{ clock, range, frame }} top={data.top} measure={view.measure} probes={NO_PROBES} />
-      <ScrubSurface
-        {...{ clock, range, frame, describe }}
-        duration={recording.duration}
-        onRange={view.setRange}
-        onMeasure={view.setMeasure}
-        above={compact ? frame.top : 0}
-        snap={(x, y) => (y < 0 ? markUnder(view.marks, x, range, frame) : null)}
-      />
-      <EndLabels {...{ labels, clock, frame, compact }} format={quantity.energy} highlight={null} />
-    </>
+    </TimePlot>
   );
 }

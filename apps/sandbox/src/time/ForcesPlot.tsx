@@ -3,27 +3,21 @@ import {
   axisKilonewtons,
   cursorSentence,
   type ForceView,
-  forceAt,
   forceData,
   forceDrawing,
   forceLabels,
   forcePeaks,
+  forceProbes,
   markUnder,
   type PlotFrame,
-  type Probe,
   peakUnder,
-  readyPyramid,
 } from "@secondline/figures/time";
 import { quantity } from "@secondline/words";
 import type { PlaybackClock } from "@secondline/workbench";
 import { useCallback, useMemo } from "react";
-import { CursorLines } from "./CursorLines.tsx";
-import { EndLabels } from "./EndLabels.tsx";
-import { EventFlags } from "./EventFlags.tsx";
 import { PeakMarks } from "./PeakMarks.tsx";
-import { PlotCanvas } from "./PlotCanvas.tsx";
 import { PlotKey } from "./PlotKey.tsx";
-import { ScrubSurface } from "./ScrubSurface.tsx";
+import { TimePlot } from "./TimePlot.tsx";
 import { usePalette } from "./usePalette.ts";
 import type { TimeView } from "./useTimeView.ts";
 import { useTraces } from "./useTraces.ts";
@@ -54,19 +48,7 @@ export function ForcesPlot({ recording, previous, clock, view, forces, onHighlig
     [recording, traces, ready, beforeTraces, before.ready, forces, range, pixels],
   );
   // biome-ignore lint/correctness/useExhaustiveDependencies: as above
-  const probes = useMemo(
-    () =>
-      forces.shown.map((trace): Probe & { name: string } => {
-        const pyramid = readyPyramid(traces, trace.id, forces.reading);
-        return {
-          key: trace.id,
-          name: trace.name,
-          colour: palette[trace.colour],
-          valueAt: (time) => forceAt(pyramid, recording.rate, time),
-        };
-      }),
-    [recording, traces, ready, forces, palette],
-  );
+  const probes = useMemo(() => forceProbes(traces, forces, palette), [traces, ready, forces, palette]);
   const peaks = useMemo(
     () => forcePeaks(forces, range, frame, data.top, palette),
     [forces, range, frame, data.top, palette],
@@ -84,9 +66,18 @@ export function ForcesPlot({ recording, previous, clock, view, forces, onHighlig
     [probes],
   );
   return (
-    <>
-      <PlotCanvas {...{ drawing, data, range, frame, palette }} axisText={axisKilonewtons} />
-      <EventFlags marks={view.marks} {...{ clock, range, frame, compact }} />
+    <TimePlot
+      {...{ clock, range, frame, compact, palette, drawing, data, probes, labels, describe, onHighlight }}
+      marks={view.marks}
+      measure={view.measure}
+      axisText={axisKilonewtons}
+      duration={recording.duration}
+      onRange={view.setRange}
+      onMeasure={view.setMeasure}
+      snap={(x, y) => (y < 0 ? markUnder(view.marks, x, range, frame) : peakUnder(peaks, x, y))}
+      format={compact ? quantity.loadIn : quantity.load}
+      highlight={forces.highlight}
+    >
       {!compact && (
         <PlotKey
           frame={frame}
@@ -96,20 +87,6 @@ export function ForcesPlot({ recording, previous, clock, view, forces, onHighlig
         />
       )}
       <PeakMarks peaks={peaks} frame={frame} />
-      <CursorLines {...{ clock, range, frame, probes }} top={data.top} measure={view.measure} />
-      <ScrubSurface
-        {...{ clock, range, frame, describe }}
-        duration={recording.duration}
-        onRange={view.setRange}
-        onMeasure={view.setMeasure}
-        above={compact ? frame.top : 0}
-        snap={(x, y) => (y < 0 ? markUnder(view.marks, x, range, frame) : peakUnder(peaks, x, y))}
-      />
-      <EndLabels
-        {...{ labels, clock, frame, compact, onHighlight }}
-        format={compact ? quantity.loadIn : quantity.load}
-        highlight={forces.highlight}
-      />
-    </>
+    </TimePlot>
   );
 }

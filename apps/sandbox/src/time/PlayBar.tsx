@@ -1,6 +1,7 @@
 import { quantity } from "@secondline/words";
 import { sayTime } from "@secondline/words/page/time";
 import { type KeyAction, type PlaybackClock, SPEEDS, type Speed } from "@secondline/workbench";
+import type { ComponentProps } from "react";
 import { useClock } from "../clock/useClock.ts";
 import { Choice } from "../design/Choice.tsx";
 import { TimeButton } from "./TimeButton.tsx";
@@ -14,27 +15,31 @@ interface Props {
   readonly compact: boolean;
 }
 
+interface StepButton extends Pick<ComponentProps<typeof TimeButton>, "icon" | "name" | "keyName"> {
+  readonly action: KeyAction;
+}
+const BACK: readonly StepButton[] = [
+  { icon: "markBack", name: sayTime("playBar.eventBefore"), keyName: "[", action: { do: "mark", direction: -1 } },
+  { icon: "frameBack", name: sayTime("playBar.frameBack"), keyName: ",", action: { do: "frame", direction: -1 } },
+];
+const ON: readonly StepButton[] = [
+  { icon: "frameOn", name: sayTime("playBar.frameOn"), keyName: ".", action: { do: "frame", direction: 1 } },
+  { icon: "markOn", name: sayTime("playBar.nextEvent"), keyName: "]", action: { do: "mark", direction: 1 } },
+];
+
 /** Play, step, jump, speed and repeat, with the time itself. */
 export function PlayBar({ clock, act, measure, compact }: Props) {
   const playing = useClock(clock, (state) => state.playing);
   const looping = useClock(clock, (state) => state.loop !== null);
   const speed = useClock(clock, (state) => state.speed);
+  const step = ({ action, ...look }: StepButton) => (
+    <TimeButton key={look.icon} {...look} onPress={() => act(action)} />
+  );
   return (
     <section className={styles.playBar} aria-label={sayTime("playBar.playback")}>
       <TimeReadout clock={clock} measure={measure} />
       <div className={styles.playRow}>
-        <TimeButton
-          icon="markBack"
-          name={sayTime("playBar.eventBefore")}
-          keyName="["
-          onPress={() => act({ do: "mark", direction: -1 })}
-        />
-        <TimeButton
-          icon="frameBack"
-          name={sayTime("playBar.frameBack")}
-          keyName=","
-          onPress={() => act({ do: "frame", direction: -1 })}
-        />
+        {BACK.map(step)}
         {!compact && (
           <TimeButton
             icon={playing ? "pause" : "play"}
@@ -45,18 +50,7 @@ export function PlayBar({ clock, act, measure, compact }: Props) {
             onPress={() => act({ do: "toggle" })}
           />
         )}
-        <TimeButton
-          icon="frameOn"
-          name={sayTime("playBar.frameOn")}
-          keyName="."
-          onPress={() => act({ do: "frame", direction: 1 })}
-        />
-        <TimeButton
-          icon="markOn"
-          name={sayTime("playBar.nextEvent")}
-          keyName="]"
-          onPress={() => act({ do: "mark", direction: 1 })}
-        />
+        {ON.map(step)}
       </div>
       <div className={styles.speedRow}>
         <Choice<string>

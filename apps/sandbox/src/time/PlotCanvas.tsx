@@ -1,9 +1,8 @@
-import { quantity } from "@secondline/words";
 import "./validLanguage.ts";
 import { useEffect, useRef } from "react";
 import uPlot from "uplot";
 import "uplot/dist/uPlot.min.css";
-import type { PlotData, PlotDrawing, PlotFrame, TimeRange } from "@secondline/figures/time";
+import { axisSeconds, type PlotData, type PlotDrawing, type PlotFrame, type TimeRange } from "@secondline/figures/time";
 import type { Palette } from "../design/palette.ts";
 import styles from "./Plot.module.css";
 
@@ -79,16 +78,9 @@ function plotOptions(
         size: frame.axisHeight,
         gap: 6,
         space: 76,
-        values: (_, splits) => splits.map((time) => `${axisSeconds(time, splits)}\u00a0s`),
+        values: (_, splits) => splits.map((time) => axisSeconds(time, splits)),
       },
       { ...axis, size: frame.axisWidth, gap: 6, space: 30, values: (_, splits) => splits.map(axisText) },
     ],
   };
-}
-
-/** As many decimals as tell the ticks apart. */
-function axisSeconds(time: number, ticks: readonly number[]): string {
-  const step = ticks.length > 1 ? ticks[1]! - ticks[0]! : 1;
-  const digits = Math.max(0, Math.ceil(-Math.log10(step) - 1e-9));
-  return quantity.rounded(time, Math.min(digits, 5), "nearest");
 }

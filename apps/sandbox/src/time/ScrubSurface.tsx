@@ -1,8 +1,8 @@
 import { sayTime } from "@secondline/words/page/time";
-import type { PlaybackClock } from "@secondline/workbench";
+import type { PlaybackClock, ScrubTarget } from "@secondline/workbench";
 import { useEffect, useRef, useState } from "react";
 import styles from "./Plot.module.css";
-import { listenForScrubbing, type ScrubTarget } from "./scrubGesture.ts";
+import { listenForScrubbing } from "./scrubGesture.ts";
 
 interface Props extends ScrubTarget {
   /** The cursor's time and the values there, in words. */

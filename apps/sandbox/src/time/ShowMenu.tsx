@@ -1,21 +1,20 @@
 import { Menu } from "@base-ui/react/menu";
-import type { TraceId, TraceStyle } from "@secondline/figures/time";
+import type { DrawnSamples, TraceId, TraceStyle } from "@secondline/figures/time";
 import { capital } from "@secondline/words";
 import { sayTime } from "@secondline/words/page/time";
 import buttonStyles from "../design/Button.module.css";
 import { Icon } from "../design/icons.tsx";
 import styles from "./TimeMenu.module.css";
-import type { Drawn } from "./useShownTraces.ts";
 
 interface Props {
   readonly traces: readonly TraceStyle[];
   readonly shown: ReadonlySet<TraceId>;
   readonly onShown: (id: TraceId, shown: boolean) => void;
-  readonly drawn: Drawn;
-  readonly onDrawn: (drawn: Drawn) => void;
+  readonly drawn: DrawnSamples;
+  readonly onDrawn: (drawn: DrawnSamples) => void;
 }
 
-const READINGS: readonly { readonly value: Drawn; readonly label: string; readonly detail: string }[] = [
+const READINGS: readonly { readonly value: DrawnSamples; readonly label: string; readonly detail: string }[] = [
   { value: "both", label: sayTime("showMenu.filteredRawBehind"), detail: sayTime("showMenu.filteredHint") },
   { value: "filtered", label: sayTime("showMenu.filteredOnly"), detail: sayTime("showMenu.filteredHint") },
   { value: "raw", label: sayTime("showMenu.rawOnly"), detail: sayTime("showMenu.rawHint") },

@@ -1,18 +1,6 @@
 import { Tabs } from "@base-ui/react/tabs";
 import type { Recording } from "@secondline/engine";
-import {
-  BANDS,
-  beforeSentence,
-  energySentence,
-  forcesSentence,
-  type Gutter,
-  type PlotRequest,
-  plotFrame,
-  type Reading,
-  type TimeRange,
-  tracesOf,
-  unloadedSentence,
-} from "@secondline/figures/time";
+import { type PlotRequest, plotFrame, stripGutter, stripSentence, type TimeRange } from "@secondline/figures/time";
 import type { TraceBand } from "@secondline/scenarios";
 import { type BreaksTold, quantity } from "@secondline/words";
 import { bandSentence } from "@secondline/words/draws";
@@ -52,21 +40,6 @@ interface Props {
 
 type Tab = "forces" | "energy" | "numbers";
 
-const FORCE_NAMES: Gutter = { wide: 184, compact: 108 };
-const ENERGY_NAMES: Gutter = { wide: 216, compact: 142 };
-/** Beside a name: its leader, its sample and its value [px]. */
-const WIDTH_BESIDE_NAME: Gutter = { wide: 104, compact: 52 };
-
-/** Room for the names, more of it where a language has longer ones. */
-function gutterOf(tab: Tab, recording: Recording): Gutter {
-  const [least, named] = tab === "energy" ? [ENERGY_NAMES, BANDS] : [FORCE_NAMES, tracesOf(recording)];
-  const widest = (names: readonly string[]) => Math.max(...names.map(textWidth));
-  return {
-    wide: Math.max(least.wide, WIDTH_BESIDE_NAME.wide + widest(named.map(({ name }) => name))),
-    compact: Math.max(least.compact, WIDTH_BESIDE_NAME.compact + widest(named.map(({ shortName }) => shortName))),
-  };
-}
-
 /** Time along the bottom of the page: what pulled how hard when, where the energy went, and the controls of playback. */
 export function TimeStrip(props: Props) {
   const { recording, previous, band, clock, told, compact, controls = true, onSaveRange, onSavePlot } = props;
@@ -75,7 +48,8 @@ export function TimeStrip(props: Props) {
   const show = useShownTraces(recording, previous !== undefined, band);
   const { ref, size } = useFrameSize<HTMLElement>();
   const frame = useMemo(
-    () => plotFrame(size.width, size.height, compact, gutterOf(tab, recording)),
+    () =>
+      plotFrame(size.width, size.height, compact, stripGutter(tab === "energy" ? tab : "forces", recording, textWidth)),
     [size, compact, tab, recording],
   );
   const onKeyDown = useMemo(() => stripKeys(view.act), [view.act]);
@@ -107,7 +81,7 @@ export function TimeStrip(props: Props) {
               />
             </div>
             <p id={sentence} className={styles.sentence}>
-              {quantity.unbroken(sentenceOf(recording, previous, tab, forces.reading))}
+              {quantity.unbroken(stripSentence(tab, recording, previous, forces.reading))}
               {tab === "forces" && forces.band && (
                 // Beside the plot its key says it in short.
                 <span className={compact ? undefined : "visually-hidden"}> {bandSentence(forces.band)}</span>
@@ -141,11 +115,4 @@ function TabNames() {
       ))}
     </Tabs.List>
   );
-}
-
-/** What is shown, in words. */
-function sentenceOf(recording: Recording, previous: Recording | undefined, tab: Tab, reading: Reading): string {
-  if (tab === "energy") return energySentence(recording);
-  const compared = previous && tab === "forces" ? beforeSentence(previous, reading) : "";
-  return `${forcesSentence(recording, reading)} ${unloadedSentence(recording)} ${compared}`;
 }

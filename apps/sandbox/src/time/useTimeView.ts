@@ -1,17 +1,9 @@
 import type { Recording } from "@secondline/engine";
-import {
-  eventMarks,
-  eventRange,
-  fitRange,
-  type Mark,
-  neighbouringMark,
-  rangeShowing,
-  type TimeRange,
-  zoomed,
-} from "@secondline/figures/time";
+import { eventMarks, fitRange, type Mark, rangeShowing, type TimeRange } from "@secondline/figures/time";
 import type { BreaksTold } from "@secondline/words";
-import { type KeyAction, keyAction, type PlaybackClock } from "@secondline/workbench";
+import { type KeyAction, keyAction, type PlaybackClock, stripDoes } from "@secondline/workbench";
 import { useCallback, useEffect, useMemo, useState } from "react";
+import { keepsKey } from "./keepsKey.ts";
 
 /** What the strip shows of the run, and everything that can be asked of it by button, key or touch. */
 export interface TimeView {
@@ -40,34 +32,8 @@ export function useTimeView(recording: Recording, clock: PlaybackClock, told?: B
   useFollowing(clock, duration, setRange);
 
   const act = useCallback(
-    (action: KeyAction) => {
-      const { time, loop } = clock.getSnapshot();
-      switch (action.do) {
-        case "toggle":
-          return clock.toggle();
-        case "start":
-          return clock.seek(0);
-        case "end":
-          return clock.seek(duration);
-        case "seek":
-          return clock.seekBy(action.size, action.direction);
-        case "frame":
-          return clock.stepFrame(action.direction);
-        case "mark": {
-          const mark = neighbouringMark(marks, time, action.direction);
-          return clock.seek(mark?.time ?? (action.direction > 0 ? duration : 0));
-        }
-        case "loop":
-          return clock.setLoop(loop === null ? rangeToRepeat(recording, time, measure) : null);
-        case "measure":
-          return setMeasure(measure === null ? time : null);
-        case "zoom":
-          return setRange((shown) => zoomed(shown, action.direction > 0 ? 2 : 0.5, time, duration));
-        case "fit":
-          return setRange(fitRange(duration));
-      }
-    },
-    [clock, duration, marks, measure, recording],
+    (action: KeyAction) => stripDoes({ clock, recording, marks, measure, setMeasure, setRange }, action),
+    [clock, marks, measure, recording],
   );
   return { marks, range, setRange, measure, setMeasure, act };
 }
@@ -90,12 +56,6 @@ function useFollowing(
   }, [clock, duration, setRange]);
 }
 
-/** Between the two cursors when there are two; else around the event. */
-function rangeToRepeat(recording: Recording, time: number, measure: number | null): TimeRange {
-  if (measure === null || measure === time) return eventRange(recording);
-  return { from: Math.min(time, measure), to: Math.max(time, measure) };
-}
-
 /** Keys of the strip, wherever in it the focus is; what types or presses for itself keeps its own keys. */
 export function stripKeys(act: (action: KeyAction) => void): (event: React.KeyboardEvent) => void {
   return (event) => {
@@ -104,10 +64,4 @@ export function stripKeys(act: (action: KeyAction) => void): (event: React.Keybo
     event.preventDefault();
     act(action);
   };
-}
-
-function keepsKey(target: Element, action: KeyAction): boolean {
-  if (target.closest("input, select, textarea, [role=menu], [role=listbox], [role=combobox], [role=tablist]"))
-    return true;
-  return action.do === "toggle" && target.closest("button, a, summary, [role=button]") !== null;
 }

@@ -1,5 +1,6 @@
 import { sayPage } from "@secondline/words/page/page";
 import { useState } from "react";
+import { Lines } from "../design/Lines.tsx";
 import { HowWeKnow } from "../evidence/HowWeKnow.tsx";
 import styles from "./Cautions.module.css";
 
@@ -25,11 +26,7 @@ export function CautionFoot({ cautions, across = true }: Props) {
         )}{" "}
         <HowWeKnow className={styles.more} />
       </p>
-      <ul className={styles.others} hidden={!open}>
-        {others.map((caution) => (
-          <li key={caution}>{caution}</li>
-        ))}
-      </ul>
+      <Lines className={styles.others} hidden={!open} of={others} />
     </section>
   );
 }

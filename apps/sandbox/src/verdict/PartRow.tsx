@@ -1,12 +1,10 @@
-import { Collapsible } from "@base-ui/react/collapsible";
 import type { Outcome, PartOutcome, Rig } from "@secondline/scenarios";
 import { sayPage } from "@secondline/words/page/page";
 import { lazy } from "react";
-import { Later } from "../design/Later.tsx";
-import { VerdictMark, verdictColour } from "../design/VerdictMark.tsx";
 import { quantity, words } from "../words.ts";
 import { MarginBar } from "./MarginBar.tsx";
 import styles from "./PartRow.module.css";
+import { RowFrame } from "./RowFrame.tsx";
 
 const Reasons = lazy(async () => ({ default: (await import("./Reasons.tsx")).Reasons }));
 
@@ -35,35 +33,20 @@ export function PartRow({ part, rig, outcome, isWhole, before, open, onOpenChang
   ];
   const isSingle = outcome.singles.some((one) => one.single && one.part === part.id);
   return (
-    <li className={styles.item} data-part={part.id} data-verdict={part.verdict}>
-      <Collapsible.Root open={open} onOpenChange={onOpenChange}>
-        <Collapsible.Trigger className={least ? styles.row : styles.bare}>
-          <VerdictMark verdict={part.verdict} />
-          <span className={styles.name} title={title}>
-            <span>{title}</span>
-            {isSingle && <em className={styles.single}> {sayPage("partRow.noSecond")}</em>}
-          </span>
-          {least && (
-            <>
-              <span className={styles.plot}>
-                <MarginBar of={least} verdict={part.verdict} />
-              </span>
-              <span className={styles.margin}>× {quantity.margin(least.margin)}</span>
-            </>
-          )}
-          <span className={styles.word} style={{ color: verdictColour(part.verdict) }}>
-            {part.verdict === "open" && part.settled ? words.say("part.settledSoFar") : words.partVerdict(part.verdict)}
-          </span>
-          {hints.length > 0 && <em className={styles.first}>{hints.join(" · ")}</em>}
-        </Collapsible.Trigger>
-        {before && <Change before={before} now={part} />}
-        <Collapsible.Panel>
-          <Later what={sayPage("partRow.whatMarginRests")}>
-            <Reasons part={part} rig={rig} outcome={outcome} />
-          </Later>
-        </Collapsible.Panel>
-      </Collapsible.Root>
-    </li>
+    <RowFrame
+      id={part.id}
+      verdict={part.verdict}
+      title={title}
+      single={isSingle ? sayPage("partRow.noSecond") : undefined}
+      bar={least && <MarginBar of={least} verdict={part.verdict} />}
+      number={least && `× ${quantity.margin(least.margin)}`}
+      word={part.verdict === "open" && part.settled ? words.say("part.settledSoFar") : words.partVerdict(part.verdict)}
+      {...{ hints, open, onOpenChange }}
+      below={before && <Change before={before} now={part} />}
+      what={sayPage("partRow.whatMarginRests")}
+    >
+      <Reasons part={part} rig={rig} outcome={outcome} />
+    </RowFrame>
   );
 }
 

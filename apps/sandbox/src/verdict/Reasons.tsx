@@ -1,16 +1,10 @@
-import {
-  type Basis,
-  EVENT_CLASSES,
-  type Outcome,
-  type PartOutcome,
-  type PersonMargin,
-  PULL_LIMITS,
-  type Rig,
-} from "@secondline/scenarios";
-import { broughtIn, capital } from "@secondline/words";
+import type { Basis, Outcome, PartOutcome, PersonMargin, Rig } from "@secondline/scenarios";
+import { capital } from "@secondline/words";
 import { tellNote } from "@secondline/words/notes";
 import { sayVerdict } from "@secondline/words/page/verdict";
+import { limitsTold, marginsTold } from "@secondline/workbench";
 import { BasisNote } from "../design/BasisNote.tsx";
+import { Paragraphs } from "../design/Lines.tsx";
 import { quantity, words } from "../words.ts";
 import styles from "./Reasons.module.css";
 import { PartRuns, PullRuns } from "./RunStrip.tsx";
@@ -30,9 +24,7 @@ export function Reasons({ part, rig, outcome }: Props) {
       {notLoaded && <p>{capital(notLoaded)}.</p>}
       <Margins {...{ part, rig, outcome }} />
       <PartRuns {...{ part, rig, outcome }} />
-      {part.flags.map((flag) => (
-        <p key={JSON.stringify(flag)}>{tellNote(flag)}</p>
-      ))}
+      <Paragraphs of={part.flags.map(tellNote)} />
       <table className={styles.table}>
         <caption className="visually-hidden">
           {sayVerdict("reasons.factorsTitle", { partName: words.partName(rig, part.id) })}
@@ -71,42 +63,18 @@ export function Reasons({ part, rig, outcome }: Props) {
 
 /** Margin, load and event, once for each class of events that loads the part. */
 function Margins({ part, rig, outcome }: Props) {
-  return EVENT_CLASSES.map((name) => {
-    const one = part.byClass[name];
-    if (!one) return null;
-    const event = outcome.whatIfs[one.whatIf];
-    return (
-      <div key={name}>
-        <p>
-          <b>{capital(words.className(name))}</b>{" "}
-          {sayVerdict("reasons.marginOf", {
-            margin: quantity.margin(one.margin),
-            required: quantity.required(one.required),
-            strength: quantity.strength(one.strength5),
-            demand: quantity.load(one.demand),
-            band: words.say("table.band", {
-              low: quantity.strength(one.demandInterval[0]),
-              high: quantity.load(one.demandInterval[1]),
-            }),
-            runs: one.runs,
-          })}
-          {one.at !== undefined &&
-            one.reason &&
-            sayVerdict("reasons.weakPlace", { reason: broughtIn(one.reason), along: quantity.along(one.at) })}
-          .
+  return marginsTold(part, rig, outcome).map(({ name, sentence, middle }) => (
+    <div key={name}>
+      <p>
+        <b>{name}</b> {sentence}
+      </p>
+      {middle && (
+        <p className={styles.spread}>
+          {middle.sentence} <Watch whatIf={middle.whatIf} />
         </p>
-        {event && (
-          <p className={styles.spread}>
-            {sayVerdict("reasons.middleValues", {
-              eventTitle: words.eventTitle(rig, event.whatIf),
-              margin: quantity.margin(one.strength / one.load),
-            })}{" "}
-            <Watch whatIf={event.whatIf} />
-          </p>
-        )}
-      </div>
-    );
-  });
+      )}
+    </div>
+  ));
 }
 
 const basisKey = ({ kind, note }: Basis) => JSON.stringify([kind, note]);
@@ -133,12 +101,9 @@ export function PersonReasons({ outcome, person, rig }: PersonProps) {
       )}
       <PullRuns {...{ rig, outcome }} />
       <ul className={styles.bases}>
-        {PULL_LIMITS.map(({ limit, basis }) => (
-          <li key={limit}>
-            <BasisNote basis={basis} />{" "}
-            {person.demand > limit
-              ? words.say("person.above", { limit: quantity.load(limit), note: tellNote(basis.note) })
-              : `${quantity.load(limit)}: ${tellNote(basis.note)}`}
+        {limitsTold(person).map(({ basis, sentence }) => (
+          <li key={sentence}>
+            <BasisNote basis={basis} /> {sentence}
           </li>
         ))}
       </ul>

@@ -10,8 +10,7 @@ import {
 } from "@secondline/scenarios";
 import { sayDraws, stripList } from "@secondline/words/draws";
 import { useMemo } from "react";
-import { PlotDrawing } from "../picture/PlotDrawing.tsx";
-import { useFrameSize } from "../time/useFrameSize.ts";
+import { PlotInPlace } from "../picture/PlotInPlace.tsx";
 import { words } from "../words.ts";
 import styles from "./Reasons.module.css";
 
@@ -39,11 +38,10 @@ interface Props {
 }
 
 function Strip({ strip, outcome: { rigName, whatIfs }, rig, title, limits }: Props) {
-  const { ref, size } = useFrameSize<HTMLElement>();
   const plot = useMemo(() => stripPlot(strip, title, rigName, limits), [strip, title, rigName, limits]);
   return (
-    <figure className={styles.strip} ref={ref}>
-      {size.width > 0 && <PlotDrawing plot={plot} width={size.width} className={undefined} />}
+    <figure className={styles.strip}>
+      <PlotInPlace plot={plot} />
       <figcaption>
         {words.eventTitle(rig, whatIfs[strip.whatIf]!.whatIf)}. {plot.notes.join(" ")}
       </figcaption>

@@ -1,4 +1,5 @@
 import type { Outcome, Rig } from "@secondline/scenarios";
+import { Lines } from "../design/Lines.tsx";
 import { VerdictMark } from "../design/VerdictMark.tsx";
 import { words } from "../words.ts";
 import { sayLater } from "../wordsLater.ts";
@@ -36,11 +37,5 @@ export function Singles({ outcome, rig }: { outcome: Outcome; rig: Rig }) {
 
 /** What catches when a part that keeps less than required gives way at its peak. */
 export function FollowUps({ outcome, rig }: { outcome: Outcome; rig: Rig }) {
-  return (
-    <ul className={styles.follow}>
-      {words.follows(rig, outcome).map((text) => (
-        <li key={text}>{text}</li>
-      ))}
-    </ul>
-  );
+  return <Lines className={styles.follow} of={words.follows(rig, outcome)} />;
 }

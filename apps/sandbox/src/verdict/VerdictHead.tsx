@@ -1,7 +1,6 @@
 import type { Outcome, Rig } from "@secondline/scenarios";
-import { capital } from "@secondline/words";
 import { sayPage } from "@secondline/words/page/page";
-import { foundOf } from "@secondline/workbench";
+import { foundOf, sentenceBelowWord } from "@secondline/workbench";
 import { VerdictMark, verdictColour } from "../design/VerdictMark.tsx";
 import { useSandbox } from "../state/useSandbox.ts";
 import { words } from "../words.ts";
@@ -60,11 +59,5 @@ interface SentenceProps {
 export function VerdictSentence({ rig, outcome, className }: SentenceProps) {
   const isLooking = useSandbox(({ run }) => run.study.kind === "busy" || run.study.kind === "waiting");
   if (isLooking && outcome.verdict === "open") return null;
-  return <p className={className}>{withoutWord(words.verdict(rig, outcome), words.verdictWord(outcome))}</p>;
-}
-
-/** The sentence opens with the verdict's word, which already stands above it. */
-export function withoutWord(sentence: string, word: string): string {
-  if (!sentence.startsWith(`${word}: `)) return sentence;
-  return capital(sentence.slice(word.length + 2));
+  return <p className={className}>{sentenceBelowWord(rig, outcome)}</p>;
 }

@@ -4,6 +4,7 @@ import { sayVerdict } from "@secondline/words/page/verdict";
 import { BasisNote } from "../design/BasisNote.tsx";
 import { Button } from "../design/Button.tsx";
 import { Disclosure } from "../design/Disclosure.tsx";
+import { Lines } from "../design/Lines.tsx";
 import { useActions, useSandbox } from "../state/useSandbox.ts";
 import { words } from "../words.ts";
 import { sayLater } from "../wordsLater.ts";
@@ -24,11 +25,7 @@ export function VerdictMore({ outcome }: { outcome: Outcome }) {
       </p>
       {notes.length > 0 && (
         <Disclosure title={words.say("head.notes")}>
-          <ul className={styles.bases}>
-            {notes.map((note) => (
-              <li key={JSON.stringify(note)}>{tellNote(note)}</li>
-            ))}
-          </ul>
+          <Lines className={styles.bases} of={notes.map(tellNote)} />
         </Disclosure>
       )}
       {reasons.length > 1 && (
@@ -62,11 +59,7 @@ export function VerdictMore({ outcome }: { outcome: Outcome }) {
           ))}
         </ul>
         {blanks.length > 0 && <h4 className={styles.blanks}>{sayLater("head.blanks")}</h4>}
-        <ul className={styles.bases}>
-          {words.blanks(rig, outcome).map((text) => (
-            <li key={text}>{text}</li>
-          ))}
-        </ul>
+        <Lines className={styles.bases} of={words.blanks(rig, outcome)} />
       </Disclosure>
     </div>
   );

@@ -1,5 +1,6 @@
-import { byDanger, type Outcome, type RankedWhatIf, type WhatIfOutcome, whatIfKey } from "@secondline/scenarios";
+import { byDanger, type Outcome, type RankedWhatIf, whatIfKey } from "@secondline/scenarios";
 import { sayVerdict } from "@secondline/words/page/verdict";
+import { rowNumbers } from "@secondline/workbench";
 import { VerdictMark, verdictColour } from "../design/VerdictMark.tsx";
 import { useActions, useSandbox } from "../state/useSandbox.ts";
 import { quantity, words } from "../words.ts";
@@ -22,7 +23,9 @@ export function WhatIfList({ outcome }: { outcome: Outcome }) {
           >
             <span className={styles.title}>{words.whatIfRow(rig, entry).title}</span>
             <span className={styles.numbers}>
-              {entry.ok ? [words.fate(rig, entry), ...numbers(entry)].join(" · ") : words.trouble(rig, entry.trouble)}
+              {entry.ok
+                ? [words.fate(rig, entry), ...rowNumbers(entry)].join(" · ")
+                : words.trouble(rig, entry.trouble)}
             </span>
             <WorstOf worstOf={worstOf} />
           </button>
@@ -46,14 +49,4 @@ function WorstOf({ worstOf: [least, ...others] }: Pick<RankedWhatIf, "worstOf">)
       })}
     </span>
   );
-}
-
-function numbers({ drop, peaks, feetClearance, lostBecause }: WhatIfOutcome): readonly string[] {
-  return [
-    ...(drop === undefined || lostBecause ? [] : [sayVerdict("whatIfList.down", { drop: quantity.drop(drop) })]),
-    ...(peaks ? [sayVerdict("whatIfList.harness", { pull: quantity.load(peaks.leash) })] : []),
-    ...(feetClearance === undefined || feetClearance <= 0
-      ? []
-      : [sayVerdict("whatIfList.underFeet", { height: quantity.height(feetClearance) })]),
-  ];
 }

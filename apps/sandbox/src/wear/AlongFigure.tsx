@@ -1,29 +1,17 @@
 import { scaleOf } from "@secondline/figures";
-import { formatLength } from "@secondline/words/formats";
+import { alongPaper, RIBBON_HEIGHT, WEAR_TILES } from "@secondline/figures/wear";
 import { sayWear } from "@secondline/words/page/wear";
 import { entriesOf, placeOf } from "@secondline/workbench";
-import {
-  basisKinds,
-  lanesHeight,
-  lanesOf,
-  layLanes,
-  type WebbingFacts,
-  weakest,
-  zonesWithin,
-  zoneWords,
-} from "@secondline/workbench/record";
-import { type KeyboardEvent, useEffect, useId, useMemo, useRef, useState } from "react";
+import { alongCaption, lanesHeight, lanesOf, layLanes, type WebbingFacts } from "@secondline/workbench/record";
+import { type KeyboardEvent, useEffect, useId, useMemo, useRef } from "react";
+import { Shapes, Tiles } from "../picture/Shapes.tsx";
 import { useFrameSize } from "../time/useFrameSize.ts";
 import { useWear } from "../wearInHand/useWear.ts";
-import { quantity } from "../words.ts";
-import { Grid, SpanShade } from "./AlongPaper.tsx";
 import { AlongTools } from "./AlongTools.tsx";
 import { type AlongTarget, listenAlong } from "./alongGesture.ts";
 import styles from "./figures.module.css";
 import { LaneRows } from "./LaneRows.tsx";
-import { Patterns } from "./Patterns.tsx";
-import { RIBBON_HEIGHT, Ribbon } from "./Ribbon.tsx";
-import { StrengthPlot } from "./StrengthPlot.tsx";
+import { StrengthAlong } from "./StrengthAlong.tsx";
 import { type Along, useAlong } from "./useAlong.ts";
 import { useMovedEntry } from "./useMovedEntry.ts";
 
@@ -39,7 +27,7 @@ export function AlongFigure({ facts, wide }: { facts: WebbingFacts; wide: boolea
     <figure className={styles.figure} ref={ref} data-along onKeyDown={(event) => onKey(event, along)}>
       <AlongTools along={along} state={facts.state} />
       {size.width > 0 && <Drawing {...{ facts, wide, id, along, entries }} width={size.width} />}
-      <figcaption className={styles.caption}>{captionOf(facts)}</figcaption>
+      <figcaption className={styles.caption}>{alongCaption(facts)}</figcaption>
     </figure>
   );
 }
@@ -64,7 +52,7 @@ interface DrawingProps {
 }
 
 function Drawing({ facts, wide, id, along, entries, width }: DrawingProps) {
-  const { state, zones, needed } = facts;
+  const { state, zones } = facts;
   const on = useWear((wear) => wear.on);
   const chosen = useWear((wear) => wear.entry);
   const { from, to } = along.sight;
@@ -72,11 +60,9 @@ function Drawing({ facts, wide, id, along, entries, width }: DrawingProps) {
   const lanes = layLanes(lanesOf(entries, state, on), x, width, wide);
   const move = useMovedEntry(along);
   const svg = useGestures({ along, left: x.px(from), width: x.px(to) - x.px(from) });
-  const top = RIBBON_HEIGHT;
-  const plotTop = top + lanesHeight(lanes) + (wide ? 26 : 34);
+  const plotTop = RIBBON_HEIGHT + lanesHeight(lanes) + (wide ? 26 : 34);
   const plotHeight = zones.length > 0 ? (wide ? 168 : 170) : 0;
   const bottom = plotTop + plotHeight;
-  const [read, setRead] = useState<number>();
   return (
     // biome-ignore lint/a11y/useSemanticElements: a drawing whose parts can be moved; no element of HTML is one
     <svg
@@ -88,32 +74,21 @@ function Drawing({ facts, wide, id, along, entries, width }: DrawingProps) {
       role="group"
       aria-label={sayWear("alongFigure.markedEnd", { name: state.name })}
     >
-      <Patterns id={id} />
+      <Tiles of={WEAR_TILES} id={id} />
       <clipPath id={`${id}-sight`}>
         <rect x={x.px(from) - 1} y={0} width={x.px(to) - x.px(from) + 2} height={bottom + 2} />
       </clipPath>
-      <Grid {...{ x, top: top + 4, bottom, width }} />
-      <SpanShade {...{ x, state, top: 20, bottom, id }} />
-      <Ribbon {...{ x, state, id, wide }} />
+      <Shapes of={alongPaper({ x, state, bottom, width, wide })} {...{ styles, id }} />
       <LaneRows
         lanes={lanes}
-        top={top}
+        top={RIBBON_HEIGHT}
         {...{ x, id, wide, chosen }}
         length={along.length}
         onBegin={move.begin}
         onBy={move.by}
         onEnd={move.end}
       />
-      {zones.length > 0 && (
-        <StrengthPlot
-          {...{ x, zones, needed, id, wide, width }}
-          state={state}
-          top={plotTop}
-          height={plotHeight}
-          read={read}
-          onRead={setRead}
-        />
-      )}
+      {zones.length > 0 && <StrengthAlong {...{ x, facts, id, wide, width }} top={plotTop} height={plotHeight} />}
     </svg>
   );
 }
@@ -125,28 +100,4 @@ function useGestures({ along, left, width }: { along: Along; left: number; width
   latest.current = target;
   useEffect(() => listenAlong(svg.current!, () => latest.current), []);
   return svg;
-}
-
-function captionOf({ state, zones, needed, stock }: WebbingFacts): string {
-  const { placement } = state;
-  const sun = sayWear("alongFigure.sunIsEqual");
-  if (!stock) return sayWear("alongFigure.materialMissing", { sun });
-  const worst = weakest(placement ? zonesWithin(zones, placement.from, placement.to) : zones);
-  if (!worst) return sun;
-  const where = sayWear("alongFigure.weakestAt", {
-    where: placement ? sayWear("alongFigure.insideSpan") : sayWear("alongFigure.place"),
-    place: formatLength((worst.from + worst.to) / 2),
-    zone: zoneWords(worst),
-    bases: basisKinds(worst),
-  });
-  const need = needed
-    ? sayWear("alongFigure.needed", {
-        needed: quantity.load(needed.needed),
-        demand: quantity.load(needed.demand),
-        required: quantity.required(needed.required),
-      })
-    : placement
-      ? sayWear("alongFigure.needUnknown")
-      : "";
-  return `${where}${need} ${sun}`;
 }

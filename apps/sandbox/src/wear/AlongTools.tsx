@@ -1,15 +1,16 @@
 import { scaleOf } from "@secondline/figures";
 import { panned } from "@secondline/figures/time";
+import { overview, sightWindow } from "@secondline/figures/wear";
 import type { WebbingState } from "@secondline/strength";
 import { formatLength } from "@secondline/words/formats";
 import { sayWear } from "@secondline/words/page/wear";
 import type { Stretch } from "@secondline/workbench";
 import { useRef } from "react";
 import { Button } from "../design/Button.tsx";
+import { Shapes } from "../picture/Shapes.tsx";
 import { useFrameSize } from "../time/useFrameSize.ts";
 import styles from "./figures.module.css";
 import { Grip } from "./Grip.tsx";
-import { Unspoken } from "./Unspoken.tsx";
 import type { Along } from "./useAlong.ts";
 
 /** How much of the webbing is in sight, where that lies on the whole of it, and how to see more or less. */
@@ -54,8 +55,6 @@ function Overview({ along, state, width }: { along: Along; state: WebbingState; 
   const { sight, length } = along;
   const x = scaleOf(0, length, 2, width - 2);
   const start = useRef<Stretch>(sight);
-  const [left, right] = [x.px(sight.from), x.px(sight.to)];
-  const { placement } = state;
   return (
     <svg
       className={styles.svg}
@@ -64,23 +63,7 @@ function Overview({ along, state, width }: { along: Along; state: WebbingState; 
       viewBox={`0 0 ${width} ${STRIP_HEIGHT}`}
       role="presentation"
     >
-      <Unspoken>
-        <rect
-          x={x.px(state.from)}
-          y="9"
-          width={x.px(state.to) - x.px(state.from)}
-          height="6"
-          fill="var(--raised)"
-          stroke="var(--edge)"
-        />
-        {placement && (
-          <path
-            d={`M${x.px(placement.from)} 12H${x.px(placement.to)}M${x.px(placement.from)} 6v12M${x.px(placement.to)} 6v12`}
-            stroke="var(--ink)"
-            fill="none"
-          />
-        )}
-      </Unspoken>
+      <Shapes of={[overview(state, x)]} />
       <Grip
         label={sayWear("alongTools.stretchInSight")}
         text={sightWords(along)}
@@ -89,15 +72,14 @@ function Overview({ along, state, width }: { along: Along; state: WebbingState; 
         max={length - (sight.to - sight.from) / 2}
         step={(sight.to - sight.from) / 10}
         bigStep={(sight.to - sight.from) / 2}
-        perUnit={(x.px(length) - x.px(0)) / length}
+        perUnit={x.perUnit}
         onBegin={() => {
           start.current = sight;
         }}
         onBy={(by) => along.set(panned(start.current, by, length))}
         data="sight"
       >
-        <rect x={left} y="2" width={Math.max(4, right - left)} height="20" rx="3" className={styles.window} />
-        <rect x={left - 3} y="0" width={Math.max(4, right - left) + 6} height="24" rx="5" className={styles.focus} />
+        <Shapes of={sightWindow(x.px(sight.from), x.px(sight.to))} styles={styles} />
       </Grip>
     </svg>
   );

@@ -1,3 +1,4 @@
+import { resultMark } from "@secondline/figures/breakLog";
 import { listed } from "@secondline/rig";
 import type { BreakTest, LogFault } from "@secondline/strength";
 import { englishBreakLogWords as breakLogWords } from "@secondline/words/breakLog";
@@ -7,6 +8,7 @@ import { sayBreakLog } from "@secondline/words/page/breakLog";
 import { groupLabel, groupsBy, loadOf } from "@secondline/workbench";
 import { useState } from "react";
 import { Disclosure } from "../design/Disclosure.tsx";
+import { Shapes } from "../picture/Shapes.tsx";
 import { useAnalysis } from "../wearInHand/useAnalysis.ts";
 import { useWear } from "../wearInHand/useWear.ts";
 import { GroupPart } from "./GroupPart.tsx";
@@ -73,28 +75,24 @@ export function BreakLogPage({ wide }: { wide: boolean }) {
 const isOf = (reported: readonly BreakTest[], tests: readonly BreakTest[]): boolean =>
   JSON.stringify(reported) === JSON.stringify(tests);
 
+/** Widths of the marks, their two ends, and what they say. */
+const KEY = [
+  { kind: "exact", width: 16, ends: [8, 8], words: sayBreakLog("breakLogPage.brokeHere") },
+  { kind: "above", width: 30, ends: [8, 8], words: sayBreakLog("breakLogPage.holdsLeast") },
+  { kind: "between", width: 26, ends: [3, 21], words: sayBreakLog("breakLogPage.somewhereBetween") },
+] as const;
+
 function Key() {
   return (
     <p className={styles.key}>
-      <span>
-        <svg width="16" height="14" aria-hidden="true">
-          <circle cx="8" cy="7" r="5" fill="var(--accent)" />
-        </svg>{" "}
-        {sayBreakLog("breakLogPage.brokeHere")}
-      </span>
-      <span>
-        <svg width="30" height="14" aria-hidden="true">
-          <path d="M13 7h14m-5-4 5 4-5 4" fill="none" stroke="var(--ink)" strokeWidth="1.5" />
-          <circle cx="8" cy="7" r="5" fill="var(--paper)" stroke="var(--ink)" strokeWidth="1.5" />
-        </svg>{" "}
-        {sayBreakLog("breakLogPage.holdsLeast")}
-      </span>
-      <span>
-        <svg width="26" height="14" aria-hidden="true">
-          <path d="M3 2v10M3 7h18M21 2v10" stroke="var(--ink)" strokeWidth="1.75" fill="none" />
-        </svg>{" "}
-        {sayBreakLog("breakLogPage.somewhereBetween")}
-      </span>
+      {KEY.map(({ kind, width, ends, words }) => (
+        <span key={kind}>
+          <svg width={width} height="14" aria-hidden="true">
+            <Shapes of={resultMark(kind, ends, 7, 14)} />
+          </svg>{" "}
+          {words}
+        </span>
+      ))}
     </p>
   );
 }

@@ -1,15 +1,14 @@
-import { scaleOf } from "@secondline/figures";
+import { dayLine, type TakeDownMark, WEAR_TILES } from "@secondline/figures/wear";
 import { sayWear } from "@secondline/words/page/wear";
-import { dayOf, entriesOf, isoOf, placeOf, type Stretch, type WrittenEntry } from "@secondline/workbench";
-import { calendarSpan, datedOf, dateWords, PART_KINDS, placeDates, WEBBING_KINDS } from "@secondline/workbench/record";
+import { isoOf, placeOf, type Stretch, type WrittenEntry } from "@secondline/workbench";
+import { calendarLayout, dateWords } from "@secondline/workbench/record";
 import { useId, useMemo, useRef, useState } from "react";
+import { Shapes, Tiles } from "../picture/Shapes.tsx";
 import { useFrameSize } from "../time/useFrameSize.ts";
 import { useWear, useWearActions } from "../wearInHand/useWear.ts";
-import { DatedGrip, OnLine } from "./CalendarGrips.tsx";
-import { HEAD_HEIGHT, STAY_HEIGHT, Stays, TakeDownBand, type TakeDownMark, Ticks } from "./CalendarPaper.tsx";
+import { DatedGrip } from "./DatedGrip.tsx";
 import styles from "./figures.module.css";
 import { Grip } from "./Grip.tsx";
-import { Patterns } from "./Patterns.tsx";
 
 /** When it hung and what was written down, the day that is shown, and the take-down date. */
 export function CalendarFigure({ wide, mark }: { wide: boolean; mark: TakeDownMark | undefined }) {
@@ -23,32 +22,18 @@ export function CalendarFigure({ wide, mark }: { wide: boolean; mark: TakeDownMa
 
 function Drawing({ wide, mark, width }: { wide: boolean; mark: TakeDownMark | undefined; width: number }) {
   const id = useId().replaceAll(":", "");
-  const written = useWear((state) => state.work.record);
+  const record = useWear((state) => state.work.record);
   const owner = useWear((state) => state.owner);
   const on = useWear((state) => state.on);
   const chosen = useWear((state) => state.entry);
   const along = useWear((state) => state.along);
   const { look } = useWearActions();
-  const entries = entriesOf(written, owner);
-  const kinds = owner.list === "webbings" ? WEBBING_KINDS : PART_KINDS;
-  const dated = useMemo(() => datedOf(entries, kinds), [entries, kinds]);
-  const today = dayOf(on) ?? 0;
-  const [held, setHeld] = useState<[number, number]>();
-  const ahead = mark ? [mark.day] : [];
-  const span =
-    held ??
-    calendarSpan(
-      dated.map(({ day }) => day),
-      today,
-      ahead,
-    );
-  const x = scaleOf(span[0], span[1], wide ? 112 : 12, width - 14);
-  const rowHeight = wide ? 28 : 34;
-  const labels = wide && dated.length <= 18;
-  const placed = placeDates(dated, x, labels, width);
-  const rows = Math.max(0, ...placed.map(({ row }) => row)) + 1;
-  const top = HEAD_HEIGHT + STAY_HEIGHT + 12;
-  const bottom = top + rows * rowHeight + 6;
+  const [held, setHeld] = useState<readonly [number, number]>();
+  const layout = useMemo(
+    () => calendarLayout({ record, owner, on, mark, held, width, wide }),
+    [record, owner, on, mark, held, width, wide],
+  );
+  const { entries, x, span, today, placed, hasLabels, bottom, paper } = layout;
   const shown = useRef(today);
   return (
     // biome-ignore lint/a11y/useSemanticElements: a drawing whose parts can be moved; no element of HTML is one
@@ -60,15 +45,8 @@ function Drawing({ wide, mark, width }: { wide: boolean; mark: TakeDownMark | un
       role="group"
       aria-label={sayWear("calendarFigure.calendarEntries")}
     >
-      <Patterns id={id} />
-      <Ticks {...{ x, bottom, wide, width }} />
-      {mark && <TakeDownBand {...{ x, mark, id, bottom, width }} today={x.px(today)} />}
-      <Stays entries={entries} {...{ x, wide, today, id }} />
-      {wide && (
-        <text className={styles.lane} x={0} y={top + 18}>
-          {sayWear("calendarFigure.entries")}
-        </text>
-      )}
+      <Tiles of={WEAR_TILES} id={id} />
+      <Shapes of={paper} {...{ styles, id }} />
       <Grip
         label={sayWear("calendarFigure.dayShown")}
         text={dateWords(on)}
@@ -77,7 +55,7 @@ function Drawing({ wide, mark, width }: { wide: boolean; mark: TakeDownMark | un
         max={Math.floor(span[1])}
         step={1}
         bigStep={30}
-        perUnit={(x.px(span[1]) - x.px(span[0])) / (span[1] - span[0])}
+        perUnit={x.perUnit}
         onBegin={() => {
           shown.current = today;
           setHeld(span);
@@ -90,14 +68,15 @@ function Drawing({ wide, mark, width }: { wide: boolean; mark: TakeDownMark | un
         onEnd={() => setHeld(undefined)}
         data="on"
       >
-        <OnLine at={x.px(today)} bottom={bottom} width={width} text={dateWords(on)} />
+        <Shapes of={dayLine(x.px(today), dateWords(on), bottom, width)} styles={styles} />
       </Grip>
       {placed.map((one) => (
         <DatedGrip
           key={one.entry}
           one={one}
-          {...{ x, labels }}
-          y={top + one.row * rowHeight + rowHeight / 2}
+          x={x}
+          y={one.y}
+          labels={hasLabels}
           chosen={chosen === one.entry}
           past={one.day <= today}
           away={along !== undefined && isAway(entries[one.entry], along)}

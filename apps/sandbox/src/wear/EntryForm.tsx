@@ -1,6 +1,5 @@
 import { sayRecord } from "@secondline/words/page/record";
 import {
-  countOf,
   entriesOf,
   nameFor,
   ownerPath,
@@ -12,6 +11,7 @@ import {
 import {
   asKind,
   type EntryField,
+  fieldValue,
   inWords,
   messagesUnder,
   PART_KINDS,
@@ -23,7 +23,6 @@ import { TextField } from "../design/TextField.tsx";
 import { Tick } from "../design/Tick.tsx";
 import { useActions, useSandbox } from "../state/useSandbox.ts";
 import { useWear, useWearActions } from "../wearInHand/useWear.ts";
-import { DateField } from "./DateField.tsx";
 import { onEscape } from "./leaveKey.ts";
 import styles from "./wear.module.css";
 
@@ -63,7 +62,8 @@ export function EntryForm({ entry: index }: { entry: number }) {
         onChange={(event) => put(asKind(entry, kinds, event, rigName))}
       />
       <Messages messages={[...messages("event"), ...own]} />
-      <DateField
+      <TextField
+        type="date"
         label={sayRecord("entryForm.on")}
         value={entry.date}
         messages={messages("date")}
@@ -110,7 +110,6 @@ interface FieldProps {
 function FieldOf({ field, entry, put, finish, group, messages }: FieldProps) {
   const value = entry[field.key];
   const set = (next: unknown, grouped = false) => put(setField(entry, field.key, next), grouped ? group : undefined);
-  const hint = field.hint === undefined ? {} : { hint: field.hint };
   switch (field.kind) {
     case "choice":
       return (
@@ -128,45 +127,20 @@ function FieldOf({ field, entry, put, finish, group, messages }: FieldProps) {
       return <Tick label={field.label} checked={value === true} onChange={(next) => set(next)} />;
     case "sides":
       return <Sides label={field.label} value={Array.isArray(value) ? value : []} onChange={(next) => set(next)} />;
-    case "date":
-      return (
-        <DateField
-          label={field.label}
-          value={String(value ?? "")}
-          {...hint}
-          messages={messages}
-          onChange={(next) => set(next === "" ? undefined : next, true)}
-          onBlur={finish}
-        />
-      );
-    case "count":
+    default:
       return (
         <TextField
+          type={field.kind === "date" ? "date" : "text"}
           label={field.label}
+          hint={field.hint}
           value={value === undefined ? "" : String(value)}
-          {...hint}
           messages={messages}
-          onChange={(text) => set(countOf(text), true)}
+          onChange={(text) => set(fieldValue(field, text), true)}
           onBlur={finish}
         />
       );
-    default: {
-      const empty = field.kind === "quantity" || field.optional ? undefined : "";
-      return (
-        <TextField
-          label={field.label}
-          value={value === undefined ? "" : String(value)}
-          {...hint}
-          messages={messages}
-          onChange={(text) => set(text === "" ? empty : text, true)}
-          onBlur={finish}
-        />
-      );
-    }
   }
 }
-
-/** A whole number as a number; anything else stays as typed and is told. */
 
 function Sides({
   label,

@@ -2,7 +2,7 @@ import { needFacts, type WebbingState } from "@secondline/strength";
 import { tellNote } from "@secondline/words/notes";
 import { sayWear } from "@secondline/words/page/wear";
 import { isNamed, type Stretch } from "@secondline/workbench";
-import { around, dated, dateWords, flagWords, partName } from "@secondline/workbench/record";
+import { around, dated, dateWords, flagWords, partName, rigsIn } from "@secondline/workbench/record";
 import { useMemo } from "react";
 import { DEMO_RIGS } from "../demo/demoRigs.ts";
 import { Button } from "../design/Button.tsx";
@@ -10,6 +10,7 @@ import { Disclosure } from "../design/Disclosure.tsx";
 import { useActions, useSandbox } from "../state/useSandbox.ts";
 import { useFits, useWear, useWearActions, useWearState } from "../wearInHand/useWear.ts";
 import { quantity, words } from "../words.ts";
+import { Flags } from "./Flags.tsx";
 import styles from "./wear.module.css";
 
 /** Old marks that lie in a loaded span today, in words. */
@@ -35,36 +36,28 @@ export function Places() {
     <section className={styles.section} aria-label={sayWear("places.title")}>
       <h3 className={styles.h3}>{sayWear("places.lookAtThese")}</h3>
       {open.length > 0 && (
-        <ul className={styles.flags} aria-label={sayWear("places.openInspections")}>
-          {open.map((need) => (
-            <li key={JSON.stringify(need)}>
-              <span aria-hidden="true" className={styles.flagMark}>
-                ▲
-              </span>
-              <span>{quantity.unbroken(dated(tellNote(need)))}</span>
-            </li>
-          ))}
-        </ul>
+        <Flags
+          label={sayWear("places.openInspections")}
+          of={open.map((need) => ({ key: JSON.stringify(need), said: quantity.unbroken(dated(tellNote(need))) }))}
+        />
       )}
       {places.length === 0 && <p className={styles.serif}>{sayWear("places.noneInSpan", { day: dateWords(on) })}</p>}
       {places.map(({ webbing, told }) => (
         <div key={webbing.id}>
           <h4 className={styles.h4}>{webbing.name}</h4>
-          <ul className={styles.flags}>
-            {told.map(({ key, headline, detail, place }) => (
-              <li key={key}>
-                <span aria-hidden="true" className={styles.flagMark}>
-                  ▲
-                </span>
-                <span>
+          <Flags
+            of={told.map(({ key, headline, detail, place }) => ({
+              key,
+              said: (
+                <>
                   {quantity.unbroken(headline)} <span className={styles.soft}>{quantity.unbroken(detail)}</span>{" "}
                   <button type="button" className={styles.show} onClick={() => show(webbing, place)}>
                     {sayWear("places.show")}
                   </button>
-                </span>
-              </li>
-            ))}
-          </ul>
+                </>
+              ),
+            }))}
+          />
         </div>
       ))}
     </section>
@@ -80,13 +73,7 @@ export function InTheVerdict() {
   const rig = useSandbox((state) => state.document.rig);
   const { assessed, choice, leftOut } = useSandbox((state) => state.assessment);
   const { leaveOut, replaceRig } = useActions();
-  const names = [
-    ...new Set(
-      record.webbings.flatMap(({ entries }) =>
-        entries.flatMap((e) => (e.event === "rigged" || e.event === "moved" ? [e.placement.rig] : [])),
-      ),
-    ),
-  ];
+  const names = rigsIn(record);
   const demo = DEMO_RIGS.find(({ document: { id, name } }) =>
     names.some((named) => (named === id || named === name) && !isNamed(rig, named)),
   );
@@ -109,16 +96,7 @@ export function InTheVerdict() {
       {faulty && fits && !leftOut && <p className={styles.wrong}>{sayWear("places.verdictTakesEarlierRecord")}</p>}
       {assessed.notes.length > 0 && (
         <Disclosure level={4} title={sayWear("places.notesCount", { count: assessed.notes.length })}>
-          <ul className={styles.flags}>
-            {assessed.notes.map((note) => (
-              <li key={JSON.stringify(note)}>
-                <span aria-hidden="true" className={styles.flagMark}>
-                  ▲
-                </span>
-                <span>{tellNote(note)}</span>
-              </li>
-            ))}
-          </ul>
+          <Flags of={assessed.notes.map((note) => ({ key: JSON.stringify(note), said: tellNote(note) }))} />
         </Disclosure>
       )}
       <div className={styles.buttons}>

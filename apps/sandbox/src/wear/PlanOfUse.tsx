@@ -7,6 +7,21 @@ import { useSandbox } from "../state/useSandbox.ts";
 import { useFits, useWear, useWearActions } from "../wearInHand/useWear.ts";
 import styles from "./wear.module.css";
 
+const FIELDS = [
+  {
+    key: "inspectEvery",
+    label: sayRecord("planOfUse.inspectedEvery"),
+    hint: sayRecord("planOfUse.intervalHint"),
+    read: (text: string) => (text === "" ? undefined : text),
+  },
+  {
+    key: "falls",
+    label: sayRecord("planOfUse.fallsBetweenInspections"),
+    hint: sayRecord("planOfUse.fallsHint"),
+    read: countOf,
+  },
+] as const;
+
 /** How often the rig in hand is to be inspected, and how many falls come between: what makes an assessment lapse. */
 export function PlanOfUse() {
   const fits = useFits();
@@ -24,22 +39,16 @@ export function PlanOfUse() {
   return (
     <Disclosure title={sayRecord("planOfUse.title")} faults={faults}>
       <p className={styles.note}>{sayRecord("planOfUse.lapseRule", { name: rig.name })}</p>
-      <TextField
-        label={sayRecord("planOfUse.inspectedEvery")}
-        value={String(plan.inspectEvery ?? "")}
-        hint={sayRecord("planOfUse.intervalHint")}
-        messages={messages("inspectEvery")}
-        onChange={(text) => put("inspectEvery", text === "" ? undefined : text)}
-        onBlur={finish}
-      />
-      <TextField
-        label={sayRecord("planOfUse.fallsBetweenInspections")}
-        value={String(plan.falls ?? "")}
-        hint={sayRecord("planOfUse.fallsHint")}
-        messages={messages("falls")}
-        onChange={(text) => put("falls", countOf(text))}
-        onBlur={finish}
-      />
+      {FIELDS.map(({ key, label, hint, read }) => (
+        <TextField
+          key={key}
+          {...{ label, hint }}
+          value={String(plan[key] ?? "")}
+          messages={messages(key)}
+          onChange={(text) => put(key, read(text))}
+          onBlur={finish}
+        />
+      ))}
     </Disclosure>
   );
 }

@@ -1,25 +1,21 @@
-import type { Outlook } from "@secondline/scenarios";
-import { broughtIn } from "@secondline/words";
-import { formatLength } from "@secondline/words/formats";
 import { sayWear } from "@secondline/words/page/wear";
-import { untilWords } from "@secondline/words/until";
 import { dayOf } from "@secondline/workbench";
 import {
-  basisKinds,
-  dated,
   outlookOf,
   ownerName,
   partStateWords,
   stateWords,
+  takeDownMark,
   type WebbingFacts,
   whereAndWhat,
+  zoneRows,
 } from "@secondline/workbench/record";
 import { Disclosure } from "../design/Disclosure.tsx";
+import { Table } from "../design/Table.tsx";
 import { useWear, useWearActions, useWearState, useWebbingFacts } from "../wearInHand/useWear.ts";
-import { quantity } from "../words.ts";
 import { AlongFigure } from "./AlongFigure.tsx";
 import { CalendarFigure } from "./CalendarFigure.tsx";
-import type { TakeDownMark } from "./CalendarPaper.tsx";
+
 import { Messages } from "./EntryForm.tsx";
 import { EntryList } from "./EntryList.tsx";
 import { OwnerChoice, OwnerFields, StockOf } from "./OwnerChoice.tsx";
@@ -34,7 +30,7 @@ import styles from "./wear.module.css";
 export function RecordPage({ wide }: { wide: boolean }) {
   const facts = useWebbingFacts();
   const takeDown = useTakeDown();
-  const mark = markOf(outlookOf(takeDown));
+  const mark = takeDownMark(outlookOf(takeDown));
   const empty = useWear(({ work }) => (work.record.webbings?.length ?? 0) + (work.record.parts?.length ?? 0) === 0);
   if (empty) return <Empty />;
   // On a narrow screen what to look at comes before the long list.
@@ -64,12 +60,6 @@ export function RecordPage({ wide }: { wide: boolean }) {
       </div>
     </div>
   );
-}
-
-/** The take-down date as the calendar draws it. */
-function markOf(outlook: Outlook | undefined): TakeDownMark | undefined {
-  const [day, short] = [dayOf(outlook?.date), outlook && untilWords.short(outlook)];
-  return day === undefined || short === undefined ? undefined : { day, words: dated(short) };
 }
 
 function Empty() {
@@ -119,35 +109,21 @@ function Head({ facts }: { facts: WebbingFacts | undefined }) {
   );
 }
 
+const ZONE_HEADS = [
+  sayWear("recordPage.from"),
+  sayWear("recordPage.to"),
+  sayWear("recordPage.strength5"),
+  sayWear("recordPage.middle"),
+  sayWear("recordPage.reason"),
+  sayWear("recordPage.bases"),
+];
+
 function ZoneTable({ facts }: { facts: WebbingFacts }) {
   return (
     <Disclosure title={sayWear("recordPage.asTable")}>
       {/* biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls sideways must be reachable by keyboard */}
       <section className={styles.tableWrap} aria-label={sayWear("recordPage.strengthPlace")} tabIndex={0}>
-        <table className={styles.table}>
-          <thead>
-            <tr>
-              <th scope="col">{sayWear("recordPage.from")}</th>
-              <th scope="col">{sayWear("recordPage.to")}</th>
-              <th scope="col">{sayWear("recordPage.strength5")}</th>
-              <th scope="col">{sayWear("recordPage.middle")}</th>
-              <th scope="col">{sayWear("recordPage.reason")}</th>
-              <th scope="col">{sayWear("recordPage.bases")}</th>
-            </tr>
-          </thead>
-          <tbody>
-            {facts.zones.map((zone) => (
-              <tr key={zone.from}>
-                <td>{formatLength(zone.from)}</td>
-                <td>{formatLength(zone.to)}</td>
-                <td>{quantity.strength(zone.strength5)}</td>
-                <td>{quantity.strength(zone.strength)}</td>
-                <td>{broughtIn(zone.reason)}</td>
-                <td>{basisKinds(zone)}</td>
-              </tr>
-            ))}
-          </tbody>
-        </table>
+        <Table heads={ZONE_HEADS} rows={zoneRows(facts.zones)} className={styles.table} />
       </section>
     </Disclosure>
   );

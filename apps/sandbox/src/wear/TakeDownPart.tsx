@@ -4,7 +4,7 @@ import { tellFault } from "@secondline/words/faults";
 import { tellNote } from "@secondline/words/notes";
 import { sayWear } from "@secondline/words/page/wear";
 import { untilWords } from "@secondline/words/until";
-import { dated, dateWords, outlookOf, type TakeDownState } from "@secondline/workbench/record";
+import { dated, dateWords, outlookOf, type TakeDownState, testsTaken } from "@secondline/workbench/record";
 import { Button } from "../design/Button.tsx";
 import { Disclosure } from "../design/Disclosure.tsx";
 import { VerdictMark } from "../design/VerdictMark.tsx";
@@ -157,19 +157,15 @@ function Part({ part, outcome, horizon }: { part: PartDate } & Omit<PartsProps, 
 /** How many break tests count, as the verdict has it. */
 function Tests() {
   const log = useWear((wear) => wear.work.log);
-  const { assessed, leftOut } = useSandbox((state) => state.assessment);
+  const assessment = useSandbox((state) => state.assessment);
   const given = log.tests.length;
   if (given === 0) return null;
-  const { tests } = assessed.taken;
-  const said = tests
-    ? words.say("taken.tests", tests)
-    : leftOut
-      ? sayWear("takeDownPart.testsLeftOut", { given })
-      : sayWear("takeDownPart.testsNotCounted", { given });
   return (
     <>
-      <p className={styles.note}>{said}</p>
-      {tests && log.invented && <p className={styles.warn}>{sayWear("takeDownPart.testsInvented")}</p>}
+      <p className={styles.note}>{testsTaken(assessment, given)}</p>
+      {assessment.assessed.taken.tests && log.invented && (
+        <p className={styles.warn}>{sayWear("takeDownPart.testsInvented")}</p>
+      )}
     </>
   );
 }

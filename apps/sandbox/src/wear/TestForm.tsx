@@ -1,51 +1,68 @@
-import { type BreakTest, type TestFields as Fields, testFields } from "@secondline/strength";
+import { type BreakTest, testFields } from "@secondline/strength";
 import { sayBreakLog } from "@secondline/words/page/breakLog";
 import { todayIso } from "@secondline/workbench";
-import { type FormEvent, useEffect, useRef } from "react";
+import { draftOf, freshTest, nextTest, readDraft, type TestDraft } from "@secondline/workbench/record";
+import { type FormEvent, type KeyboardEvent, type ReactNode, useEffect, useRef, useState } from "react";
 import { Button } from "../design/Button.tsx";
 import { useActions } from "../state/useSandbox.ts";
 import { useWearActions } from "../wearInHand/useWear.ts";
 import { onEscape } from "./leaveKey.ts";
 import { TestFields } from "./TestFields.tsx";
-import { type TestDraft, useTestDraft } from "./useTestDraft.ts";
 import styles from "./wear.module.css";
 
-const fresh = (): Fields => ({
-  date: todayIso(),
-  part: "webbing",
-  material: "",
-  state: "",
-  wet: "dry",
-  outcome: "broke",
-  unit: "kN",
-});
+interface FormProps {
+  draft: TestDraft;
+  onDraft: (draft: TestDraft) => void;
+  /** Every field is right. */
+  onTest: (test: BreakTest) => void;
+  /** What did not happen while one is wrong. */
+  refused: string;
+  label?: string;
+  isFocused?: boolean;
+  onKeyDown?: (event: KeyboardEvent) => void;
+  children: ReactNode;
+}
+
+/** Tells how many fields are wrong and goes to the first of them, once it is marked. */
+function Form({ draft, onDraft, onTest, refused, label, isFocused = false, onKeyDown, children }: FormProps) {
+  const { announce } = useActions();
+  const form = useRef<HTMLFormElement>(null);
+  useEffect(() => {
+    if (isFocused) form.current?.querySelector("input")?.focus();
+  }, [isFocused]);
+  function submit(event: FormEvent): void {
+    event.preventDefault();
+    const { test, faults } = readDraft(draft);
+    if (test) {
+      onTest(test);
+      return;
+    }
+    onDraft({ ...draft, touched: "all" });
+    announce(sayBreakLog("testForm.refused", { refused, faults: faults.length }));
+    requestAnimationFrame(() => form.current?.querySelector<HTMLElement>("[aria-invalid=true]")?.focus());
+  }
+  return (
+    <form ref={form} className={styles.testForm} aria-label={label} noValidate onSubmit={submit} onKeyDown={onKeyDown}>
+      <TestFields {...{ draft, onDraft }} />
+      <div className={styles.buttons}>{children}</div>
+    </form>
+  );
+}
 
 /** One test typed in; nothing goes into the log until every field is right. */
 export function TestForm() {
-  const draft = useTestDraft(fresh);
+  const [draft, setDraft] = useState(() => draftOf(freshTest(todayIso())));
   const { addTest } = useWearActions();
   const { announce } = useActions();
-  const form = useRef<HTMLFormElement>(null);
-  function add(event: FormEvent): void {
-    event.preventDefault();
-    const test = draft.read();
-    if (!test) {
-      refuse(sayBreakLog("testForm.notAdded"), draft, form.current, announce);
-      return;
-    }
+  function add(test: BreakTest): void {
     addTest(test);
-    // The next sample is most often of the same kind: only what was measured is asked again.
-    const { result: _result, result_to: _to, note: _note, ...same } = draft.fields;
-    draft.reset(same);
+    setDraft(draftOf(nextTest(draft.fields)));
     announce(sayBreakLog("testForm.added"));
   }
   return (
-    <form ref={form} className={styles.testForm} noValidate onSubmit={add}>
-      <TestFields draft={draft} />
-      <div className={styles.buttons}>
-        <Button tone="filled" label={sayBreakLog("testForm.add")} type="submit" />
-      </div>
-    </form>
+    <Form draft={draft} onDraft={setDraft} onTest={add} refused={sayBreakLog("testForm.notAdded")}>
+      <Button tone="filled" label={sayBreakLog("testForm.add")} type="submit" />
+    </Form>
   );
 }
 
@@ -57,36 +74,19 @@ interface ChangeProps {
 
 /** A test of the log in its fields; the log keeps the test as it was until all of them are right and kept. */
 export function TestChange({ test, onKeep, onLeave }: ChangeProps) {
-  const draft = useTestDraft(() => testFields(test));
-  const { announce } = useActions();
-  const form = useRef<HTMLFormElement>(null);
-  useEffect(() => form.current?.querySelector("input")?.focus(), []);
-  function keep(event: FormEvent): void {
-    event.preventDefault();
-    const changed = draft.read();
-    if (changed) onKeep(changed);
-    else refuse(sayBreakLog("testForm.notKept"), draft, form.current, announce);
-  }
+  const [draft, setDraft] = useState(() => draftOf(testFields(test)));
   return (
-    <form
-      ref={form}
-      className={styles.testForm}
-      aria-label={sayBreakLog("testForm.changeTest")}
-      noValidate
-      onSubmit={keep}
+    <Form
+      draft={draft}
+      onDraft={setDraft}
+      onTest={onKeep}
+      refused={sayBreakLog("testForm.notKept")}
+      label={sayBreakLog("testForm.changeTest")}
+      isFocused
       onKeyDown={onEscape(onLeave)}
     >
-      <TestFields draft={draft} />
-      <div className={styles.buttons}>
-        <Button tone="filled" label={sayBreakLog("testForm.keepChange")} type="submit" />
-        <Button tone="quiet" label={sayBreakLog("testForm.leaveAsItWas")} onClick={onLeave} />
-      </div>
-    </form>
+      <Button tone="filled" label={sayBreakLog("testForm.keepChange")} type="submit" />
+      <Button tone="quiet" label={sayBreakLog("testForm.leaveAsItWas")} onClick={onLeave} />
+    </Form>
   );
-}
-
-/** Tells how many fields are wrong and goes to the first of them, once it is marked. */
-function refuse(outcome: string, { faults }: TestDraft, form: HTMLFormElement | null, say: (text: string) => void) {
-  say(`${outcome}: ${sayBreakLog("testForm.fields", { faults })} to put right.`);
-  requestAnimationFrame(() => form?.querySelector<HTMLElement>("[aria-invalid=true]")?.focus());
 }

@@ -2,7 +2,7 @@ import type { BreakTest } from "@secondline/strength";
 import { formatForce } from "@secondline/words/formats";
 import { sayBreakLog } from "@secondline/words/page/breakLog";
 import { resultWords } from "@secondline/workbench";
-import { dateWords } from "@secondline/workbench/record";
+import { testLine } from "@secondline/workbench/record";
 import { useEffect, useRef, useState } from "react";
 import { Button } from "../design/Button.tsx";
 import { Disclosure } from "../design/Disclosure.tsx";
@@ -98,7 +98,7 @@ function Row({ test, editing, focused, onOpen, onRemove }: RowProps) {
         aria-expanded={editing}
         onClick={() => onOpen(!editing)}
       >
-        {testWords(test)}
+        {testLine(test)}
       </button>
       <Button
         tone="quiet"
@@ -109,17 +109,4 @@ function Row({ test, editing, focused, onOpen, onRemove }: RowProps) {
       />
     </div>
   );
-}
-
-function testWords(test: BreakTest): string {
-  const { date, failureMode, failurePlace, batch, takenFrom, note } = test;
-  const words = [
-    resultWords(test, formatForce),
-    failureMode,
-    failurePlace,
-    batch && sayBreakLog("testTable.batch", { batch }),
-    takenFrom,
-    note,
-  ];
-  return `${date ? `${dateWords(date)}: ` : ""}${words.filter(Boolean).join(", ")}`;
 }

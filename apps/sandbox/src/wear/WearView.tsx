@@ -4,6 +4,7 @@ import { lazy, useEffect } from "react";
 import { ActionMenu } from "../design/ActionMenu.tsx";
 import { Later } from "../design/Later.tsx";
 import { UndoButtons } from "../design/UndoButtons.tsx";
+import { useFileDrop } from "../files/useFileDrop.ts";
 import { useContextOrThrow } from "../state/useSandbox.ts";
 import { isRig, useUndo } from "../state/useUndo.ts";
 import { TeardownPage } from "../teardown/TeardownPage.tsx";
@@ -14,7 +15,7 @@ import { wearStoreOf } from "../wearInHand/work.ts";
 import { words } from "../words.ts";
 import { BreakLogPage, LogFaults } from "./BreakLogPage.tsx";
 import { RecordPage } from "./RecordPage.tsx";
-import { useWearDrop, useWearFiles, useWearKeys } from "./useWearFiles.ts";
+import { useWearFiles, useWearKeys } from "./useWearFiles.ts";
 import styles from "./wear.module.css";
 
 /** `short`: where a phone has no room for more. */
@@ -40,7 +41,7 @@ export function WearView({ wide }: { wide: boolean }) {
 function Pages({ wide }: { wide: boolean }) {
   const page = useWear((state) => state.page);
   const files = useWearFiles();
-  const over = useWearDrop(files.open);
+  const over = useFileDrop(files.open, true);
   useWearKeys(files.choose);
   return (
     <div className={styles.view}>

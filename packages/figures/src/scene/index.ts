@@ -6,9 +6,11 @@ export {
   flatProjector,
   type Size,
 } from "./elevation/drawElevation.ts";
-export { type Covered, type FlatView, fitFlat, panFlat, zoomFlat } from "./elevation/flatView.ts";
+export { FlatHand } from "./elevation/flatHand.ts";
+export { coveredEdges, type FlatView, fitFlat, isSameView } from "./elevation/flatView.ts";
 export { largestTension } from "./largestTension.ts";
 export { drawLegend, legendHeight } from "./legendInk.ts";
+export { lineHeight } from "./lineHeight.ts";
 export { createLiveFrame, type LiveFrame, sampleFrame } from "./liveFrame.ts";
 export type { Box, Label } from "./notes/labelLayout.ts";
 export type { Projector, Sheet } from "./notes/noteInk.ts";
@@ -16,27 +18,31 @@ export { isSmall, NoteLayout, noteColour, noteFont, serifFor, writeNotes } from 
 export type { Note, NoteOptions, Notes } from "./notes/notes.ts";
 export { nodeNear } from "./notes/partPlace.ts";
 export { sceneWords } from "./sceneWords.ts";
+export {
+  BODY_FRAGMENT,
+  BODY_VERTEX,
+  RIBBON_FRAGMENT,
+  RIBBON_VERTEX,
+  ROCK_FRAGMENT,
+  ROCK_VERTEX,
+  SOLID_FRAGMENT,
+  SOLID_VERTEX,
+} from "./shaders.ts";
+export { createLegs } from "./shape/anchorLegs.ts";
 export { anchorShape } from "./shape/anchorShape.ts";
 export { BONE_JOINTS, BONES, bodyMesh } from "./shape/bodyMesh.ts";
 export { cuffsOf } from "./shape/cuffs.ts";
 export { createFineLine, type FineLine, fillFineLine } from "./shape/fineLine.ts";
-export type { Margins, View } from "./shape/framing.ts";
+export type { View } from "./shape/framing.ts";
 export type { Gap } from "./shape/gap.ts";
 export { createMaster, type MasterPoint } from "./shape/masterPoint.ts";
 export { createRibbon, fillRibbon, type Ribbon } from "./shape/ribbon.ts";
 export { ridgeMesh } from "./shape/ridges.ts";
+export { sceneView } from "./shape/sceneView.ts";
 export { hangRope } from "./shape/slackRope.ts";
 export { scaleEnd, TABLE_SIZE, tensionGradient, tensionTable } from "./shape/tensionColour.ts";
 export { terrainMesh, treePlaces } from "./shape/terrain.ts";
-export {
-  anchorView,
-  eventPoints,
-  eventView,
-  FIELD_OF_VIEW,
-  fallsLeft,
-  LEGEND_FOOT,
-  overviewView,
-} from "./shape/viewPoints.ts";
+export { FIELD_OF_VIEW } from "./shape/viewPoints.ts";
 export { boneMatrix } from "./shape/walkerPose.ts";
 export { createStage, hasMoved, type Stage } from "./stage.ts";
 export { STONE, type StoneColours } from "./stone.ts";

@@ -1,6 +1,7 @@
 import type { Recording } from "@secondline/engine";
 import { capital, quantity } from "@secondline/words";
 import { sayTime } from "@secondline/words/page/time";
+import { energySentence } from "./energyBands.ts";
 import { listed } from "./listed.ts";
 import { loadedTraces, type Reading, type Trace, type TraceId, unloadedTraces } from "./traces.ts";
 
@@ -64,4 +65,16 @@ export function cursorSentence(
     .filter(({ force }) => force !== null)
     .map(({ name, force }) => `${name} ${quantity.load(force!)}`);
   return [quantity.seconds(time, 3), ...parts].join(", ");
+}
+
+/** What the strip shows of a run, in words; `previous`: the run that is drawn behind it. */
+export function stripSentence(
+  shown: "forces" | "energy" | "numbers",
+  recording: Recording,
+  previous: Recording | undefined,
+  reading: Reading,
+): string {
+  if (shown === "energy") return energySentence(recording);
+  const compared = previous && shown === "forces" ? beforeSentence(previous, reading) : "";
+  return `${forcesSentence(recording, reading)} ${unloadedSentence(recording)} ${compared}`;
 }

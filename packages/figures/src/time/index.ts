@@ -1,15 +1,16 @@
 export { csvChunks } from "./csv.ts";
-export { beforeSentence, cursorSentence, forcesSentence, unloadedSentence } from "./describe.ts";
-export { secondsDecimals } from "./digits.ts";
-export { type EndLabel, keptLabels } from "./endLabel.ts";
-export { BANDS, type BandKind, balanceSentence, type EnergyStack, energySentence, energyStack } from "./energyBands.ts";
+export { cursorSentence, stripSentence } from "./describe.ts";
+export { axisSeconds, secondsDecimals } from "./digits.ts";
+export type { EndLabel } from "./endLabel.ts";
+export { type BandKind, balanceSentence, type EnergyStack, energyStack } from "./energyBands.ts";
 export { energyData } from "./energyData.ts";
+export { energyDrawing } from "./energyDrawing.ts";
 export { axisKilojoules, bandLabels, energyAt } from "./energyLabels.ts";
 export { eventMarks, eventRange, type Mark, markUnder, neighbouringMark } from "./eventMarks.ts";
 export { type ForceView, forceData, forceDrawing, readyPyramid } from "./forceDrawing.ts";
 export { axisKilonewtons, forceLabels, forcePeaks } from "./forceMarks.ts";
+export { type ForceColumn, rangeTable, sampleTable } from "./forceTable.ts";
 export { goToEntries } from "./goTo.ts";
-export { flagLanes, spreadLabels } from "./labelLayout.ts";
 export { type LayoutLook, LOOKS } from "./layoutLook.ts";
 export { COMPARED, type ComparedId, layoutTraceData } from "./layoutTraceData.ts";
 export {
@@ -27,9 +28,9 @@ export type { PlotData, PlotDrawing, PlotSeries } from "./plotDrawing.ts";
 export { type Gutter, type PlotFrame, plotFrame, timeOf, xOf, yOf } from "./plotFrame.ts";
 export type { TimeRange } from "./plotGrid.ts";
 export type { Probe } from "./probe.ts";
-export type { Pyramid } from "./pyramid.ts";
-export { type Drawn, pinched, wheeled } from "./rangeGestures.ts";
-export { dataRows, rangeStatistics } from "./statistics.ts";
+export { type Drawn, pinched, RangeHand, type RangeTarget, wheeled } from "./rangeGestures.ts";
+export { type DrawnSamples, forceProbes, forceView } from "./shownForces.ts";
+export { type LaidFlag, laidFlags, laidNames, stripGutter } from "./stripLayout.ts";
 export { type PlotRequest, timePicture, wholeRun } from "./timePicture.ts";
 export { forceAt, type TraceSet, traceSet } from "./traceSet.ts";
 export {

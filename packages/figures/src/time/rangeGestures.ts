@@ -40,3 +40,45 @@ export function pinched(before: number, at: number, other: number, drawn: Drawn)
   const shift = ((before - at) / 2 / width) * (range.to - range.from);
   return panned(zoomed(range, apart(at) / apart(before), middle, whole), shift, whole);
 }
+
+/** What a hand on a drawing can reach; asked anew at every move. */
+export interface RangeTarget extends Drawn {
+  readonly onRange: (range: TimeRange) => void;
+}
+
+/** A hand on a drawing along an axis: a drag on empty paper pans, two fingers zoom. Places are those along the axis [px]. */
+export class RangeHand {
+  readonly #target: () => RangeTarget;
+  readonly #fingers = new Map<number, number>();
+  #drag: { readonly x: number; readonly from: RangeTarget } | undefined;
+
+  constructor(target: () => RangeTarget) {
+    this.#target = target;
+  }
+
+  /** True where the drag that begins moves the drawing. `onPaper`: nothing lies there that moves by itself. */
+  down(finger: number, x: number, onPaper: boolean): boolean {
+    this.#fingers.set(finger, x);
+    this.#drag = this.#fingers.size === 1 && onPaper ? { x, from: this.#target() } : undefined;
+    return this.#drag !== undefined;
+  }
+
+  /** True where two fingers move: then nothing in the drawing is moved by them. */
+  move(finger: number, x: number): boolean {
+    const before = this.#fingers.get(finger);
+    if (before === undefined) return false;
+    const other = [...this.#fingers].find(([id]) => id !== finger)?.[1];
+    this.#fingers.set(finger, x);
+    if (other !== undefined) this.#target().onRange(pinched(before, x, other, this.#target()));
+    else if (this.#drag) {
+      const { range, width, whole, onRange } = this.#drag.from;
+      onRange(panned(range, ((this.#drag.x - x) / width) * (range.to - range.from), whole));
+    }
+    return other !== undefined;
+  }
+
+  up(finger: number): void {
+    this.#fingers.delete(finger);
+    this.#drag = undefined;
+  }
+}

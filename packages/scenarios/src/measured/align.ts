@@ -43,7 +43,7 @@ export function catchWindow(signal: Float64Array): Window {
 /** First sample above a share of the way from where the signal begins to its peak; 0 when none is. */
 function firstRise(signal: Float64Array, share: number): number {
   const base = signal.find((force) => !Number.isNaN(force)) ?? 0;
-  const peak = signal.reduce((most, force) => (force > most ? force : most), base);
+  const peak = signal.reduce((most, force) => Math.max(force, most), base);
   return Math.max(
     0,
     signal.findIndex((force) => force > base + share * (peak - base)),

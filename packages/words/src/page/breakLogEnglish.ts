@@ -111,7 +111,7 @@ export const BREAK_LOG_ENGLISH = {
   "testForm.changeTest": "Change this test",
   "testForm.keepChange": "Keep the change",
   "testForm.leaveAsItWas": "Leave it as it was",
-  "testForm.fields": "{faults|one field|{faults} fields}",
+  "testForm.refused": "{refused}: {faults|one field|{faults} fields} to put right.",
 
   "testTable.changedNotice": "Changed: {resultWords}. Undo brings it back as it was.",
   "testTable.removedNotice": "The test was removed. Undo brings it back.",

@@ -3,6 +3,7 @@ import type { WhatIf } from "@secondline/scenarios";
 import type { WrittenRig } from "../documents/documents.ts";
 import { createSandbox, type Sandbox } from "../inHand/sandbox.ts";
 import type { Services } from "../inHand/state.ts";
+import { layoutRunner } from "../layouts/runners.ts";
 
 export interface PointSandbox {
   readonly sandbox: Sandbox;
@@ -28,11 +29,8 @@ export function pointSandbox({ subject, document, whatIf, services, aside }: Poi
   const own: Services = {
     ...services,
     runner: {
-      run: (request, onProgress) => eye.run(request, onProgress),
+      ...layoutRunner(eye, aside),
       study: async (request, onProgress) => (asked ? aside.study(request, onProgress) : NOT_ASKED),
-      async cancel(id) {
-        await Promise.all([eye.cancel(id), aside.cancel(id)]);
-      },
     },
   };
   const { session, assessment } = subject.store.getState();

@@ -2,9 +2,9 @@
 
 import { isGroup, readJson } from "@secondline/rig";
 import { sayLayouts } from "@secondline/words/page/layouts";
-import type { ReadRig } from "../inHand/state.ts";
+import type { ReadRig, Services } from "../inHand/state.ts";
 import { type Shelf, setAside } from "../keeping/shelf.ts";
-import type { WrittenLayout } from "./layouts.ts";
+import type { Layouts, WrittenLayout } from "./layouts.ts";
 
 const KEY = "secondline.layouts";
 /** The browser's storage for a page takes some five million characters. */
@@ -35,4 +35,36 @@ function parsed(text: string): readonly unknown[] | undefined {
 
 function isWritten(value: unknown): value is WrittenLayout {
   return isGroup(value) && isGroup(value.document) && isGroup(value.goodDocument);
+}
+
+/** A pause in the changes after which they are written [ms]. */
+const SETTLE_MS = 400;
+
+/** Keeps layouts with every change, a moment later. Trouble is told once, until they could be kept again. Returns what writes at once. */
+export function startKeeping(
+  layouts: Pick<Layouts, "onChange" | "written">,
+  shelf: Shelf,
+  { later, onTrouble }: { readonly later: Services["later"]; readonly onTrouble: (error: unknown) => void },
+): () => void {
+  let cancel: (() => void) | undefined;
+  let trouble = false;
+  function write(): void {
+    cancel = undefined;
+    try {
+      keepLayouts(shelf, layouts.written());
+      trouble = false;
+    } catch (error) {
+      if (!trouble) onTrouble(error);
+      trouble = true;
+    }
+  }
+  layouts.onChange(() => {
+    cancel?.();
+    cancel = later(SETTLE_MS, write);
+  });
+  return () => {
+    if (!cancel) return;
+    cancel();
+    write();
+  };
 }

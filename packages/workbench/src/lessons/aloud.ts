@@ -2,7 +2,7 @@
 import { isFixed } from "@secondline/words/page/lessons";
 import { judgement } from "./judge.ts";
 import type { Kept, Try } from "./kept.ts";
-import { LESSONS, type Lesson } from "./lessons.ts";
+import { LESSONS, type Lesson, type LessonId, type Scale } from "./lessons.ts";
 import { resultWords, saidWords } from "./quantity.ts";
 import { say, type WordKey } from "./words.ts";
 
@@ -60,4 +60,14 @@ export function aloud(kept: Kept): string {
     ].join("\n");
   });
   return `${[say("text.title"), ...parts, say("list.invented")].join("\n\n")}\n`;
+}
+
+/** What was said at the last try of a lesson, and what came of it; that it was not tried, where it was not to the end. */
+export function lastTryWords(kept: Kept, id: LessonId, scale: Scale): string {
+  const last = kept[id]?.at(-1);
+  if (last?.result === undefined) return say("list.none");
+  return say("list.kept", {
+    predicted: saidWords(last.predicted, scale),
+    result: resultWords(last.result, scale),
+  });
 }

@@ -1,9 +1,17 @@
 export { alongLine, carriedAt } from "./along.ts";
-export { aloud, fixedText, halfWithin, spokenTry, type Tried, triedIn } from "./aloud.ts";
-export { cancelLesson, computeLesson, type LessonQuestion, type LessonServices } from "./computeLesson.ts";
+export { aloud, fixedText, halfWithin, lastTryWords, spokenTry, type Tried, triedIn } from "./aloud.ts";
 export { allFacts, crossingOf, givenFacts, type LessonRun, storyOf } from "./facts.ts";
 export { judgement } from "./judge.ts";
-export { type Kept, keep, readKept, type Try } from "./kept.ts";
+export { type Kept, keepOrTell, readKept, type Try } from "./kept.ts";
+export {
+  createLessonDesk,
+  type Guess,
+  type LessonJob,
+  type LessonState,
+  lessonRuns,
+  readGuess,
+  reasonWords,
+} from "./lessonDesk.ts";
 export { LESSONS, type Lesson, type LessonId, type LessonPlace, type Scale } from "./lessons.ts";
 export { onScale, resultWords, saidWords } from "./quantity.ts";
 export { prose, say, type WordKey } from "./words.ts";

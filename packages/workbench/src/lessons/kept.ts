@@ -69,3 +69,19 @@ function isTry(value: unknown): value is Try {
     Number.isFinite(when)
   );
 }
+
+/** The same; where it cannot be kept it counts until the page is closed, and the trouble is told. */
+export function keepOrTell(
+  shelf: Shelf,
+  kept: Kept,
+  id: LessonId,
+  one: Try,
+  onTrouble: (error: unknown) => void,
+): Kept {
+  try {
+    return keep(shelf, kept, id, one);
+  } catch (error) {
+    onTrouble(error);
+    return { ...kept, [id]: [...(kept[id] ?? []), one] };
+  }
+}

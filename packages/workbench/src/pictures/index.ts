@@ -1,2 +1,9 @@
 export { footOf, runWords } from "./pictureWords.ts";
-export { weakPlace } from "./weakPlace.ts";
+export {
+  type PictureSource,
+  plotPicture,
+  printedPictures,
+  type SceneSnapshot,
+  scenePicture,
+  sideSnapshot,
+} from "./runPictures.ts";

@@ -1,17 +1,20 @@
 /** A webbing's or part's entries on a calendar: when it hung, and what was written down on which day. */
-import type { Scale } from "@secondline/figures";
+import { rowsOf, type Scale } from "@secondline/figures";
 import { sayRecord } from "@secondline/words/page/record";
+import { sayWear } from "@secondline/words/page/wear";
 import type { WrittenEntry } from "../documents/documents.ts";
-import { dayOf } from "../wear/days.ts";
+import { dayOf, isoOf } from "../wear/days.ts";
+import { dateWords } from "./dateWords.ts";
 import { type EntryKind, entryWords } from "./entryKinds.ts";
 import { shortLabel } from "./lanes.ts";
-import { rowsOf } from "./rows.ts";
 
 export interface Stay {
   readonly from: number;
   /** Undefined: it hangs still. */
   readonly to: number | undefined;
   readonly label: string;
+  /** With its dates. */
+  readonly title: string;
 }
 
 export interface Dated {
@@ -31,14 +34,24 @@ export function staysOf(entries: readonly WrittenEntry[]): Stay[] {
   for (const entry of entries) {
     const day = dayOf(entry.date);
     if (day === undefined || !(HANGS.includes(entry.event) || entry.event === "takenDown")) continue;
-    if (open) stays.push({ ...open, to: day });
+    if (open) stays.push(stayOf(open, day));
     open =
       entry.event === "takenDown"
         ? undefined
         : { from: day, label: entry.event === "putUp" ? sayRecord("calendar.up") : shortLabel(entry) };
   }
-  if (open) stays.push({ ...open, to: undefined });
+  if (open) stays.push(stayOf(open, undefined));
   return stays;
+}
+
+function stayOf(open: Pick<Stay, "from" | "label">, to: number | undefined): Stay {
+  const day = (of: number) => dateWords(isoOf(of));
+  const title = sayWear("calendarPaper.span", {
+    label: open.label,
+    from: day(open.from),
+    to: to === undefined ? sayWear("calendarPaper.now") : day(to),
+  });
+  return { ...open, to, title };
 }
 
 export function datedOf(entries: readonly WrittenEntry[], kinds: readonly EntryKind[]): Dated[] {

@@ -2,6 +2,7 @@
 
 import { sayRecord } from "@secondline/words/page/record";
 import type { WrittenEntry } from "../documents/documents.ts";
+import { countOf } from "../wear/planEdits.ts";
 
 export type EntryField = { readonly key: string; readonly label: string; readonly hint?: string } & (
   | { readonly kind: "text" | "quantity"; readonly optional?: boolean }
@@ -432,4 +433,19 @@ export function asKind(entry: WrittenEntry, kinds: readonly EntryKind[], event: 
     Object.keys(fresh).flatMap((key) => (entry[key] === undefined || key === "kind" ? [] : [[key, entry[key]]])),
   );
   return { date: entry.date, event, ...fresh, ...kept };
+}
+
+/** What an entry holds when `text` stands in the field: a number as a number, and nothing at all where it may be left empty. */
+export function fieldValue(field: EntryField, text: string): unknown {
+  switch (field.kind) {
+    case "count":
+      return countOf(text);
+    case "date":
+    case "quantity":
+      return text === "" ? undefined : text;
+    case "text":
+      return text === "" && field.optional ? undefined : text;
+    default:
+      return text;
+  }
 }

@@ -1,7 +1,6 @@
 /** Bars of the lanes laid in rows, with their labels where there is room [px]. */
-import type { Scale } from "@secondline/figures";
+import { rowsOf, type Scale } from "@secondline/figures";
 import type { Lane, LaneItem } from "./lanes.ts";
-import { rowsOf } from "./rows.ts";
 
 export interface LaidItem {
   readonly item: LaneItem;

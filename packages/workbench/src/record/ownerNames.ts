@@ -1,4 +1,6 @@
 /** What a webbing or part of the record is called. */
+
+import type { WearRecord } from "@secondline/strength";
 import { capital } from "@secondline/words";
 import { sayRecord } from "@secondline/words/page/record";
 import type { WrittenRecord } from "../documents/documents.ts";
@@ -17,3 +19,12 @@ export function partName(part: string): string {
     .replaceAll(/\.(\d+)/g, (_, index) => ` ${Number(index) + 1}`);
   return capital(words.replaceAll(".", ", "));
 }
+
+/** Names of the rigs in which the webbings of the record hung or hang, each once. */
+export const rigsIn = ({ webbings }: WearRecord): readonly string[] => [
+  ...new Set(
+    webbings.flatMap(({ entries }) =>
+      entries.flatMap((entry) => (entry.event === "rigged" || entry.event === "moved" ? [entry.placement.rig] : [])),
+    ),
+  ),
+];

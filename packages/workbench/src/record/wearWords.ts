@@ -1,7 +1,7 @@
 /** What the record says, in sentences. */
 
 import type { PartState, StrengthZone, WearFlag, WearMark, WebbingState } from "@secondline/strength";
-import { capital, quantity } from "@secondline/words";
+import { broughtIn, capital, quantity } from "@secondline/words";
 import { formatLength, formatRatio } from "@secondline/words/formats";
 import { sayWear } from "@secondline/words/page/wear";
 import type { Stretch } from "../wear/place.ts";
@@ -157,3 +157,14 @@ const outsideWords = ({ monthsOutside, sunMonths }: PartState["recorded"]): stri
 /** What a record that begins late does not say. */
 const beforeWords = ({ fromNew, begun }: WebbingState["reach"]): string =>
   fromNew || begun === undefined ? "" : sayWear("wearWords.before", { day: dateWords(begun.toString()) });
+
+/** Strength along a webbing, zone by zone: where, the 5 % value, the middle, why, and on what grounds. */
+export const zoneRows = (zones: readonly StrengthZone[]): readonly (readonly string[])[] =>
+  zones.map((zone) => [
+    formatLength(zone.from),
+    formatLength(zone.to),
+    quantity.strength(zone.strength5),
+    quantity.strength(zone.strength),
+    broughtIn(zone.reason),
+    basisKinds(zone),
+  ]);

@@ -38,7 +38,7 @@ export const evenPlaces = (count: number): readonly number[] =>
  * was rated for says nothing of this one, so nobody vouches for the number that is left.
  */
 export function endOfKind(end: Written, kind: string): Written {
-  if (kind === end["kind"]) return end;
+  if (kind === end.kind) return end;
   const { knot: _knot, slipLoad: _slipLoad, clamped: _clamped, strength, basis: _basis, ...common } = end;
   if (kind === "knot") return { ...common, kind, knot: "unknown" };
   return { ...common, kind, ...(strength === undefined ? {} : { strength, basis: NO_SOURCE }) };

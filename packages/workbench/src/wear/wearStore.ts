@@ -2,7 +2,7 @@
 import type { Issue } from "@secondline/rig";
 import { type BreakTest, type RecordFact, readWearRecord, type WearRecord } from "@secondline/strength";
 import { createStore, type StoreApi } from "zustand/vanilla";
-import type { BreakLog, Documents, EarlierWear, KeptWear, WearWork, WrittenRecord } from "../documents/documents.ts";
+import type { Documents, EarlierWear, KeptWear, WearWork, WrittenRecord } from "../documents/documents.ts";
 import { documentsOf } from "../history/history.ts";
 import { viewOfStep, type WearPage } from "../history/inSight.ts";
 import type { Sandbox } from "../inHand/sandbox.ts";

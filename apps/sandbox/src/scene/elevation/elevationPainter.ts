@@ -2,8 +2,7 @@
 
 import type { Ink } from "@secondline/figures";
 import {
-  type Box,
-  type Covered,
+  coveredEdges,
   createElevationScene,
   drawWithWords,
   type ElevationDrawing,
@@ -69,14 +68,4 @@ export function createElevationPainter(s: Surroundings): ElevationPainter {
     size,
     dispose: notesPainter.dispose,
   };
-}
-
-/** How far what lies over the picture reaches in from its upper and its lower edge. */
-function coveredEdges(boxes: readonly Box[], height: number): Covered {
-  let [top, bottom] = [0, 0];
-  for (const box of boxes) {
-    if (box.bottom < height / 2) top = Math.max(top, box.bottom);
-    else bottom = Math.max(bottom, height - box.top);
-  }
-  return { top, bottom };
 }

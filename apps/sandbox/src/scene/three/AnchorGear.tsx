@@ -1,5 +1,5 @@
 import { useFrame } from "@react-three/fiber";
-import { anchorShape, createMaster, createRibbon, fillRibbon, type Stage } from "@secondline/figures/scene";
+import { anchorShape, createLegs, createMaster, type Stage } from "@secondline/figures/scene";
 import { useMemo } from "react";
 import { Bolts, Ending } from "./AnchorFittings.tsx";
 import { ribbonGeometry, ribbonMaterial, touchRibbon } from "./geometry.ts";
@@ -21,11 +21,7 @@ export function AnchorGear({
     () => anchorShape(side, side === "A" ? rig.anchorA : rig.anchorB, recording.problem.anchors?.[side], gap),
     [side, rig, recording, gap],
   );
-  const legs = useMemo(() => legRibbons(shape.kinds.length), [shape]);
-  const failures = useMemo(
-    () => recording.events.filter((e) => e.part === `anchor${side}` && e.kind === "break"),
-    [recording, side],
-  );
+  const legs = useMemo(() => createLegs(shape.rock, side, recording.events), [shape, side, recording]);
   const geometry = useOwned(() => ribbonGeometry(legs.ribbon), [legs]);
   const legMaterial = useOwned(
     () => ribbonMaterial(look, { mode: "flat", width: 0.028, minPx: 2.4, flat: look.palette.softInk }),
@@ -34,17 +30,7 @@ export function AnchorGear({
   const master = useMemo(() => createMaster(live, shape), [live, shape]);
   useFrame(() => {
     master.update();
-    for (let e = 0; e < legs.tensions.length; e++) legs.tensions[e] = e % 2 === 0 ? 0 : Number.NaN;
-    for (let i = 0; i < failures.length; i++) {
-      if (live.time >= failures[i]!.time) legs.tensions[2 * (failures[i]!.at ?? 0)] = Number.NaN;
-    }
-    for (let i = 0; i < shape.kinds.length; i++) {
-      for (let c = 0; c < 3; c++) {
-        legs.nodes[6 * i + c] = shape.rock[3 * i + c]!;
-        legs.nodes[6 * i + 3 + c] = master.points[c]!;
-      }
-    }
-    fillRibbon(legs.ribbon, legs.nodes, 0, legs.tensions, 0);
+    legs.update(master.points, live.time);
     touchRibbon(geometry);
   }, -1);
   return (
@@ -54,13 +40,4 @@ export function AnchorGear({
       <Ending look={look} master={master} end={side === "A" ? rig.main.endA : rig.main.endB} />
     </>
   );
-}
-
-/** Legs as one ribbon: element 2i is leg i, the elements between two legs count as parted. */
-function legRibbons(count: number) {
-  const fractions = Float32Array.from({ length: 2 * count }, (_, i) => i % 2);
-  const ribbon = createRibbon(2 * count, fractions, 0, 1);
-  const nodes = new Float32Array(6 * count);
-  const tensions = new Float32Array(2 * count - 1);
-  return { ribbon, nodes, tensions };
 }

@@ -1,15 +1,5 @@
 import { useFrame, useThree } from "@react-three/fiber";
-import {
-  anchorView,
-  eventPoints,
-  eventView,
-  fallsLeft,
-  LEGEND_FOOT,
-  type Margins,
-  overviewView,
-  type Stage,
-  type View,
-} from "@secondline/figures/scene";
+import { type Stage, sceneView, type View } from "@secondline/figures/scene";
 import CameraControls from "camera-controls";
 import { useEffect, useMemo, useRef } from "react";
 import {
@@ -35,10 +25,6 @@ CameraControls.install({
 const KEY_TURN = 0.12;
 const KEY_WALK = 0.06;
 const KEY_ZOOM = 0.85;
-
-/** Room for the legend below the event and for the tools above it on a small screen [px]. */
-const LEGEND_HEIGHT = 62;
-const TOOLS_HEIGHT = 56;
 
 interface CameraRigProps {
   readonly stage: Stage;
@@ -77,7 +63,7 @@ export function CameraRig({ stage, camera: wanted, reducedMotion }: CameraRigPro
   }, [controls, canvas, invalidate, stage]);
 
   useEffect(() => {
-    const view = viewOf(stage, wanted, width, height);
+    const view = sceneView(stage, wanted, width, height);
     // The first picture and a changed size are not a journey.
     const travel = shown.current !== "" && shown.current !== wanted && !reducedMotion;
     shown.current = wanted;
@@ -88,7 +74,7 @@ export function CameraRig({ stage, camera: wanted, reducedMotion }: CameraRigPro
   useEffect(() => {
     const host = canvas.closest<HTMLElement>("[data-scene]");
     const onKey = (event: KeyboardEvent) => {
-      if (!moveByKey(controls, event, () => viewOf(stage, wanted, width, height), !reducedMotion)) return;
+      if (!moveByKey(controls, event, () => sceneView(stage, wanted, width, height), !reducedMotion)) return;
       event.preventDefault();
       event.stopPropagation();
       invalidate();
@@ -102,27 +88,6 @@ export function CameraRig({ stage, camera: wanted, reducedMotion }: CameraRigPro
     camera.updateMatrixWorld();
   }, -2);
   return null;
-}
-
-function viewOf(stage: Stage, wanted: SceneCamera, width: number, height: number): View {
-  const aspect = Math.max(width, 1) / Math.max(height, 1);
-  const narrow = width < 560;
-  const margins: Margins = narrow
-    ? {
-        left: 0.07,
-        right: 0.2,
-        top: Math.min(TOOLS_HEIGHT / height, 0.2),
-        bottom: Math.min(LEGEND_HEIGHT / height, 0.25),
-      }
-    : { left: 0.1, right: 0.14, top: 0.09, bottom: 0.12 };
-  const { recording, gap } = stage;
-  if (!narrow && wanted === "event" && fallsLeft(eventPoints(recording)))
-    return eventView(recording, aspect, { ...margins, bottom: Math.min(LEGEND_FOOT / height, 0.4) });
-  if (wanted === "anchor") return anchorView(recording, gap);
-  if (wanted === "event") return eventView(recording, aspect, margins);
-  const edge = narrow ? 0.05 : 0.06;
-  const top = narrow ? Math.min((TOOLS_HEIGHT + 24) / height, 0.3) : 0.12;
-  return overviewView(recording, gap, aspect, { left: edge, right: edge, top, bottom: 0.1 });
 }
 
 function moveByKey(controls: CameraControls, event: KeyboardEvent, home: () => View, smooth: boolean): boolean {

@@ -1,9 +1,16 @@
-import { type Gap, ridgeMesh, terrainMesh, treePlaces } from "@secondline/figures/scene";
+import {
+  type Gap,
+  ROCK_FRAGMENT,
+  ROCK_VERTEX,
+  ridgeMesh,
+  SOLID_VERTEX,
+  terrainMesh,
+  treePlaces,
+} from "@secondline/figures/scene";
 import { useMemo } from "react";
 import { Color, DoubleSide, InstancedMesh, LatheGeometry, Matrix4, ShaderMaterial, Vector2, Vector3 } from "three";
 import { geometryOf, solidMaterial } from "./geometry.ts";
 import type { Look } from "./look.ts";
-import { ROCK_FRAGMENT, ROCK_VERTEX, SOLID_VERTEX } from "./shaders.ts";
 import { useOwned } from "./useOwned.ts";
 
 /** The gap: rock with contour lines, trees for scale, far ridges in the haze. */

@@ -1,10 +1,19 @@
 import { useFrame } from "@react-three/fiber";
-import { BONE_JOINTS, BONES, bodyMesh, boneMatrix, type LiveFrame, TONES, WEAR } from "@secondline/figures/scene";
+import {
+  BODY_FRAGMENT,
+  BODY_VERTEX,
+  BONE_JOINTS,
+  BONES,
+  bodyMesh,
+  boneMatrix,
+  type LiveFrame,
+  TONES,
+  WEAR,
+} from "@secondline/figures/scene";
 import { useMemo } from "react";
 import { BackSide, Color, FrontSide, Matrix4, ShaderMaterial } from "three";
 import { geometryOf } from "./geometry.ts";
 import type { Look } from "./look.ts";
-import { BODY_FRAGMENT, BODY_VERTEX } from "./shaders.ts";
 import { useOwned } from "./useOwned.ts";
 
 const INKS = { outline: 1, ghost: 2, previous: 3 } as const;

@@ -1,6 +1,6 @@
 /** From plain arrays to geometries and materials of three. */
 
-import type { Ribbon } from "@secondline/figures/scene";
+import { RIBBON_FRAGMENT, RIBBON_VERTEX, type Ribbon, SOLID_FRAGMENT, SOLID_VERTEX } from "@secondline/figures/scene";
 import {
   BufferAttribute,
   BufferGeometry,
@@ -12,7 +12,6 @@ import {
   Vector3,
 } from "three";
 import type { Look } from "./look.ts";
-import { RIBBON_FRAGMENT, RIBBON_VERTEX, SOLID_FRAGMENT, SOLID_VERTEX } from "./shaders.ts";
 
 export function geometryOf(
   attributes: Readonly<Record<string, readonly [array: Float32Array, size: number]>>,

@@ -99,3 +99,18 @@ function rigBounds(recording: Recording, gap: Gap): Bounds {
     top: Math.max(event.top, gap.rise, 0) + 1,
   };
 }
+
+export const isSameView = (a: FlatView, b: FlatView): boolean => a.x === b.x && a.z === b.z && a.scale === b.scale;
+
+/** How far what lies over a picture of that height reaches in from its upper and its lower edge [px]. */
+export function coveredEdges(
+  boxes: readonly { readonly top: number; readonly bottom: number }[],
+  height: number,
+): Covered {
+  let [top, bottom] = [0, 0];
+  for (const box of boxes) {
+    if (box.bottom < height / 2) top = Math.max(top, box.bottom);
+    else bottom = Math.max(bottom, height - box.top);
+  }
+  return { top, bottom };
+}

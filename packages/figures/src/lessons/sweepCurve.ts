@@ -1,0 +1,63 @@
+/** The drop over a range with its band, and where it meets the limit, as a lesson shows it. */
+import { scaleOf } from "../scale.ts";
+import { circle, path, type Shape, text } from "../shapes/shape.ts";
+
+export const CURVE_SIZE = { width: 560, height: 230 };
+const LEFT = 48;
+const RIGHT = CURVE_SIZE.width - 26;
+const TOP = 18;
+const BOTTOM = CURVE_SIZE.height - 26;
+
+interface CurvePoint {
+  readonly at: number;
+  readonly value: number;
+  readonly low: number;
+  readonly high: number;
+}
+
+export interface CurveFacts {
+  /** [%] */
+  readonly from: number;
+  readonly to: number;
+  /** Drops with their bands [m]. */
+  readonly points: readonly CurvePoint[];
+  /** Where the curve meets the limit, between which ends; undefined where it meets none. */
+  readonly crossing:
+    | {
+        readonly limit: number;
+        readonly at: number;
+        readonly low: number;
+        readonly high: number;
+        readonly words: string;
+      }
+    | undefined;
+}
+
+export function sweepCurve({ from, to, points, crossing }: CurveFacts): readonly Shape[] {
+  const top = 5 * Math.ceil(Math.max(...points.map(({ high }) => high)) / 5);
+  const x = scaleOf(from, to, LEFT, RIGHT);
+  const y = scaleOf(0, top, BOTTOM, TOP);
+  const line = (of: "value" | "low" | "high", list = points) =>
+    list.map((one, i) => `${i === 0 ? "M" : "L"}${x.px(one.at)} ${y.px(one[of])}`).join("");
+  const band = `${line("high")}${line("low", [...points].reverse()).replace("M", "L")}Z`;
+  const metres = Array.from({ length: top / 5 + 1 }, (_, i) => 5 * i);
+  const across = (metre: number, styled: string) => path(`M${LEFT} ${y.px(metre)}H${RIGHT}`, { styled });
+  return [
+    ...metres.flatMap((metre) => [
+      across(metre, "grid"),
+      text(`${metre} m`, LEFT - 6, y.px(metre) + 4, { textAnchor: "end" }),
+    ]),
+    ...points.map(({ at }) => text(`${at} %`, x.px(at), CURVE_SIZE.height - 7, { textAnchor: "middle" })),
+    path(band, { styled: "band" }),
+    path(line("value"), { styled: "curve" }),
+    ...points.map(({ at, value }) => circle(x.px(at), y.px(value), 4, { styled: "dot" })),
+    ...(crossing
+      ? [
+          across(crossing.limit, "limit"),
+          text(crossing.words, LEFT + 6, y.px(crossing.limit) - 6),
+          path(`M${x.px(crossing.at)} ${y.px(crossing.limit)}V${BOTTOM}`, { styled: "limit" }),
+          path(`M${x.px(crossing.low)} ${BOTTOM}H${x.px(crossing.high)}`, { styled: "interval" }),
+        ]
+      : []),
+  ];
+}

@@ -1,0 +1,95 @@
+/**
+ * A drawing as a list of shapes: where each lies, and how it looks. The page makes an element of each; nothing here can be pressed or moved.
+ * Lengths are in pixels of the drawing, `y` grows downwards.
+ */
+import type { Palette } from "../palette.ts";
+
+/** A colour of the palette by its name, or a pattern of the drawing. */
+export type Paint = keyof Palette | "none" | "transparent" | { readonly pattern: string };
+
+export interface Look {
+  /** Rules of the page's style sheet for it, by name. */
+  readonly styled?: string | readonly string[] | undefined;
+  readonly fill?: Paint;
+  readonly stroke?: Paint;
+  readonly strokeWidth?: number;
+  readonly strokeDasharray?: string;
+  readonly strokeLinecap?: "round";
+  readonly strokeLinejoin?: "round";
+  readonly opacity?: number;
+  /** Only what lies in this stretch of the drawing is seen, by its name. */
+  readonly clip?: string | undefined;
+  readonly transform?: string;
+}
+
+export interface TextLook extends Look {
+  readonly textAnchor?: "start" | "middle" | "end";
+  readonly fontWeight?: number;
+}
+
+export type Shape =
+  | (Look & { readonly kind: "path"; readonly d: string })
+  | (Look & Box & { readonly kind: "rect"; readonly rx?: number | undefined })
+  | (Look & { readonly kind: "circle"; readonly cx: number; readonly cy: number; readonly r: number })
+  | (TextLook & { readonly kind: "text"; readonly x: number; readonly y: number; readonly words: string })
+  | (Look & {
+      readonly kind: "group";
+      readonly inside: readonly Shape[];
+      /** Shown where the pointer rests on it. */
+      readonly title?: string;
+      /** Screen readers pass over it: what it shows is said elsewhere, in words. */
+      readonly unspoken?: boolean;
+    });
+
+export interface Box {
+  readonly x: number;
+  readonly y: number;
+  readonly width: number;
+  readonly height: number;
+}
+
+export const path = (d: string, look: Look = {}): Shape => ({ kind: "path", d, ...look });
+
+export const rect = (box: Box, look: Look & { readonly rx?: number } = {}): Shape => ({
+  kind: "rect",
+  ...box,
+  ...look,
+});
+
+export const circle = (cx: number, cy: number, r: number, look: Look = {}): Shape => ({
+  kind: "circle",
+  cx,
+  cy,
+  r,
+  ...look,
+});
+
+export const text = (words: string, x: number, y: number, look: TextLook = {}): Shape => ({
+  kind: "text",
+  words,
+  x,
+  y,
+  ...look,
+});
+
+export const group = (inside: readonly Shape[], look: Look & { readonly title?: string } = {}): Shape => ({
+  kind: "group",
+  inside,
+  ...look,
+});
+
+export const unspoken = (inside: readonly Shape[], look: Look = {}): Shape => ({
+  kind: "group",
+  inside,
+  unspoken: true,
+  ...look,
+});
+
+/** A tile that fills shapes, drawn with one stroke; a shape names it by `{ pattern: name }`. */
+export interface Tile {
+  readonly name: string;
+  readonly size: number;
+  readonly d: string;
+  readonly colour: keyof Palette;
+  readonly strokeWidth: number;
+}

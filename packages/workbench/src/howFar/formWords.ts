@@ -1,0 +1,36 @@
+/** What the form of a sweep offers and tells. */
+import type { Rig } from "@secondline/rig";
+import { englishWords as common } from "@secondline/words";
+import { howFarWords as words } from "@secondline/words/howFar";
+import { LETTERS } from "../layouts/layouts.ts";
+import type { HowFarDesk } from "./howFarDesk.ts";
+import type { SweepNumber } from "./numbers.ts";
+import type { HowFarPlace, HowFarReading } from "./question.ts";
+
+const { say } = words;
+type Option = { readonly value: string; readonly label: string };
+
+/** What is wrong at a place of the form. */
+export const faultsAt = (reading: HowFarReading, place: HowFarPlace): readonly string[] =>
+  reading.ok ? [] : reading.faults.flatMap((one) => (one.place === place ? [words.fault(one.fault)] : []));
+
+export const numberOptions = (rig: Rig, numbers: readonly SweepNumber[]): readonly Option[] =>
+  numbers.map(({ name, kind }) => ({ value: name, label: words.number(rig, { kind, name }) }));
+
+/** The rig in hand and the layouts beside it, by their names. */
+export const subjectOptions = (names: readonly string[]): readonly Option[] =>
+  names.map((name, i) => ({
+    value: String(i),
+    label: i === 0 ? say("of.inHand", { name }) : say("of.layout", { letter: LETTERS[i]!, name }),
+  }));
+
+type Work = ReturnType<HowFarDesk["store"]["getState"]>["work"];
+
+/** What a sweep that is under way makes, and how much of it is made. */
+export function sweepDoing(
+  rig: Rig,
+  { made = 0, expected, doing }: Extract<Work, { kind: "busy" }>["progress"],
+): string {
+  if (expected === undefined) return say("preparing");
+  return [say("working", { made, expected }), ...(doing ? [common.eventTitle(rig, doing)] : [])].join(". ");
+}
