@@ -1,7 +1,7 @@
 /** What is said of sweeps on the page: the sentences of the terminal, and names for what is chosen there. */
 import type { Rig } from "@secondline/rig";
 import { type Knob, type KnobFault, knobText, type LimitKind, type SweepWhat, type Swept } from "@secondline/scenarios";
-import { createSweepWords, knobValue, placeText, saySweep } from "./createSweepWords.ts";
+import { createSweepWords, placeText, saySweep, stretchTexts } from "./createSweepWords.ts";
 import { HOW_FAR_ENGLISH, type HowFarKey } from "./howFarEnglish.ts";
 import { english, filled, type Language, sayIn, type Values } from "./language.ts";
 import { lowered, partName } from "./partNames.ts";
@@ -85,9 +85,8 @@ function regionText({ knobs, points, region, limits, kept }: Swept): string {
       : sayHowFar("map.none");
   }
   if (limits.length === 0 || !kept) return sayHowFar("range.noLimit");
-  if (kept.length === 0) return sayHowFar("range.keptNowhere");
-  // Rounded inwards: what is said to be kept is no wider than what is.
-  const stretches = kept.map((one) => ({ from: knobValue(knob, one.from, "up"), to: knobValue(knob, one.to, "down") }));
+  const stretches = stretchTexts(knob, kept);
+  if (stretches.length === 0) return sayHowFar("range.keptNowhere");
   if (covers(knob, kept)) return sayHowFar("range.keptAll", stretches[0]!);
   return sayHowFar("range.kept", { list: stretches.map((one) => sayHowFar("range.stretch", one)).join("; ") });
 }

@@ -23,7 +23,7 @@ export function SweepResult({ desk }: { desk: HowFarDesk }) {
     <section className={styles.result} aria-label={words.head(named, swept)}>
       <h3 className={styles.head}>{words.head(named, swept)}</h3>
       {desk.isStale() && <p className={styles.stale}>{say("stale")}</p>}
-      {words.sweep.limits(named, swept).map((text) => (
+      {words.sweep.sentences(named, swept).map((text) => (
         <p key={text} className={styles.sentence}>
           {text}
         </p>

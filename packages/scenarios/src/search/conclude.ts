@@ -27,6 +27,7 @@ import {
 import { personMargin } from "../rule/person.ts";
 import { lengthOf, utilisation } from "../rule/utilisation.ts";
 import { completeFinding, type Finding, type Findings, type Knowing, partialFinding } from "../rule/verdict.ts";
+import { withheldIn } from "../rule/withheld.ts";
 import { bandOf } from "../run/thinnedTrace.ts";
 import { toProblem } from "../run/toProblem.ts";
 import type { WhatIfOutcome } from "../run/whatIfOutcome.ts";
@@ -150,14 +151,6 @@ export function conclude(facts: SearchFacts): Outcome {
 }
 
 const notHolding = (part: PartOutcome): PartOutcome => (part.verdict === "holds" ? { ...part, verdict: "open" } : part);
-
-/** What somebody must look at, besides that for which it has lapsed. */
-function withheldIn({ withholds, upkeep }: Assessed, strengths: RigStrengths): readonly string[] {
-  const said = upkeep.lapses.map((one) => ("sentence" in one ? one.sentence : ""));
-  const open = strengths.parts.flatMap(({ needsInspection = [], beyond = [] }) => [...needsInspection, ...beyond]);
-  const all = new Set([...withholds, ...open]);
-  return [...all].filter((what) => !said.includes(what));
-}
 
 function findingOf(found: Findings, state: SearchState): readonly [Finding, boolean] {
   const search = completed(state);
