@@ -97,8 +97,8 @@ export const SWEEP_ENGLISH = {
   "said.failed": "{count} {count|run|runs} gave no numbers to be trusted and {count|is|are} left out.",
   "said.lost": "Nothing holds the walker in some runs at: {list}. Drops and loads of such runs say little.",
   "said.lostAll": "Nothing holds the walker in some runs at every value. Drops and loads of such runs say little.",
-  "said.ground": "The feet reach the ground in some runs at: {list}. Check says of such a rig that it fails.",
-  "said.groundAll": "The feet reach the ground in some runs at every value. Check says of such a rig that it fails.",
+  "said.ground": "The feet reach the ground in some runs at: {list}. A check says of such a rig that it fails.",
+  "said.groundAll": "The feet reach the ground in some runs at every value. A check says of such a rig that it fails.",
   "said.at": "{text} At: {list}.",
   "said.misfit":
     "The points lie off the smooth curve by more than chance ({times} times, in squares): something changes abruptly in the range. The bands are widened; look at it there with a narrower range.",

@@ -6,8 +6,8 @@
  * a point the worse of the two counts. Between points the lift is joined by straight lines, so that all that is told (the curve, what
  * keeps a limit, where it is met, the region on a map) is of one and the same curve and contradicts no point's own draws.
  *
- * A lift only makes worse: the value and the worse end of the band go up, the better end stays. So the interval of a crossing reaches as
- * far out of the kept side as without a lift, and as far or farther into it.
+ * A lift only makes worse: the value goes up, the worse end of the band by as much at least, and the better end stays. So the interval of
+ * a crossing reaches as far out of the kept side as without a lift, and as far or farther into it.
  */
 import type { Axis } from "./basis.ts";
 import type { CurveLevel } from "./fit.ts";
@@ -45,10 +45,10 @@ export function lifted({ axes, points, own, curve }: LiftQuestion): Curve {
 
 const keyOf = (values: readonly number[]): string => values.join(" ");
 
-const liftAt = (fitted: CurveLevel, own: CurveLevel): Lift =>
-  own.value > fitted.value
-    ? { value: own.value - fitted.value, high: Math.max(0, own.high - fitted.high) }
-    : { value: 0, high: 0 };
+function liftAt(fitted: CurveLevel, own: CurveLevel): Lift {
+  const value = Math.max(0, own.value - fitted.value);
+  return { value, high: value === 0 ? 0 : Math.max(value, own.high - fitted.high) };
+}
 
 /** From the points around a place; one that is missing leaves its share to the others. */
 function joined(axes: readonly Axis[], lifts: ReadonlyMap<string, Lift>, values: readonly number[]): Lift {
