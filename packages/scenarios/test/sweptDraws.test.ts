@@ -75,7 +75,7 @@ describe("the outline on a map", () => {
     const { region, points } = swept(
       found,
       asked.map((one) => knobOf(one)),
-      { what: { kind: "load", part: "leash" }, whatIfs: [fall], limit: load([10, 60]) },
+      { what: { kind: "load", part: "leash" }, whatIfs: [fall], limit: load([10.4, 60]) },
       (_, values) => ({ run: () => ({ loads: { leash: load(values) * Math.exp(0.06 * chance.normal()) } }) }),
     );
     let inside = 0;

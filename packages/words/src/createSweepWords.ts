@@ -113,9 +113,16 @@ function limitValue({ kind }: SweepWhat, { value }: SweepLimit): string {
 }
 
 function sentencesOf(language: Language, rig: Rig, swept: Swept): readonly string[] {
-  const warnings = warningsOf(language, rig, swept);
-  return [...warnings, ...swept.limits.map((one) => limitText(language, rig, swept, one, warnings.length > 0))];
+  const warned = isWarned(swept);
+  return [
+    ...warningsOf(language, rig, swept),
+    ...swept.limits.map((one) => limitText(language, rig, swept, one, warned)),
+  ];
 }
+
+/** Something is worse than any limit, so that a kept limit is no good news. */
+export const isWarned = ({ points, besides }: Pick<Swept, "points" | "besides">): boolean =>
+  points.some(({ lost, ground }) => lost > 0 || ground > 0) || besides.withheld.length > 0 || besides.lapses.length > 0;
 
 /** What no limit makes good: nothing holds the walker, the ground is reached, or the rig may not be said to hold. */
 function warningsOf(language: Language, rig: Rig, { points, besides }: Swept): readonly string[] {
@@ -138,7 +145,6 @@ function warningsOf(language: Language, rig: Rig, { points, besides }: Swept): r
   ];
 }
 
-/** `warned`: something worse was said, so that a kept limit is no good news. */
 function limitText(
   language: Language,
   rig: Rig,
