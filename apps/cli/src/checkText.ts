@@ -81,7 +81,7 @@ function governing(outcome: Outcome): number[] {
 /** What the table of what-ifs leaves out. */
 function leftOut({ whatIfs, falls }: Outcome, shown: readonly number[]): string {
   if (shown.length === whatIfs.length) return "";
-  const lost = [...falls.notCaught, ...falls.onGround].filter((index) => !shown.includes(index)).length;
+  const lost = [...new Set([...falls.notCaught, ...falls.onGround])].filter((index) => !shown.includes(index)).length;
   const values = { of: whatIfs.length, shown: shown.length };
   return lost === 0 ? say("list.shown", values) : say("list.shownLost", { ...values, lost });
 }

@@ -16,7 +16,7 @@ export function sweepData(rig: Rig, swept: Swept, taken: string): object {
   return {
     ...swept,
     taken,
-    sentences: words.limits(rig, swept),
+    sentences: words.sentences(rig, swept),
     words: {
       head: words.head(rig, swept),
       notes: words.notes(swept),
@@ -36,7 +36,7 @@ export function sweepText(rig: Rig, swept: Swept, taken: string): string {
     "",
     ...(knobs.length > 1 ? mapLines(swept) : lineLines(rig, swept)),
     "",
-    ...words.limits(rig, swept).map((text) => bold(wrap(text, width))),
+    ...words.sentences(rig, swept).map((text) => bold(wrap(text, width))),
     ...words.notes(swept).map((text) => wrap(text, width)),
     "",
     ...(bad.length > 0
@@ -149,20 +149,9 @@ function mapLines({ points, knobs, what, region }: Swept): string[] {
   };
   const head = `${first.name} \\ ${second.name}`;
   const rows = axis(0).map((a) => [knobText(first, a), ...axis(1).map((b) => cell(find(a, b)))]);
-  const outline = region?.outline.map(({ at, kept }) =>
-    [
-      `${knobText(second, Number(at.toPrecision(3)))}:`,
-      kept.length === 0
-        ? say("region.none")
-        : kept
-            .map(({ from, to }) =>
-              say("interval", {
-                low: knobText(first, Number(from.toPrecision(3))),
-                high: knobText(first, Number(to.toPrecision(3))),
-              }),
-            )
-            .join(", "),
-    ].join(" "),
+  const outline = region?.outline.map(
+    ({ at, kept }) =>
+      `${words.knobValue(second, at, "nearest")}: ${words.stretches(first, kept) ?? say("region.none")}`,
   );
   return [
     table([right(head), ...axis(1).map((b) => right(knobText(second, b)))], rows, width),

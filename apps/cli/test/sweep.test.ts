@@ -50,7 +50,7 @@ describe("sweep", () => {
     const { status, out } = await secondline("sweep", short, ...two, "--what", "drop", "--limit", "4.5m", ...few);
     expect(status).toBe(0);
     expect(out).toMatch(/leash\.length \\ walker\.mass +60 kg +90 kg +120 kg/);
-    expect(out).toContain("Outline: leash.length that keep it, by walker.mass:");
+    expect(out).toContain("Outline: leash.length that keep it with the whole 95 % band, by walker.mass:");
   });
 
   it("tells the values that give no rig, and goes on with the others", async () => {

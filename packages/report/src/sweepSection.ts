@@ -31,7 +31,7 @@ function ofOne({ swept, named }: ReportedSweep, index: number): readonly Html[] 
   const drawing = plotSvg(plot, WIDTH, PALETTES.light, textWidth, `sweep${index}`).replace(/^<\?xml[^>]*\?>\s*/, "");
   return [
     tag("h3", plot.title),
-    ...howFarWords.sweep.limits(named, swept).map((text) => tag("p", tag("strong", text))),
+    ...howFarWords.sweep.sentences(named, swept).map((text) => tag("p", tag("strong", text))),
     tag("p", howFarWords.region(swept)),
     tag("figure", [raw(drawing), tag("figcaption", plot.notes.join(" "))], { class: "sweep" }),
     ...howFarWords.sweep.notes(swept).map((text) => tag("p", text, { class: "soft" })),

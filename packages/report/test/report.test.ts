@@ -232,6 +232,7 @@ describe("what the report says besides", () => {
         },
       ],
       kept: [{ from: 2, to: 9.2 }],
+      besides: { judged: [], withheld: [], lapses: [] },
     } as const;
     const page = report(assessed, outcome, { date: DATE, sweeps: [{ swept, named: rig }] });
     const text = plain(page.split("How far it can go</h2>")[1]!);

@@ -209,6 +209,19 @@ describe("the one rule", () => {
       share: heavyLegs,
     }).outcome;
     expect(lost.reasons[0]).toMatchObject({ kind: "notCaught" });
+    const fallen = searched(testRig, {
+      ...when({ caughtBy: "nothing", lostBecause: "freeFall", feetClearance: -40 }),
+      share: heavyLegs,
+    }).outcome;
+    // Ground below makes no catch: both are said, and one is no other.
+    expect(fallen.reasons.map(({ kind }) => kind)).toEqual(expect.arrayContaining(["notCaught", "ground"]));
+    expect(fallen.falls.notCaught).toEqual(fallen.falls.onGround);
+    const ended = searched(testRig, {
+      ...when({ caughtBy: "nothing", lostBecause: "ground", feetClearance: -0.2 }),
+      share: heavyLegs,
+    }).outcome;
+    expect(ended.falls.notCaught).toEqual([]);
+    expect(ended.falls.onGround.length).toBeGreaterThan(0);
     const ground = searched(testRig, { ...when({ feetClearance: -0.2 }), share: heavyLegs }).outcome;
     expect(ground.verdict).toBe("fails");
     expect(ground.reasons[0]).toMatchObject({ kind: "ground" });

@@ -8,19 +8,22 @@ import {
   type KnobFault,
   knobText,
   type LimitFound,
+  type Stretch,
   type SweepLimit,
   type SweepWhat,
   type Swept,
   type Told,
 } from "@secondline/scenarios";
-import { generalCautions, unconfirmedTexts } from "./cautionWords.ts";
+import { generalCautions, judgedTexts, unconfirmedTexts } from "./cautionWords.ts";
 import { tellFault } from "./faultWords.ts";
 import { english, filled, type Language, sayIn, type Values } from "./language.ts";
+import { tellBasis } from "./noteWords.ts";
 import { lowered, partInSentence, partName } from "./partNames.ts";
 import { eventTitle } from "./phrases.ts";
 import { drop, height, load, margin, required, rounded, type Side } from "./quantity.ts";
 import { spokenField } from "./spokenFields.ts";
 import { SWEEP_ENGLISH, type SweepKey } from "./sweepEnglish.ts";
+import { lapseList } from "./verdictWords.ts";
 
 export type SweepWords = ReturnType<typeof createSweepWords>;
 
@@ -47,16 +50,23 @@ export function createSweepWords(language: Language) {
       }),
     value: valueText,
     knobValue,
+    /** Undefined where there is none. */
+    stretches: (knob: Knob, stretches: readonly Stretch[]): string | undefined =>
+      stretchTexts(knob, stretches)
+        .map(({ from, to }) => saySweep("interval", { low: from, high: to }))
+        .join(", ") || undefined,
     band: (what: SweepWhat, { low, high }: Told) =>
       saySweep("interval", { low: valueText(what, low, "down"), high: valueText(what, high, "up") }),
     governs: (rig: Rig, governing: Governing) => governsText(language, rig, governing),
-    limits: (rig: Rig, swept: Swept) => swept.limits.map((one) => limitText(language, rig, swept, one)),
+    /** What is worse than any limit, then where limits are met. */
+    sentences: (rig: Rig, swept: Swept) => sentencesOf(language, rig, swept),
     limit: (what: SweepWhat, limit: SweepLimit) =>
       saySweep(`region.limit.${limit.kind}`, { limit: limitValue(what, limit) }),
     notes: (swept: Swept) => noteTexts(swept),
     cautions: (rig: Rig, swept: Swept) => [
       saySweep("caution.sweep"),
       ...unconfirmedTexts(sayIn(language), rig),
+      ...judgedTexts(sayIn(language), rig, swept.besides.judged),
       ...generalCautions(language),
       ...(swept.invented ? [sayIn(language)("caution.invented")] : []),
     ],
@@ -104,7 +114,46 @@ function limitValue({ kind }: SweepWhat, { value }: SweepLimit): string {
   }
 }
 
-function limitText(language: Language, rig: Rig, swept: Swept, { limit, crossings, throughout }: LimitFound): string {
+function sentencesOf(language: Language, rig: Rig, swept: Swept): readonly string[] {
+  const warned = isWarned(swept);
+  return [
+    ...warningsOf(language, rig, swept),
+    ...swept.limits.map((one) => limitText(language, rig, swept, one, warned)),
+  ];
+}
+
+/** Something is worse than any limit, so that a kept limit is no good news. */
+export const isWarned = ({ points, besides }: Pick<Swept, "points" | "besides">): boolean =>
+  points.some(({ lost, ground }) => lost > 0 || ground > 0) || besides.withheld.length > 0 || besides.lapses.length > 0;
+
+/** What no limit makes good: nothing holds the walker, the ground is reached, or the rig may not be said to hold. */
+function warningsOf(language: Language, rig: Rig, { points, besides }: Swept): readonly string[] {
+  const say = sayIn(language);
+  const list = (some: Swept["points"]) => some.map(({ change }) => changeText(change)).join("; ");
+  const inRuns = (key: "lost" | "ground") => {
+    const at = points.filter((one) => one[key] > 0);
+    if (at.length === 0) return [];
+    return [at.length === points.length ? saySweep(`said.${key}All`) : saySweep(`said.${key}`, { list: list(at) })];
+  };
+  return [
+    ...inRuns("lost"),
+    ...inRuns("ground"),
+    ...(besides.lapses.length > 0 ? [say("verdict.hasLapsed", { what: lapseList(say, rig, besides.lapses) })] : []),
+    ...besides.withheld.map(({ what, points: at }) => {
+      const text = say("verdict.withheld", { what: tellBasis(what) });
+      if (at.length === points.length) return text;
+      return saySweep("said.at", { text, list: list(at.map((index) => points[index]!)) });
+    }),
+  ];
+}
+
+function limitText(
+  language: Language,
+  rig: Rig,
+  swept: Swept,
+  { limit, crossings, throughout }: LimitFound,
+  warned: boolean,
+): string {
   const { what } = swept;
   const knob = swept.knobs[0]!;
   if (crossings.length > 0) return crossings.map((one) => crossingText(language, rig, what, knob, one)).join(" ");
@@ -116,7 +165,8 @@ function limitText(language: Language, rig: Rig, swept: Swept, { limit, crossing
     governs: worst.part === undefined ? "" : saySweep("governs", { part: inSentence(language, rig, worst) }),
     event: eventTitle(language, rig, worst.event),
   });
-  return sure ? text : `${text} ${saySweep("throughout.unsure")}`;
+  const told = warned && keeps ? saySweep("throughout.apart", { text }) : text;
+  return sure ? told : `${told} ${saySweep("throughout.unsure")}`;
 }
 
 const inSentence = (language: Language, rig: Rig, { part }: Governing): string =>
@@ -155,10 +205,23 @@ export function knobValue(knob: Knob, value: number, side: Side): string {
   return knob.unit === "" ? number : `${number} ${knob.unit}`;
 }
 
-function digits(knob: Knob, value: number, side: Side): string {
-  if (knob.whole) return rounded(value, 0, side);
-  const decimals = Math.max(0, Math.min(6, Math.ceil(-Math.log10((knob.to - knob.from) / RANGE_STEPS))));
-  return rounded(value, decimals, side);
+const digits = (knob: Knob, value: number, side: Side): string => rounded(value, decimalsOf(knob), side);
+
+const decimalsOf = ({ whole, from, to }: Knob): number =>
+  whole ? 0 : Math.max(0, Math.min(6, Math.ceil(-Math.log10((to - from) / RANGE_STEPS))));
+
+/** A hair is forgiven: 0.3 ÷ 0.1 is no 3 [-]. */
+const STEP_TOLERANCE = 1e-9;
+
+/**
+ * Stretches of a number in words, rounded inwards: what is said to be kept is no wider than what is. One in which no number of so many
+ * digits lies is left out.
+ */
+export function stretchTexts(knob: Knob, stretches: readonly Stretch[]): readonly { from: string; to: string }[] {
+  const scale = 10 ** decimalsOf(knob);
+  return stretches
+    .filter(({ from, to }) => Math.ceil(from * scale - STEP_TOLERANCE) <= Math.floor(to * scale + STEP_TOLERANCE))
+    .map(({ from, to }) => ({ from: knobValue(knob, from, "up"), to: knobValue(knob, to, "down") }));
 }
 
 function intervalText(knob: Knob, { low, high }: Crossing): string {
@@ -174,10 +237,8 @@ function intervalText(knob: Knob, { low, high }: Crossing): string {
 
 function noteTexts({ points, misfit, accuracy, knobs }: Swept): readonly string[] {
   const failed = points.reduce((sum, one) => sum + one.failed, 0);
-  const lost = points.filter((one) => one.lost > 0).map(({ change }) => changeText(change));
   return [
     ...(failed > 0 ? [saySweep("said.failed", { count: failed })] : []),
-    ...(lost.length > 0 ? [saySweep("said.lost", { list: lost.join("; ") })] : []),
     ...(misfit > LARGEST_UNTOLD_MISFIT ? [saySweep("said.misfit", { times: rounded(misfit, 1, "up") })] : []),
     ...(knobs.some(({ kind }) => kind === "months") ? [saySweep("caption.months")] : []),
     ...(accuracy === "quick" ? [saySweep("said.coarse")] : []),

@@ -86,12 +86,12 @@ export const HOW_FAR_ENGLISH = {
   "state.open": "may or may not be kept",
   "state.below": "not kept",
   "map.how":
-    "Each mark is a pair of values: filled, kept; half, may or may not be; cross, not kept. The tinted region is where the fitted surface keeps it.",
-  "map.none": "No pair of values keeps it.",
+    "Each mark is a pair of values: filled, kept; half, may or may not be; cross, not kept. The tinted region is where the fitted surface keeps it with its whole 95 % band.",
+  "map.none": "No pair of values keeps it with its whole 95 % band.",
   "map.all": "Every pair of values keeps it.",
   "map.some": "{count} of {of} pairs keep it with their whole 95 % band.",
   "curve.how":
-    "Line: a smooth curve through the draws of all values. Shaded: its 95 % band, from the number of runs. Dots: each value by its own draws alone. Thick line below: where the limit is kept.",
+    "Line: a smooth curve through the draws of all values; where those of one value say worse, it goes through what they say. Shaded: its 95 % band, from the number of runs. Dots: each value by its own draws alone. Thick line below: where the limit is kept.",
   "curve.apart": "Dots: each number by its own draws. Bars: the 95 % interval. Nothing lies between two of them.",
   "curve.name": "curve",
   "axis.margin": "Least margin, as a share of what is required",

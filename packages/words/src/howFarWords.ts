@@ -1,7 +1,7 @@
 /** What is said of sweeps on the page: the sentences of the terminal, and names for what is chosen there. */
 import type { FactValue, Rig } from "@secondline/rig";
 import { type Knob, type KnobFault, knobText, type LimitKind, type SweepWhat, type Swept } from "@secondline/scenarios";
-import { createSweepWords, knobValue, placeText, saySweep } from "./createSweepWords.ts";
+import { createSweepWords, isWarned, knobValue, placeText, saySweep, stretchTexts } from "./createSweepWords.ts";
 import { tellFault } from "./faultWords.ts";
 import { HOW_FAR_ENGLISH, type HowFarKey } from "./howFarEnglish.ts";
 import { english, filled, type Language, sayIn, type Values } from "./language.ts";
@@ -75,21 +75,22 @@ function faultText(fault: HowFarFault): string {
 }
 
 /** Where the limit is kept, as stretches of the number, or how many pairs keep it. */
-function regionText({ knobs, points, region, limits, kept }: Swept): string {
+function regionText(swept: Swept): string {
+  const { knobs, points, region, limits, kept } = swept;
+  const all = (text: string) => (isWarned(swept) ? saySweep("throughout.apart", { text }) : text);
   const [knob] = knobs as readonly [Knob];
   if (knobs.length > 1) {
     if (!region) return sayHowFar("range.noLimit");
     const sure = region.states.filter((state) => state === "keeps").length;
-    if (sure === points.length) return sayHowFar("map.all");
+    if (sure === points.length) return all(sayHowFar("map.all"));
     return region.outline.some((row) => row.kept.length > 0)
       ? sayHowFar("map.some", { count: sure, of: points.length })
       : sayHowFar("map.none");
   }
   if (limits.length === 0 || !kept) return sayHowFar("range.noLimit");
-  if (kept.length === 0) return sayHowFar("range.keptNowhere");
-  // Rounded inwards: what is said to be kept is no wider than what is.
-  const stretches = kept.map((one) => ({ from: knobValue(knob, one.from, "up"), to: knobValue(knob, one.to, "down") }));
-  if (covers(knob, kept)) return sayHowFar("range.keptAll", stretches[0]!);
+  const stretches = stretchTexts(knob, kept);
+  if (stretches.length === 0) return sayHowFar("range.keptNowhere");
+  if (covers(knob, kept)) return all(sayHowFar("range.keptAll", stretches[0]!));
   return sayHowFar("range.kept", { list: stretches.map((one) => sayHowFar("range.stretch", one)).join("; ") });
 }
 

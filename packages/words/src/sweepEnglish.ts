@@ -62,7 +62,8 @@ export const SWEEP_ENGLISH = {
     "No part went below what is required anywhere in the range, in the what-ifs that were drawn; the least is {value}{governs}. {event}.",
   "throughout.required.below":
     "All over the range a part keeps less than is required; the least is {value}{governs}. {event}.",
-  "throughout.ground.keeps": "The ground is not reached in the range; the least height is {value}. {event}.",
+  "throughout.ground.keeps":
+    "In 95 of 100 falls the feet stay off the ground all over the range; the least height is {value}. {event}.",
   "throughout.ground.below": "The ground is reached all over the range. {event}.",
   "throughout.clearance.keeps":
     "The feet stay more than the required {limit} above the ground all over the range; the least height is {value}. {event}.",
@@ -70,17 +71,18 @@ export const SWEEP_ENGLISH = {
     "The feet come nearer to the ground than the required {limit} all over the range. {event}.",
   "throughout.own.keeps": "The limit of {limit} is kept all over the range; the worst is {value}. {event}.",
   "throughout.own.below": "The limit of {limit} is not kept anywhere in the range; the worst is {value}. {event}.",
+  "throughout.apart": "That apart: {text}",
   "throughout.unsure": "The band reaches over the limit in places: more runs may say otherwise.",
   governs: ", of {part}",
-  "region.head": "{limit}: + kept, ? may or may not be, − not kept",
+  "region.head": "{limit}: + kept with the whole 95 % band, ? may or may not be, − not kept",
   "region.limit.required": "What is required of every part",
   "region.limit.ground": "Clear of the ground",
   "region.limit.clearance": "The required {limit} above the ground",
   "region.limit.own": "The limit of {limit}",
   "region.none": "no value",
-  "region.outline": "Outline: {first} that keep it, by {second}",
+  "region.outline": "Outline: {first} that keep it with the whole 95 % band, by {second}",
   "caption.table":
-    "Curve: a smooth curve through the draws of all points, at every value the worst part and what-if; this point: by its own draws alone. 95 %: interval from the number of runs.",
+    "Curve: a smooth curve through the draws of all points, at every value the worst part and what-if; where the draws of a point say worse, it goes through what they say. This point: by its own draws alone. 95 %: interval from the number of runs.",
   "caption.apart":
     "Nothing lies between two of these values: every one has its own middle, and only the scatter is learnt from all.",
   "caption.months": "Loads are those of the first day; only strengths change with the months.",
@@ -94,6 +96,10 @@ export const SWEEP_ENGLISH = {
   "bad.point": "{change}: {message}",
   "said.failed": "{count} {count|run|runs} gave no numbers to be trusted and {count|is|are} left out.",
   "said.lost": "Nothing holds the walker in some runs at: {list}. Drops and loads of such runs say little.",
+  "said.lostAll": "Nothing holds the walker in some runs at every value. Drops and loads of such runs say little.",
+  "said.ground": "The feet reach the ground in some runs at: {list}. A check says of such a rig that it fails.",
+  "said.groundAll": "The feet reach the ground in some runs at every value. A check says of such a rig that it fails.",
+  "said.at": "{text} At: {list}.",
   "said.misfit":
     "The points lie off the smooth curve by more than chance ({times} times, in squares): something changes abruptly in the range. The bands are widened; look at it there with a narrower range.",
   "said.coarse": "Computed on the coarse mesh: a first look.",

@@ -105,7 +105,7 @@ export function reasonText(language: Language, rig: Rig, outcome: Outcome, reaso
 /** So many parts are named; the rest are counted [-]. */
 const MOST_NAMED = 2;
 
-const lapseList = (say: Say, rig: Rig, lapses: readonly Lapse[]): string =>
+export const lapseList = (say: Say, rig: Rig, lapses: readonly Lapse[]): string =>
   [
     ...lapses.slice(0, MOST_NAMED).map((one) => lapseText(say, rig, one)),
     ...(lapses.length > MOST_NAMED ? [say("lapse.more", { count: lapses.length - MOST_NAMED })] : []),

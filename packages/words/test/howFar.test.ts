@@ -25,6 +25,7 @@ const swept = (part: Partial<Swept>): Swept =>
     what: { kind: "margin" },
     points: [],
     limits: [{ limit, crossings: [] }],
+    besides: { judged: [], withheld: [], lapses: [] },
     ...part,
   }) as unknown as Swept;
 
@@ -53,6 +54,14 @@ describe("words of how far a number can go", () => {
     });
     expect(words.region(map)).toBe("Every pair of values keeps it.");
     expect(words.region(map)).not.toMatch(/holds/);
+  });
+
+  it("never say alone that all is kept where the ground is reached", () => {
+    const points = [{ lost: 0, ground: 3 }] as unknown as Swept["points"];
+    const kept = { points, kept: [{ from: 2, to: 14 }] };
+    expect(words.region(swept(kept))).toBe("That apart: Kept in the curve all over the range: 2 % to 14 %.");
+    const map = { knobs: [slack, connections], points, region: { limit, states: ["keeps"], outline: [] } } as const;
+    expect(words.region(swept(map))).toBe("That apart: Every pair of values keeps it.");
   });
 
   it("have a sentence for every fault of a range", () => {

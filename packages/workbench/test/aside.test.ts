@@ -47,7 +47,7 @@ describe("layouts", () => {
   function kept(setItem: (key: string, text: string) => void) {
     const clock = handClock();
     const troubles: unknown[] = [];
-    let changed = () => undefined as undefined;
+    let changed: () => void = () => undefined;
     const layouts = {
       written: () => [],
       onChange: (listener: () => void) => {

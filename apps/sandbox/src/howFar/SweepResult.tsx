@@ -26,7 +26,7 @@ export function SweepResult({ desk }: { desk: HowFarDesk }) {
     <section className={styles.result} aria-label={words.head(named, swept)}>
       <h3 className={styles.head}>{words.head(named, swept)}</h3>
       {desk.isStale() && <p className={styles.stale}>{say("stale")}</p>}
-      <Paragraphs of={words.sweep.limits(named, swept)} className={styles.sentence} />
+      <Paragraphs of={words.sweep.sentences(named, swept)} className={styles.sentence} />
       <p className={styles.fact}>{words.region(swept)}</p>
       {desk.canOpen() && <Candidates {...{ desk, found }} />}
       <Picture {...{ desk, found }} />

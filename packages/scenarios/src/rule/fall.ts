@@ -10,7 +10,7 @@ interface Lowest {
 }
 
 export interface FallFacts {
-  /** Events in which some run ends with nothing holding the walker; the ground is counted apart. */
+  /** Events in which some run ends with nothing holding the walker, whether or not there is ground below. */
   readonly notCaught: readonly number[];
   /** Events in which some run brings the feet to the ground. */
   readonly onGround: readonly number[];
@@ -22,6 +22,9 @@ export interface FallFacts {
 
 export const meetsGround = (run: GoodRun): boolean =>
   run.lostBecause === "ground" || (run.feetClearance !== undefined && run.feetClearance <= 0);
+
+/** A run that ends on the ground says nothing of what would have held the walker below it. */
+export const losesWalker = (run: GoodRun): boolean => run.caughtBy === "nothing" && run.lostBecause !== "ground";
 
 const MOST_METRES_AT_REST = 0.1;
 const meanDrop = (runs: readonly GoodRun[]) =>
@@ -61,7 +64,7 @@ export function fallFacts(events: readonly EventRuns[]): FallFacts {
     interval: [drop.level.low, drop.level.high] as const,
   };
   return {
-    notCaught: where((run) => run.caughtBy === "nothing" && !meetsGround(run)),
+    notCaught: where(losesWalker),
     onGround: where(meetsGround),
     ...(leastFeet ? { leastFeet } : {}),
     ...(deepest ? { deepest } : {}),

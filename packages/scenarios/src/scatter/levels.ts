@@ -60,25 +60,25 @@ export interface Scatter {
 }
 
 /** Before any draw: how much a load goes with one standard deviation of an input, and what is left to chance [-]. Assumed. */
-const PRIOR_SLOPE = 0.06;
-const PRIOR_CHANCE = 0.08;
+export const PRIOR_SLOPE = 0.06;
+export const PRIOR_CHANCE = 0.08;
 const LEAST_SLOPE = 0.005;
 /** The weight of those assumptions, in draws [-]. */
-const PRIOR_DRAWS = 4;
+export const PRIOR_DRAWS = 4;
 /** The weight of a class against a family's draws, and of a family against an event's own, about how large chance is, in draws [-]. */
 const CLASS_WEIGHT = 10;
 /** Within this ratio of the largest to the least, differences are told in logarithms [-]. */
-const LOG_RANGE = 4;
+export const LOG_RANGE = 4;
 
 /** So many runs are taken to end before their worst, at most: it was counted (docs/decisions/0007-end-of-a-run.md) [-]. */
 const ENDED_EARLY_SHARE = 0.005;
 /** 95 of 100 falls stay under it, those counted in that ended before their worst. */
 const SHARE_BELOW_E = 0.95 + ENDED_EARLY_SHARE;
-const QUANTILE_BELOW_E = normalQuantile(SHARE_BELOW_E);
+export const QUANTILE_BELOW_E = normalQuantile(SHARE_BELOW_E);
 const CONFIDENCE_SHARE = 0.75;
-const CONFIDENCE_QUANTILE = normalQuantile(CONFIDENCE_SHARE);
+export const CONFIDENCE_QUANTILE = normalQuantile(CONFIDENCE_SHARE);
 const HIGH_CONFIDENCE_SHARE = 0.975;
-const INTERVAL_QUANTILE = normalQuantile(HIGH_CONFIDENCE_SHARE);
+export const INTERVAL_QUANTILE = normalQuantile(HIGH_CONFIDENCE_SHARE);
 
 /**
  * Draws that scatter by so much more than the model takes them for, or that reach above its E, may be of an event that scatters in a way of

@@ -1,6 +1,6 @@
 /** From the runs of a search to the outcome: margins, verdict, what follows, what has no second, and the facts for cautions. */
 import { solveStanding } from "@secondline/engine";
-import { type Basis, distinctFacts, type Fact, type PartId, type Rig, sameFact } from "@secondline/rig";
+import type { Basis, PartId, Rig } from "@secondline/rig";
 import { type PartStrength, weakestFirst } from "@secondline/strength";
 import type { Assessed } from "../assessment/assessment.ts";
 import { EVENT_CLASSES } from "../events/eventKind.ts";
@@ -27,6 +27,7 @@ import {
 import { personMargin } from "../rule/person.ts";
 import { lengthOf, utilisation } from "../rule/utilisation.ts";
 import { completeFinding, type Finding, type Findings, type Knowing, partialFinding } from "../rule/verdict.ts";
+import { withheldIn } from "../rule/withheld.ts";
 import { bandOf } from "../run/thinnedTrace.ts";
 import { toProblem } from "../run/toProblem.ts";
 import type { WhatIfOutcome } from "../run/whatIfOutcome.ts";
@@ -150,13 +151,6 @@ export function conclude(facts: SearchFacts): Outcome {
 }
 
 const notHolding = (part: PartOutcome): PartOutcome => (part.verdict === "holds" ? { ...part, verdict: "open" } : part);
-
-/** What somebody must look at, besides that for which it has lapsed. */
-function withheldIn({ withholds, upkeep }: Assessed, strengths: RigStrengths): readonly Fact[] {
-  const said = upkeep.lapses.flatMap((one) => ("sentence" in one ? [one.sentence] : []));
-  const open = strengths.parts.flatMap(({ needsInspection = [], beyond = [] }) => [...needsInspection, ...beyond]);
-  return distinctFacts([...withholds, ...open]).filter((what) => !said.some((one) => sameFact(one, what)));
-}
 
 function findingOf(found: Findings, state: SearchState): readonly [Finding, boolean] {
   const search = completed(state);

@@ -55,13 +55,16 @@ function regionOf(
     }),
     outline: rows.map((at) => ({
       at,
-      kept: keptStretches({
-        what,
-        limit,
-        knob: first!.knob,
-        values: first!.values,
-        curve: (value) => envelope.at([value, at]),
-      }),
+      kept: keptStretches(
+        {
+          what,
+          limit,
+          knob: first!.knob,
+          values: first!.values,
+          curve: (value) => envelope.at([value, at]),
+        },
+        "high",
+      ),
     })),
   };
 }
@@ -79,12 +82,13 @@ export function alongOne(
   const { knob, values } = axis;
   const [from, to] = [values[0]!, values.at(-1)!];
   const last = limits.at(-1);
-  const line = Array.from({ length: CURVE_STEPS + 1 }, (_, i) => from + ((to - from) * i) / CURVE_STEPS).flatMap(
-    (at) => {
+  const even = Array.from({ length: CURVE_STEPS + 1 }, (_, i) => from + ((to - from) * i) / CURVE_STEPS);
+  const line = [...new Set([...even, ...values])]
+    .sort((a, b) => a - b)
+    .flatMap((at) => {
       const level = envelope.at([at]);
       return level ? [{ at, ...toldLevel(what, level) }] : [];
-    },
-  );
+    });
   return {
     limits: limits.map((limit) => limitFound({ what, limit, ...along(axis, envelope) })),
     ...(last ? { kept: keptStretches({ what, limit: last, ...along(axis, envelope) }) } : {}),

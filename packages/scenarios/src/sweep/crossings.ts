@@ -42,9 +42,11 @@ export function limitFound(question: CrossingQuestion): LimitFound {
 export const stateOf = ({ low, high }: Worst, raw: number): CellState =>
   high <= raw ? "keeps" : low > raw ? "below" : "open";
 
+/** With the values of the points among them: a curve that is lifted there has its worst there. */
 function cells(values: readonly number[]): readonly number[] {
   const [from, to] = [Math.min(...values), Math.max(...values)];
-  return Array.from({ length: SEARCHED_CELLS + 1 }, (_, i) => from + ((to - from) * i) / SEARCHED_CELLS);
+  const even = Array.from({ length: SEARCHED_CELLS + 1 }, (_, i) => from + ((to - from) * i) / SEARCHED_CELLS);
+  return [...new Set([...even, ...values])].sort((a, b) => a - b);
 }
 
 interface Place {
@@ -134,19 +136,22 @@ function apart({ limit }: CrossingQuestion, raw: number, known: readonly Place[]
   });
 }
 
-/** Stretches of values in which a curve keeps a limit. */
-export function keptStretches({ what, knob, values, curve, limit }: CrossingQuestion): readonly Stretch[] {
+/** Stretches of values in which a curve keeps a limit, or the worse end of its band. */
+export function keptStretches(
+  { what, knob, values, curve, limit }: CrossingQuestion,
+  by: "value" | "high" = "value",
+): readonly Stretch[] {
   const raw = rawLimit(what, limit);
   const places = isApart(knob) ? values : cells(values);
   const kept = places.map((x) => {
     const level = curve(x);
-    return level !== undefined && level.value <= raw;
+    return level !== undefined && level[by] <= raw;
   });
   const stretches: { from: number; to: number }[] = [];
   places.forEach((x, i) => {
     if (!kept[i]) return;
     const edge = (other: number) =>
-      isApart(knob) || !curve(other) ? x : between((y) => (curve(y)?.value ?? Infinity) > raw, other, x);
+      isApart(knob) || !curve(other) ? x : between((y) => (curve(y)?.[by] ?? Infinity) > raw, other, x);
     if (i === 0 || !kept[i - 1]) stretches.push({ from: i === 0 ? x : edge(places[i - 1]!), to: x });
     const last = stretches.at(-1)!;
     last.to = i + 1 < places.length && !kept[i + 1] ? edge(places[i + 1]!) : x;

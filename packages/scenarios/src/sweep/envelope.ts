@@ -1,10 +1,14 @@
-/** From the draws of all points to the curve of what governs: of every part and event a curve of its own, and at each place the worst. */
+/**
+ * From the draws of all points to the curve of what governs: of every part and event a curve of its own, lifted to what the draws of its
+ * points say where these say worse, and at each place the worst.
+ */
 import { type WhatIf, whatIfKey } from "../events/registry.ts";
 import type { GoodRun } from "../facts/runFacts.ts";
 import { INPUT_IDS } from "../scatter/inputs.ts";
 import { type EventDraws, levelOf, scatterOf } from "../scatter/levels.ts";
 import { type Axis, basisOver } from "./basis.ts";
 import { type CurveLevel, type FitRow, type Fitted, fitCurve } from "./fit.ts";
+import { lifted } from "./lift.ts";
 import type { Governing, SweepWhat } from "./sweepOutcome.ts";
 import type { SweepPoint } from "./sweepPoints.ts";
 import type { Track } from "./tracks.ts";
@@ -70,7 +74,11 @@ export function envelopeOf(question: EnvelopeQuestion): Envelope {
     : all.filter(({ rows }) =>
         rows.some(({ point, value }) => value > 0 && value >= LEAST_FOLLOWED_SHARE * worst.get(point)!),
       );
-  const curves = series.map((one) => curveOf(question, one));
+  const owns = series.map(ownLevels);
+  const curves = series.map((one, s) => {
+    const curve = curveOf(question, one);
+    return { ...curve, at: lifted({ ...question, own: owns[s]!, curve: curve.at }) };
+  });
   const at = (values: readonly number[]) =>
     worstOf(
       curves.flatMap(({ one, misfit, at: levelAt }) => {
@@ -80,7 +88,14 @@ export function envelopeOf(question: EnvelopeQuestion): Envelope {
     );
   return {
     misfit: Math.max(1, ...question.points.map(({ values }) => at(values)?.misfit ?? 1)),
-    own: ownLevels(question, series),
+    own: question.points.map((_, p) =>
+      worstOf(
+        series.flatMap((one, s) => {
+          const own = owns[s]!.get(p);
+          return own ? [{ ...own, governing: governingOf(one), draw: one.hardest.get(p)!.draw }] : [];
+        }),
+      ),
+    ),
     at,
   };
 }
@@ -192,16 +207,12 @@ const meanScale = ({ draws }: Series): number => {
 };
 
 /** Every point by its own draws; how an event scatters is learnt from all points. */
-function ownLevels({ points }: EnvelopeQuestion, series: readonly Series[]): Envelope["own"] {
-  const scatters = series.map(({ draws }) => scatterOf([...draws.values()], INPUT_IDS.length));
-  return points.map((_, p) =>
-    worstOf(
-      series.flatMap((one, s) => {
-        const draws = one.draws.get(p);
-        if (!draws) return [];
-        const { value, low, high } = levelOf(draws, scatters[s]!);
-        return [{ value, low, high, governing: governingOf(one), draw: one.hardest.get(p)!.draw }];
-      }),
-    ),
+function ownLevels({ draws }: Series): ReadonlyMap<number, CurveLevel> {
+  const scatter = scatterOf([...draws.values()], INPUT_IDS.length);
+  return new Map(
+    [...draws].map(([point, each]) => {
+      const { value, low, high } = levelOf(each, scatter);
+      return [point, { value, low, high }];
+    }),
   );
 }

@@ -8,8 +8,20 @@
  * Where the curve misses the points by more than chance does (the mean square of their means about it over the pure chance within
  * them, at four degrees of prior freedom), its own error is widened by that ratio: a law that the few functions do not follow gives a
  * wider interval, not a wrong one. Method of the lack-of-fit test, N. R. Draper & H. Smith, Applied Regression Analysis (1998), 2.1.
+ *
+ * The curve knows one middle and one scatter that is like the normal law's. What the draws of a point say beside it, such as a catch that
+ * now and then pulls a second time, is put on it by `lift.ts`.
  */
-import { choleskyFactor, choleskyInverse, normalQuantile } from "@secondline/statistics";
+import { choleskyFactor, choleskyInverse } from "@secondline/statistics";
+import {
+  CONFIDENCE_QUANTILE,
+  INTERVAL_QUANTILE,
+  LOG_RANGE,
+  PRIOR_CHANCE,
+  PRIOR_DRAWS,
+  PRIOR_SLOPE,
+  QUANTILE_BELOW_E,
+} from "../scatter/levels.ts";
 
 export interface FitRow {
   /** Which point it is of. */
@@ -34,15 +46,6 @@ export interface Fitted {
   readonly draws: number;
 }
 
-/** As in `levels.ts`, where they are explained. */
-const PRIOR_SLOPE = 0.06;
-const PRIOR_CHANCE = 0.08;
-const PRIOR_DRAWS = 4;
-const QUANTILE_BELOW_E = normalQuantile(0.95);
-const CONFIDENCE_QUANTILE = normalQuantile(0.75);
-const INTERVAL_QUANTILE = normalQuantile(0.975);
-/** Within this ratio of the largest to the least of a point, differences are told in logarithms [-]. */
-const LOG_RANGE = 4;
 /** Keeps what no row says anything of from having no answer [-]. */
 const LEAST_PRECISION = 1e-9;
 /** Weight of "the curve fits" against the few points, in degrees of freedom [-]. */

@@ -9,12 +9,13 @@ import type { Accuracy } from "@secondline/engine";
 import type { Assessed } from "../assessment/assessment.ts";
 import { missingIn, type WhatIf, whatIfKey, whatIfSet } from "../events/registry.ts";
 import type { RunResult } from "../facts/runFacts.ts";
-import { meetsGround } from "../rule/fall.ts";
+import { losesWalker, meetsGround } from "../rule/fall.ts";
 import type { RunOrder } from "../run/runOrder.ts";
 import type { Spreads } from "../scatter/inputs.ts";
 import { BLOCK_DRAWS, CENTRE, Sampler, SEED } from "../scatter/sampler.ts";
 import { RunBook, type Wanted } from "../search/runBook.ts";
 import type { Axis } from "./basis.ts";
+import { besidesOf } from "./besides.ts";
 import { alongOne, limitsOf, regionIn } from "./between.ts";
 import { type Envelope, envelopeOf, type PointRuns } from "./envelope.ts";
 import { governingEvents, lookedAt } from "./governing.ts";
@@ -169,7 +170,7 @@ export function* sweep(
         }
         good++;
         if (meetsGround(result)) ground++;
-        else if (result.caughtBy === "nothing") lost++;
+        if (losesWalker(result)) lost++;
         return [{ run: result, draw: sample.id, deviates: sample.deviates }];
       });
       return { point: index, event, runs: drawn };
@@ -199,6 +200,7 @@ export function* sweep(
     runs: made,
     draws,
     misfit: envelope.misfit,
+    besides: besidesOf(points),
   };
 }
 

@@ -1,8 +1,10 @@
 /** What a sweep says: facts and numbers, no sentences. A point of a sweep never says that a rig holds. */
 import type { Accuracy } from "@secondline/engine";
-import type { PartId } from "@secondline/rig";
+import type { Fact, PartId } from "@secondline/rig";
+import type { Lapse } from "@secondline/strength";
 import type { EventClass } from "../events/eventKind.ts";
 import type { WhatIf } from "../events/registry.ts";
+import type { Judged } from "../rule/cautionFacts.ts";
 import type { Knob } from "./knob.ts";
 import type { BadPoint } from "./sweepPoints.ts";
 
@@ -34,14 +36,14 @@ export interface Governing {
 export interface SweptPoint {
   readonly values: readonly number[];
   readonly change: Readonly<Record<string, string>>;
-  /** From the smooth curve through the runs of all points. */
+  /** From the smooth curve through the runs of all points; where this point's runs say worse, theirs. */
   readonly curve?: Told & Governing;
   /** From this point's runs; how much they scatter is learnt from all. */
   readonly own?: Told & Governing;
   /** The hardest run that was made of what governs here: `check --what-if` of this rig makes the event's. */
   readonly run?: { readonly whatIf: string; readonly draw: string };
   readonly runs: number;
-  /** Runs that gave no numbers, that ended with nothing holding the walker, and that brought the feet to the ground. */
+  /** Runs that gave no numbers, that ended with nothing holding the walker, and that brought the feet to the ground; a run may do both. */
   readonly failed: number;
   readonly lost: number;
   readonly ground: number;
@@ -80,7 +82,7 @@ export interface Region {
   readonly limit: SweepLimit;
   /** One per point, in their order. */
   readonly states: readonly (CellState | undefined)[];
-  /** The outline: for values of the second knob, stretches of the first in which the limit is kept. */
+  /** The outline: for values of the second knob, stretches of the first in which the limit is kept with the whole band. */
   readonly outline: readonly {
     readonly at: number;
     readonly kept: readonly Stretch[];
@@ -91,6 +93,15 @@ export interface Region {
 export interface Stretch {
   readonly from: number;
   readonly to: number;
+}
+
+/** What a verdict says besides its runs. */
+export interface Besides {
+  /** Factors of parts that somebody judged, or that raise a strength. */
+  readonly judged: readonly Judged[];
+  /** What somebody must look at, or what lies beyond what is known, before the rig may be said to hold; at which points. */
+  readonly withheld: readonly { readonly what: Fact; readonly points: readonly number[] }[];
+  readonly lapses: readonly Lapse[];
 }
 
 export interface Swept {
@@ -116,4 +127,5 @@ export interface Swept {
   readonly draws: number;
   /** How many times more than by chance the points lie off the curves that govern, in squares [-]. */
   readonly misfit: number;
+  readonly besides: Besides;
 }
