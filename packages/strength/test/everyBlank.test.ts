@@ -158,15 +158,31 @@ function ownerOf(path: string): { owner: string; kinds: readonly string[] } {
   return { owner: path.startsWith("stocks") ? "leash" : path.replace(/(\.condition)?\.\w+$/, ""), kinds: [] };
 }
 
+/** Months of a time as the documents here write it. */
+function monthsIn(text: unknown): number | undefined {
+  if (typeof text !== "string") return undefined;
+  const [number, unit] = text.split(" ");
+  const months = { month: 1, months: 1, year: 12, years: 12 }[unit!];
+  if (months === undefined) throw new Error(`${text} is in neither months nor years`);
+  return Number(number) * months;
+}
+
+interface WrittenCondition {
+  readonly outside?: string;
+  readonly age?: string;
+}
+
 /** What nobody can write of a part: that it was outside for longer than it exists, or in a clamp for longer than outside. */
-function isPossible(rig: Rig): boolean {
-  const conditions = JSON.stringify(rig).matchAll(/\{[^{}]*"monthsOutside"[^{}]*\}/g);
-  const old = [...conditions].map(([text]) => JSON.parse(text) as { monthsOutside: number; ageYears?: number });
-  if (old.some(({ monthsOutside, ageYears = 50 }) => monthsOutside > 12 * ageYears + 1e-6)) return false;
-  return [rig.main, rig.backup!].every(({ sections, endA, endB }) =>
-    [endA, endB].every(({ monthsClamped = 0 }) => {
-      const { monthsOutside, ageYears = 50 } = sections[0]!.condition;
-      return monthsClamped <= (monthsOutside ?? 12 * ageYears) + 1e-6;
+function isPossible(document: RigDocument): boolean {
+  const conditions = [...JSON.stringify(document).matchAll(/"condition":(\{[^{}]*\})/g)];
+  const life = ({ age }: WrittenCondition) => monthsIn(age) ?? 600;
+  const read = conditions.map(([, text]) => JSON.parse(text!) as WrittenCondition);
+  if (read.some((one) => (monthsIn(one.outside) ?? 0) > life(one) + 1e-6)) return false;
+  return ["main", "backup"].every((line) =>
+    ["endA", "endB"].every((end) => {
+      const condition = (valueAt(document, `${line}.sections[0].condition`) ?? {}) as WrittenCondition;
+      const clamped = monthsIn(valueAt(document, `${line}.${end}.clamped`)) ?? 0;
+      return clamped <= (monthsIn(condition.outside) ?? life(condition)) + 1e-6;
     }),
   );
 }
@@ -176,7 +192,7 @@ function strengths(document: RigDocument): readonly PartStrength[] | undefined {
   const key = JSON.stringify(document);
   if (!found.has(key)) {
     const rig = read(document);
-    found.set(key, rig !== undefined && isPossible(rig) ? partStrengths(rig) : undefined);
+    found.set(key, rig !== undefined && isPossible(document) ? partStrengths(rig) : undefined);
   }
   return found.get(key);
 }

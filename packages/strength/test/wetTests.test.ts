@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { type BreakTest, factorsFromLog, partStrengths, stockResiduals, testUseWords } from "../src/index.ts";
+import { type BreakTest, factorsFromLog, noteFact, partStrengths, stockResiduals, testUseWords } from "../src/index.ts";
 import { exampleRig, leashRope, polyesterWebbing, section } from "./exampleRig.ts";
 
 const pulled = (value: number, given: Partial<BreakTest> = {}): BreakTest => ({
@@ -47,11 +47,13 @@ describe("tests that were pulled wet", () => {
 
   it("are told of, where they lower and where they do not", () => {
     const [none, ...why] = testUseWords([polyesterWebbing], [pulled(20_000)]);
-    expect(none).toBe("Own break tests: none of 1 count towards this rig.");
-    expect(why[0]).toContain("1 pulled wet");
-    expect(why[1]).toContain("Pieces pulled wet held less than is built in for wet ones, of polyester webbing");
+    expect(none).toEqual(noteFact("tests.noneNorWet", { all: 1 }));
+    expect(why).toEqual([
+      noteFact("tests.leftOut", { list: { list: [noteFact("tests.wet", { count: 1 })], joined: "semicolon" } }),
+      noteFact("tests.wetHeldLess", { stocks: { list: [polyesterWebbing.name], joined: "and" } }),
+    ]);
     const high = testUseWords([polyesterWebbing], [pulled(45_000)]);
-    expect(high[0]).toContain("its strengths are those without a log");
+    expect(high[0]).toEqual(noteFact("tests.none", { all: 1 }));
     expect(high).toHaveLength(2);
   });
 

@@ -91,6 +91,17 @@ describe("strengths tell", () => {
     const said = reading.ok ? reading.assessed.notes.map((note) => tellNote(note)) : [];
     expect(said[0]).toMatch(/^Own break tests: \d+ of \d+ count towards this rig, for /);
   });
+
+  it("what tests say that were pulled wet", () => {
+    expect(tellNote(noteFact("tests.noneNorWet", { all: 1 }))).toBe(
+      "Own break tests: none of 1 count towards this rig.",
+    );
+    expect(tellNote(noteFact("tests.none", { all: 1 }))).toContain("its strengths are those without a log");
+    expect(tellNote(noteFact("tests.wet", { count: 1 }))).toContain("1 pulled wet");
+    expect(
+      tellNote(noteFact("tests.wetHeldLess", { stocks: { list: ["polyester webbing"], joined: "and" } })),
+    ).toContain("Pieces pulled wet held less than is built in for wet ones, of polyester webbing");
+  });
 });
 
 it("every sentence has the values that it wants, and says what asks for an inspection", () => {
