@@ -31,6 +31,7 @@ describe("a page", () => {
     expect(startFrom({ kind: "none" }, saved, first, nameOf)).toEqual({
       start: saved,
       notice: undefined,
+      faults: [],
       replaced: undefined,
     });
     expect(startFrom({ kind: "none" }, undefined, first, nameOf).start.document).toBe(first);

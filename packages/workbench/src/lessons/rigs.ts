@@ -97,15 +97,15 @@ export const CONNECTED = changed(PLAIN, {
   "backup.connections": [{ at: 0.4, strength: "22 kN", basis: INVENTED, condition: AS_NEW }],
 });
 
-/** Fourteen months outside have taken their share of the backup, whose loops are stronger: one bears a fall, and a knot does not. */
+/** Months outside have taken their share of the backup: a loop bears the fall, and a knot does not. */
 export const AGED_BACKUP = changed(PLAIN, {
-  "backup.endA": sewnLoop("30 kN"),
-  "backup.endB": sewnLoop("30 kN"),
-  "backup.slack": "7 %",
-  "backup.sections[0].condition": { outside: "14 months", sun: "100 %", age: "2 years", wet: false },
+  "backup.endA": sewnLoop("22 kN"),
+  "backup.endB": sewnLoop("22 kN"),
+  "backup.slack": "11 %",
+  "backup.sections[0].condition": { outside: "4 months", sun: "100 %", age: "1 year", wet: false },
 });
 export const KNOTTED_BACKUP = changed(AGED_BACKUP, {
-  "backup.endA": { kind: "knot", knot: "overhand", strength: "22 kN", basis: INVENTED, bend: 8 },
+  "backup.endA": { kind: "knot", knot: "overhand", bend: 8 },
 });
 
 /** A main line that hung for fourteen months, clamped anew at webbing that no clamp has bitten. */

@@ -10,7 +10,7 @@ const WIDE_GAP = 30;
 
 /** `rig`: the one that follows from the answers. */
 export function doubtsOf(answers: Answers, rig: Rig): readonly Doubt[] {
-  return [...unusual(answers), ...tension(rig), ...backup(rig), ...outside(rig)];
+  return [...unusual(answers), ...tension(rig), ...backup(rig), ...outside(answers)];
 }
 
 /** Values outside the range that is usual for their field. */
@@ -41,8 +41,9 @@ function backup({ backup, span }: Rig): readonly Doubt[] {
   return gap > WIDE_GAP ? [{ kind: "wideGap", place: "connections", values: { gap: Math.ceil(gap) } }] : [];
 }
 
-function outside({ leash }: Rig): readonly Doubt[] {
-  const { ageYears, monthsOutside } = leash.condition;
-  if (ageYears === undefined || monthsOutside === undefined || monthsOutside <= 12 * ageYears + 1e-9) return [];
+/** The rig takes nothing for younger than its time outside; whoever answers so is asked. */
+function outside({ age, outside }: Answers): readonly Doubt[] {
+  const [years, months] = [age, outside].map((text) => (text === undefined ? undefined : parseQuantity(text, "time")));
+  if (!years?.ok || !months?.ok || months.value <= years.value * (1 + 1e-9)) return [];
   return [{ kind: "olderOutside", place: "outside", values: {} }];
 }
