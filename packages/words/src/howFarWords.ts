@@ -1,7 +1,7 @@
 /** What is said of sweeps on the page: the sentences of the terminal, and names for what is chosen there. */
 import type { FactValue, Rig } from "@secondline/rig";
 import { type Knob, type KnobFault, knobText, type LimitKind, type SweepWhat, type Swept } from "@secondline/scenarios";
-import { createSweepWords, isWarned, knobValue, placeText, saySweep, stretchTexts } from "./createSweepWords.ts";
+import { createSweepWords, isWarned, placeText, saySweep, stretchTexts } from "./createSweepWords.ts";
 import { tellFault } from "./faultWords.ts";
 import { HOW_FAR_ENGLISH, type HowFarKey } from "./howFarEnglish.ts";
 import { english, filled, type Language, sayIn, type Values } from "./language.ts";
