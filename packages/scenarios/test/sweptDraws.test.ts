@@ -114,7 +114,7 @@ describe("what a sweep counts and tells beside its curve", () => {
     const found = pointsOver(["backup.slack=2%..14%"], 3, edited);
     const { besides } = swept(found, [slack], { what: { kind: "drop" }, whatIfs: [fall] }, () => ({}));
     expect(besides.judged).toMatchObject([
-      { part: "endA", own: true, value: 1.5, reason: expect.stringContaining("looks as new") },
+      { part: "endA", own: true, value: 1.5, reason: { code: "basis.own", values: { reason: "looks as new" } } },
     ]);
     expect(besides.withheld.length).toBeGreaterThan(0);
     for (const { points } of besides.withheld) expect(points).toEqual([0, 1, 2]);
