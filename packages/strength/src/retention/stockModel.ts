@@ -7,6 +7,7 @@ import type { LineStock } from "@secondline/rig";
 import type { Coefficient } from "@secondline/statistics";
 import { grouped } from "../breakLog/grouped.ts";
 import type { BreakTest } from "../breakLog/logEntry.ts";
+import { textileMake } from "../derating/make.ts";
 import { isBelow } from "./bounded.ts";
 import { fitStates, type Priors } from "./fitStates.ts";
 import { type MostRaise, mostRaise } from "./mostRaise.ts";
@@ -22,7 +23,15 @@ import {
 } from "./stockScatter.ts";
 import { testsOfStock } from "./testState.ts";
 import type { ToldState } from "./toldState.ts";
-import { builtInAt, builtInLog, builtInSpread, nearestDose, type WearDose, type WearId } from "./wearFactors.ts";
+import {
+  builtInAt,
+  builtInLog,
+  builtInSpread,
+  builtInVariance,
+  nearestDose,
+  type WearDose,
+  type WearId,
+} from "./wearFactors.ts";
 import { type WetLimit, wetLimits } from "./wetTests.ts";
 
 /** Standard deviation of the level about the rated strength: where new pieces were pulled, and where none was [-]. */
@@ -56,8 +65,9 @@ export interface WearKnots {
   readonly scatter: number;
   /** By how much the deviation of that scatter is widened for so few of them [-]. */
   readonly wide: number;
-  /** Least and largest number of samples that carry it. */
   readonly testCount: number;
+  /** Of all that carry it only a load is known below which it broke. */
+  readonly onlyBelow: boolean;
 }
 
 export interface StockModel {
@@ -100,7 +110,12 @@ export function stockModel(stock: LineStock, tests: readonly BreakTest[]): Stock
   const telling = states.filter(({ tests: ofState }) => !ofState.every(isBelow));
   const priors: Priors = {
     all: [levelPrior(states), ...ofBatches, ...wearPriors(wears, states)],
-    withoutBelow: [levelPrior(telling), ...ofBatches, ...wearPriors(wears, telling)],
+    withoutBelow: [
+      // Of a stock of which no test tells a load that it held the level errs as built in.
+      telling.length === 0 ? same(builtInVariance(textileMake(stock.id)).common) : levelPrior(telling),
+      ...ofBatches,
+      ...wearPriors(wears, telling),
+    ],
   };
   const coefficientsOf = ({ doses, batch }: StockState) => [
     0,
@@ -180,9 +195,10 @@ function wearKnots(
       });
       const steps = variances.map(() => next++);
       const { ratio, freedom } = within.ofWear.get(id)!;
-      const wide = carrying.every(({ tests }) => tests.every(isBelow)) ? 1 : widened(freedom);
+      const onlyBelow = carrying.every(({ tests }) => tests.every(isBelow));
+      const wide = onlyBelow ? 1 : widened(freedom);
       const testCount = countOf(carrying.map(({ tests }) => tests));
-      return [id, { id, doses, variances, steps, scatter: ratio, wide, testCount }];
+      return [id, { id, doses, variances, steps, scatter: ratio, wide, testCount, onlyBelow }];
     }),
   );
 }

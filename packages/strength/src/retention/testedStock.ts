@@ -115,7 +115,11 @@ export function testedFactors(stock: LineStock, model: StockModel | undefined, i
     if (!isKnown(id)) return model.wet.length === 0 ? factor : known(factor, term);
     const learnt = wears.get(id) ?? learntWear(model, id);
     wears.set(id, learnt);
-    return known(wornFactor(model, learnt, dose, factor, say), term);
+    const worn = wornFactor(model, learnt, dose, factor, say);
+    if (!model.wears.get(id)!.onlyBelow) return known(worn, term);
+    // No spread is narrowed by what broke below a load: it errs as built in.
+    const { spread, shared } = factor;
+    return known({ ...worn, spread, shared, learnt: sure(factor, term) }, term);
   };
   return wornFactors(stock, known(level, "level"), wear, isKnown);
 }
@@ -225,7 +229,7 @@ function levelFactor(model: StockModel, make: StrengthFactor, say: Say): Strengt
   const note =
     newTests > 0
       ? `${count(newTests)} of new ${stock.name} against its rated strength, with the scatter of the tests and an allowance for other batches`
-      : `no new piece of ${stock.name} was tested; its used ones leave the level about as rated. ${make.basis.note}`;
+      : `of no new piece of ${stock.name} a load is known that it held; the tests there are leave the level as rated or lower. ${make.basis.note}`;
   return {
     ...make,
     value,
