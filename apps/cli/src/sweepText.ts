@@ -155,11 +155,9 @@ function mapLines({ points, knobs, what, region }: Swept): string[] {
       kept.length === 0
         ? say("region.none")
         : kept
+            // Rounded inwards: what is said to be kept is no wider than what is.
             .map(({ from, to }) =>
-              say("interval", {
-                low: knobText(first, Number(from.toPrecision(3))),
-                high: knobText(first, Number(to.toPrecision(3))),
-              }),
+              say("interval", { low: words.knobValue(first, from, "up"), high: words.knobValue(first, to, "down") }),
             )
             .join(", "),
     ].join(" "),

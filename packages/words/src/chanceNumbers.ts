@@ -6,15 +6,31 @@ import { grouped } from "./quantity.ts";
 /** Chances smaller than this are not told apart: the spreads they rest on are not known that far out [-]. */
 export const SMALLEST_CHANCE = 1e-6;
 
-/** "62 %", "0.4 %", "1 in 23 000", "less than 1 in a million". */
-export function chance(say: Say, value: number): string {
+/** Keeps 2.3, which is 22.999… steps of a tenth, from reading 2.2 [-]. */
+const ROUNDING_SLACK = 1e-9;
+
+/**
+ * "62 %", "0.4 %", "1 in 23 000", "less than 1 in a million". A chance is never shown smaller than it is; `side`: "down" for the lower
+ * end of an interval, which is never shown larger.
+ */
+export function chance(say: Say, value: number, side: "up" | "down" = "up"): string {
   if (value < SMALLEST_CHANCE) return say("chance.tiny");
-  if (value < 0.001) return say("chance.oneIn", { number: grouped(Number((1 / value).toPrecision(2))) });
-  const percent = 100 * value;
+  if (value < 0.001) return say("chance.oneIn", { number: grouped(oneIn(value, side)) });
   if (value >= 1) return say("chance.all");
-  if (percent >= 99.5) return say("chance.over99");
-  const number = percent < 9.95 ? Number(percent.toPrecision(percent < 0.995 ? 1 : 2)) : Math.round(percent);
-  return say("chance.percent", { number });
+  if (100 * value > 99 + ROUNDING_SLACK) return say("chance.over99");
+  return say("chance.percent", { number: steps(100 * value, 100 * value < 10 ? 0.1 : 1, side) });
+}
+
+/** To two digits: the larger the number, the smaller the chance. */
+function oneIn(value: number, side: "up" | "down"): number {
+  const step = 10 ** (Math.floor(Math.log10(1 / value)) - 1);
+  return steps(1 / value, step, side === "up" ? "down" : "up");
+}
+
+function steps(value: number, step: number, side: "up" | "down"): number {
+  const count = value / step;
+  const slack = ROUNDING_SLACK * Math.max(1, count);
+  return Number(((side === "up" ? Math.ceil(count - slack) : Math.floor(count + slack)) * step).toPrecision(6));
 }
 
 /** An interval that begins so far below its value says nothing by its beginning [-]. */
@@ -23,7 +39,7 @@ const LEAST_LOW_SHARE = 0.01;
 /** "62 % (60 to 64 %)"; a chance that next to never comes up, as "less than" its bound. */
 export function chanceRange(say: Say, { value, low, high }: Probability): string {
   if (value <= 0) return atMost(say, high);
-  const [from, to] = [chance(say, low), chance(say, high)];
+  const [from, to] = [chance(say, low, "down"), chance(say, high)];
   if (from === to) return chance(say, value);
   if (low < LEAST_LOW_SHARE * value) return say("chance.upTo", { value: chance(say, value), high: to });
   return say("chance.range", { value: chance(say, value), range: chanceSpan(say, low, high) });
@@ -31,8 +47,8 @@ export function chanceRange(say: Say, { value, low, high }: Probability): string
 
 /** "60 to 64 %". */
 export function chanceSpan(say: Say, low: number, high: number): string {
-  const [from, to] = [chance(say, low), chance(say, high)];
-  const shared = from.endsWith(" %") && to.endsWith(" %") && low < 0.995 && low >= 0.001;
+  const [from, to] = [chance(say, low, "down"), chance(say, high)];
+  const shared = from.endsWith(" %") && to.endsWith(" %") && low <= 0.99 && low >= 0.001;
   return say("chance.span", { low: shared ? from.slice(0, -2) : from, high: to });
 }
 

@@ -91,7 +91,7 @@ function answers({ characteristic, en1990 }: GroupReport): string[][] {
     rows.push([
       sayStrength("holds.en1990"),
       quantity.strengthIn(en1990.value),
-      sayStrength("holds.en1990How", { factor: quantity.local(en1990.factor.toFixed(2)) }),
+      sayStrength("holds.en1990How", { factor: quantity.rounded(en1990.factor, 2, "up") }),
     ]);
   return rows;
 }

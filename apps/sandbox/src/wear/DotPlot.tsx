@@ -5,6 +5,7 @@ import { sayBreakLog } from "@secondline/words/page/breakLog";
 import { failureOf, type Grouped, groupsBy, isOutlier, loadOf, resultWords } from "@secondline/workbench";
 import { rowsOf } from "@secondline/workbench/record";
 import { useFrameSize } from "../time/useFrameSize.ts";
+import { quantity } from "../words.ts";
 import styles from "./figures.module.css";
 
 const ROW_HEIGHT = 22;
@@ -101,7 +102,10 @@ function Drawing({
 
 function span(modes: readonly Grouped[]): string {
   const loads = modes.flatMap(({ tests }) => tests.map(loadOf));
-  return sayBreakLog("dotPlot.between", { from: formatForce(Math.min(...loads)), to: formatForce(Math.max(...loads)) });
+  return sayBreakLog("dotPlot.between", {
+    from: quantity.strength(Math.min(...loads)),
+    to: quantity.strength(Math.max(...loads)),
+  });
 }
 
 /** Dot: it broke here. Open with an arrow: it holds at least, or at most, so much. Bar: somewhere between. */

@@ -1,7 +1,6 @@
 import type { Plot } from "@secondline/figures";
 import type { BreakTest, GroupReport, Narrowing } from "@secondline/strength";
 import { broughtIn, capital } from "@secondline/words";
-import { formatPercent } from "@secondline/words/formats";
 import { sayBreakLog } from "@secondline/words/page/breakLog";
 import { groupTitle } from "@secondline/workbench";
 import { Disclosure } from "../design/Disclosure.tsx";
@@ -74,7 +73,7 @@ function Numbers({ report }: { report: GroupReport }) {
         <Row
           label={sayBreakLog("groupPart.en1990")}
           value={quantity.strength(en1990.value)}
-          note={sayBreakLog("groupPart.k", { factor: quantity.rounded(en1990.factor, 2, "nearest") })}
+          note={sayBreakLog("groupPart.k", { factor: quantity.rounded(en1990.factor, 2, "up") })}
         />
       )}
       {mean !== undefined && (
@@ -84,7 +83,7 @@ function Numbers({ report }: { report: GroupReport }) {
           note={
             deviation === undefined
               ? sayBreakLog("groupPart.noSpread")
-              : `± ${small(deviation)}, ${formatPercent(Number((deviation / mean).toPrecision(2)))}`
+              : `± ${quantity.load(deviation)}, ${quantity.percent(deviation / mean, "up")}`
           }
         />
       )}
