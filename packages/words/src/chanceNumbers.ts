@@ -1,7 +1,7 @@
 /** Probabilities in words that nobody takes for more than they are. */
 import type { Probability } from "@secondline/scenarios";
 import type { Say } from "./language.ts";
-import { grouped } from "./quantity.ts";
+import { grouped, percent } from "./quantity.ts";
 
 /** Chances smaller than this are not told apart: the spreads they rest on are not known that far out [-]. */
 export const SMALLEST_CHANCE = 1e-6;
@@ -17,20 +17,14 @@ export function chance(say: Say, value: number, side: "up" | "down" = "up"): str
   if (value < SMALLEST_CHANCE) return say("chance.tiny");
   if (value < 0.001) return say("chance.oneIn", { number: grouped(oneIn(value, side)) });
   if (value >= 1) return say("chance.all");
-  if (100 * value > 99 + ROUNDING_SLACK) return say("chance.over99");
-  return say("chance.percent", { number: steps(100 * value, 100 * value < 10 ? 0.1 : 1, side) });
+  return value > 0.99 + ROUNDING_SLACK ? say("chance.over99") : percent(value, side);
 }
 
 /** To two digits: the larger the number, the smaller the chance. */
 function oneIn(value: number, side: "up" | "down"): number {
   const step = 10 ** (Math.floor(Math.log10(1 / value)) - 1);
-  return steps(1 / value, step, side === "up" ? "down" : "up");
-}
-
-function steps(value: number, step: number, side: "up" | "down"): number {
-  const count = value / step;
-  const slack = ROUNDING_SLACK * Math.max(1, count);
-  return Number(((side === "up" ? Math.ceil(count - slack) : Math.floor(count + slack)) * step).toPrecision(6));
+  const count = 1 / value / step;
+  return step * (side === "up" ? Math.floor(count + ROUNDING_SLACK) : Math.ceil(count - ROUNDING_SLACK));
 }
 
 /** An interval that begins so far below its value says nothing by its beginning [-]. */
