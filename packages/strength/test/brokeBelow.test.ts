@@ -1,6 +1,7 @@
 /** Pieces of which a load is known below which they broke: a worse result raises no strength, and one that says nothing changes none. */
 import { describe, expect, it } from "vitest";
 import type { BreakTest } from "../src/index.ts";
+import { characteristicValues } from "../src/logReport/characteristic.ts";
 import { beyondBound } from "../src/retention/bounded.ts";
 import { ROUNDING } from "./monotoneChecks.ts";
 import { type History, held, largestRise } from "./randomHistories.ts";
@@ -114,4 +115,31 @@ it("what is to be expected below a load falls with it, far out as well", () => {
   });
   // −φ(z)/Φ(z) at −7.9.
   expect(means[6]).toBeCloseTo(-8.0229, 3);
+});
+
+describe("the bound of a group of like tests", () => {
+  const exact = [30, 29.5, 30.4, 31, 29.1].map((kN) => ({ kind: "exact", value: 1000 * kN }) as const);
+  const valuesWith = (count: number, ...below: readonly number[]) =>
+    characteristicValues(
+      [...exact.slice(0, count), ...below.map((kN) => ({ kind: "below", value: 1000 * kN }) as const)],
+      [0.75, 0.95],
+    ).map(({ value }) => value);
+  const expectFalling = (rows: readonly (readonly number[])[]) => {
+    rows.slice(1).forEach((row, i) => {
+      row.forEach((value, k) => {
+        expect(value).toBeLessThan(rows[i]![k]! * (1 + ROUNDING));
+      });
+    });
+  };
+  const loads = [200, 93, 50, 40, 33, 31, 30.9, 30.5, 30, 29.6, 29, 28, 25, 20, 15, 5] as const;
+
+  it.each([1, 2, 3, 5])("of %i that broke falls with a load below which another one broke", (count) => {
+    expectFalling([valuesWith(count), ...loads.map((load) => valuesWith(count, load))]);
+    expectFalling([valuesWith(count, 27), ...loads.map((load) => valuesWith(count, 27, load))]);
+    expect(valuesWith(count, 93)).toEqual(valuesWith(count));
+  });
+
+  it("of none that broke at a known load falls with them too", () => {
+    expectFalling(loads.map((load) => valuesWith(0, load, 30)));
+  });
 });
