@@ -25,6 +25,6 @@ it("a lower load below which a piece broke raises no strength, in 100 random log
 it("a lower end of an interval raises no central strength, in 100 random logs", () => {
   const { central, lower } = checkWorseBounds(100, "between", seededRandom(34));
   expect(central).toBeLessThan(ROUNDING);
-  // Less scatter, as with a lower test.
-  expect(lower).toBeLessThan(0.1);
+  // Less scatter, as with a lower test: an interval far above the others counts like a best test.
+  expect(lower).toBeLessThan(0.05);
 });

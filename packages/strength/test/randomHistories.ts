@@ -65,9 +65,14 @@ export function oneLower(log: readonly BreakTest[], random: Random): BreakTest[]
 export function someBounded(log: readonly BreakTest[], random: Random): BreakTest[] {
   return log.map((test) => {
     if (test.result.kind !== "exact" || random.uniform() < 0.5) return test;
-    const value = test.result.value * (0.8 + random.uniform());
-    if (random.uniform() < 0.7) return { ...test, outcome: "broke below", result: { kind: "below", value } };
-    return { ...test, result: { kind: "between", from: value * (0.5 + 0.49 * random.uniform()), to: value } };
+    const { value } = test.result;
+    const by = random.uniform();
+    if (random.uniform() < 0.7)
+      return { ...test, outcome: "broke below", result: { kind: "below", value: value * (0.8 + by) } };
+    return {
+      ...test,
+      result: { kind: "between", from: value * (0.75 + 0.25 * random.uniform()), to: value * (1 + 0.1 * by) },
+    };
   });
 }
 
@@ -75,7 +80,8 @@ export function someBounded(log: readonly BreakTest[], random: Random): BreakTes
 export function worseBound(log: readonly BreakTest[], kind: "below" | "between", random: Random): BreakTest[] {
   const bounded = log.flatMap(({ result }, i) => (result.kind === kind ? [i] : []));
   const which = bounded[Math.floor(bounded.length * random.uniform())];
-  const [by, isLower] = [0.3 + 0.69 * random.uniform(), random.uniform() < 0.5];
+  const [least, range] = kind === "below" ? [0.3, 0.69] : [0.67, 0.32];
+  const [by, isLower] = [least + range * random.uniform(), random.uniform() < 0.5];
   return log.map((test, i): BreakTest => {
     const { result } = test;
     if (i !== which) return test;

@@ -5,28 +5,6 @@ import type { BreakTest } from "../breakLog/logEntry.ts";
 /** A piece that broke below a load: a test without a least load. */
 export const isBelow = ({ result }: BreakTest): boolean => result.kind === "below";
 
-/**
- * Share of a breaking load's information in a bound, for the spread [-]. What a piece held at least counts: the more it held, the more is
- * known. A lower load at which it broke would make the spread narrower, and a strength higher, so it does not count.
- */
-export function informationOf(
-  { result, ...test }: BreakTest,
-  centre: number,
-  deviation: number,
-  offset: number,
-): number {
-  switch (result.kind) {
-    case "exact":
-      return 1;
-    case "below":
-      return 0;
-    case "above":
-      return beyondBound({ ...test, result }, centre, deviation, offset).kept;
-    case "between":
-      return beyondBound({ ...test, result: { kind: "above", value: result.from } }, centre, deviation, offset).kept;
-  }
-}
-
 /** What is to be expected of a result that is only bounded, and the share of a breaking load's information in it. */
 export function beyondBound(test: BreakTest, centre: number, deviation: number, offset: number) {
   const { result } = test;

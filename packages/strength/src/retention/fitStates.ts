@@ -5,10 +5,18 @@
 
 import type { LineStock } from "@secondline/rig";
 import { type Coefficient, type RegressionRow, regressionCovariance, regressionSolver } from "@secondline/statistics";
-import { beyondBound, informationOf } from "./bounded.ts";
+import { beyondBound } from "./bounded.ts";
 import type { StockModel, StockState } from "./stockModel.ts";
 import { BAND_DEVIATIONS, NEW_SCATTER } from "./stockScatter.ts";
-import { type BelievedState, groupsOf, hasBounds, type ToldGroup, type ToldState, withoutBelow } from "./toldState.ts";
+import {
+  asSurvivors,
+  type BelievedState,
+  groupsOf,
+  hasBounds,
+  type ToldGroup,
+  type ToldState,
+  withoutBelow,
+} from "./toldState.ts";
 import { builtInAt, builtInLog, type WearDose, type WearId } from "./wearFactors.ts";
 
 /** A wear is believed to be better than built in by so many standard deviations of its prior at most [-]. */
@@ -43,8 +51,9 @@ export function fitStates(stock: LineStock, told: readonly ToldState[], priors: 
   const means = settledMeans(groups.all, priors.all);
   const { tested, shortfalls, level } = heldAgainst(stock, believed, means);
   // What broke below a load leaves the spread as it was: else a lower such load would narrow it, and raise a strength.
-  const { beforeLast } = settledMeans(groups.withoutBelow, priors.withoutBelow);
-  const covariance = regressionCovariance(priors.withoutBelow, informedRows(groups.withoutBelow, beforeLast));
+  const held = groupsOf(asSurvivors(withoutBelow(believed)));
+  const { beforeLast } = settledMeans(held, priors.withoutBelow);
+  const covariance = regressionCovariance(priors.withoutBelow, informedRows(held, beforeLast));
   // New pieces that contradict the rated strength to the low side are the level, whatever else was tested.
   if (level !== undefined) means.last[0] = Math.min(means.last[0]!, level);
   return { found: { means: means.last, covariance, shortfalls, clipped, tested }, groups };
@@ -109,7 +118,7 @@ function informedRows(groups: readonly ToldGroup[], means: Float64Array): Omit<R
     for (const { exact, bounds, assumed, found, offset } of group.told) {
       const deviation = Math.sqrt(assumed);
       const informed = bounds.reduce((sum, test) => {
-        const kept = informationOf(test, centre, deviation, offset);
+        const { kept } = beyondBound(test, centre, deviation, offset);
         return sum + (kept < LEAST_BOUND_INFORMATION ? 0 : kept);
       }, exact.length);
       precision += informed / assumed;

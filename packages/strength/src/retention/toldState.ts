@@ -61,4 +61,16 @@ export const withoutBelow = (told: readonly BelievedState[]): BelievedState[] =>
     return one.exact.length + bounds.length === 0 ? [] : [{ ...one, bounds }];
   });
 
+/**
+ * The same with intervals as survivors of their lower end. What a piece held at least counts for the spread: the more it held, the more is
+ * known. A lower load below which it broke would make the spread narrower and a strength higher, so it does not count.
+ */
+export const asSurvivors = (told: readonly BelievedState[]): BelievedState[] =>
+  told.map((one) => ({
+    ...one,
+    bounds: one.bounds.map((test) =>
+      test.result.kind === "between" ? { ...test, result: { kind: "above", value: test.result.from } } : test,
+    ),
+  }));
+
 export const hasBounds = ({ boundPrecision }: ToldGroup): boolean => boundPrecision > 0;
