@@ -105,6 +105,31 @@ export function oneSidedSum(weights: Float64Array, means: Float64Array, referenc
   return sum;
 }
 
+/** `oneSidedSum` of the weights `outer` + `inner` − `less`, without a row of their own: a grid has thousands of nodes. */
+export function tiedSum(
+  outer: Float64Array,
+  inner: Float64Array | undefined,
+  less: Float64Array | undefined,
+  means: Float64Array,
+  references: Float64Array,
+): number {
+  let sum = 0;
+  for (let r = 0; r < means.length; r++) {
+    const weight = outer[r]! + (inner === undefined ? 0 : inner[r]!) - (less === undefined ? 0 : less[r]!);
+    sum += weight * (weight > 0 ? means[r]! : references[r]!);
+  }
+  return sum;
+}
+
+/** Weight of every group of tests in a sum of coefficients. */
+export function rowsOf({ gain, means }: OneSided, steps: Float64Array): Float64Array {
+  const rows = new Float64Array(means.length);
+  steps.forEach((share, k) => {
+    if (share !== 0) for (let r = 0; r < rows.length; r++) rows[r]! += share * gain[k]![r]!;
+  });
+  return rows;
+}
+
 export function weightsOf(gain: readonly Float64Array[], of: readonly number[]): Float64Array {
   const weights = new Float64Array(gain[0]!.length);
   for (const i of of) for (let r = 0; r < weights.length; r++) weights[r]! += gain[i]![r]!;

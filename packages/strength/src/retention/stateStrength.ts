@@ -7,7 +7,7 @@ import type { Learnt, StrengthFactor } from "../derating/factor.ts";
 import { Z95 } from "../derating/lognormal.ts";
 import type { TestedTogether, TogetherValue } from "../derating/together.ts";
 import { wearPosterior } from "./learntWear.ts";
-import { type OneSided, oneSidedSum } from "./oneSided.ts";
+import { type OneSided, oneSidedSum, rowsOf, tiedSum } from "./oneSided.ts";
 import type { StockModel } from "./stockModel.ts";
 import { lastDose, type WearId } from "./wearFactors.ts";
 
@@ -280,15 +280,6 @@ export class StateStrength implements TestedTogether {
   }
 }
 
-/** Weight of every group of tests in a sum of coefficients. */
-function rowsOf({ gain, means }: OneSided, steps: Float64Array): Float64Array {
-  const rows = new Float64Array(means.length);
-  steps.forEach((share, k) => {
-    if (share !== 0) for (let r = 0; r < rows.length; r++) rows[r]! += share * gain[k]![r]!;
-  });
-  return rows;
-}
-
 interface ChosenTerm {
   readonly id: WearId;
   readonly dose: number;
@@ -321,20 +312,4 @@ function learntVariance(factors: readonly StrengthFactor[]): number {
     own += learnt!.own ** 2;
   }
   return own + sum.reduce((total, x) => total + x * x, 0);
-}
-
-/** `oneSidedSum` of the weights `outer` + `inner` − `less`, without a row of their own: a grid has thousands of nodes. */
-function tiedSum(
-  outer: Float64Array,
-  inner: Float64Array | undefined,
-  less: Float64Array | undefined,
-  means: Float64Array,
-  references: Float64Array,
-): number {
-  let sum = 0;
-  for (let r = 0; r < means.length; r++) {
-    const weight = outer[r]! + (inner === undefined ? 0 : inner[r]!) - (less === undefined ? 0 : less[r]!);
-    sum += weight * (weight > 0 ? means[r]! : references[r]!);
-  }
-  return sum;
 }
