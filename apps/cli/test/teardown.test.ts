@@ -44,6 +44,19 @@ describe("teardown", () => {
     expect(log).toContain("clamp mark,dry,5.2 to 6.8 m from the marked end,18.23,15.83,0,14,,,,,,kN,,,piece P2");
   });
 
+  it("tells a piece that did not break, or broke below a load, by what was seen, with no load that nobody measured", async () => {
+    const log = readFileSync(join(folder, "log.csv"), "utf8");
+    const results = join(folder, "bounds.csv");
+    const told = async (outcome: string, load: string) => {
+      writeFileSync(results, log.replace(/,,,,kN,,,piece P1$/m, `,${outcome},${load},,kN,,,piece P1`));
+      return plain((await secondline("teardown", ...given, "--results", results)).out);
+    };
+    expect(await told("stopped", "46.5")).toContain("new: 1 test did not break, at 46.5 kN or more; built in 30.0 kN");
+    expect(await told("broke below", "15.5")).toContain("new: 1 test broke below 15.5 kN; built in 30.0 kN");
+    expect(await told("broke", "46.5")).toContain("new: 1 test in the middle 46.5 kN; built in 30.0 kN");
+    expect(await told("broke below", "93")).toContain("Nowhere do results and built-in factors contradict each other.");
+  });
+
   it("takes the filled-in log and says what was learnt, before and after, with days of the next line", async () => {
     const log = readFileSync(join(folder, "log.csv"), "utf8");
     const filled = log.replace(/,,,,kN,,,piece P2$/m, ",broke,9.1,,kN,fibres,at the mark,piece P2");

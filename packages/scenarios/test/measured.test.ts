@@ -143,10 +143,50 @@ describe("what is wrong with a recording is told, and what of it was used", () =
     expect(turned.peak.measured).toBeCloseTo(compared().peak.measured, 6);
   });
 
-  it("too few samples a second for the filter make the peak a least value", () => {
-    const { notes, peak } = compared({ keep: (t) => Math.round(2000 * t) % 10 === 0 });
+  it("a zero that is too low makes peak and impulse least values: nobody may read from them that the model is safe", () => {
+    const low = compared({ force: (n) => ((n - 800) / 1000).toFixed(4) });
+    expect(low.inCatch.map(({ kind }) => kind)).toEqual(["negative"]);
+    expect([low.peak.atLeast, low.peak.place]).toEqual([true, "open"]);
+    expect([low.impulse!.atLeast, low.impulse!.place]).toEqual([true, "open"]);
+    const high = compared({ force: (n) => ((2.5 * n - 800) / 1000).toFixed(4) });
+    expect([high.peak.place, high.impulse!.place]).toEqual(["above", "above"]);
+  });
+
+  it("too few samples a second for the filter make peak and impulse least values", () => {
+    const { notes, peak, impulse } = compared({ keep: (t) => Math.round(2000 * t) % 10 === 0 });
     expect(kinds({ notes })).toEqual(["slow"]);
-    expect(peak.atLeast).toBe(true);
+    expect([peak.atLeast, impulse!.atLeast]).toEqual([true, true]);
+    expect([peak.place, impulse!.place]).not.toContain("below");
+  });
+
+  it("samples further apart than the filter allows do so too, and those that are merely uneven do not", () => {
+    const uneven = (least: number) => (t: number) => Math.abs(t - peakAt) > 0.2 || Math.round(2000 * t) % least === 0;
+    const half = (n: number) => ((0.5 * n) / 1000).toFixed(4);
+    const far = (t: number) => Math.round(4000 * t) % 8 < 4 || Math.round(2000 * t) % 3 === 0;
+    const merely = compared({ keep: uneven(2), force: half });
+    expect([kinds(merely), merely.peak.atLeast, merely.peak.place]).toEqual([["uneven"], false, "below"]);
+    const wide = compared({ keep: (t) => Math.round(2000 * t) % 2 === 0 && far(t), force: half });
+    expect(kinds(wide)).toContain("uneven");
+    expect([wide.peak.atLeast, wide.peak.place, wide.impulse!.place]).toEqual([true, "open", "open"]);
+  });
+
+  it("a time axis from elsewhere and forces that were turned round leave the numbers what they are", () => {
+    for (const as of [
+      { time: (s: number) => (s + 100).toFixed(4), force: (n: number) => ((0.5 * n) / 1000).toFixed(4) },
+      { force: (n: number) => ((-0.5 * n) / 1000).toFixed(4) },
+    ]) {
+      const { peak, impulse, inCatch, notes } = compared(as);
+      expect(notes).toHaveLength(1);
+      expect(inCatch).toEqual([]);
+      expect([peak.atLeast, peak.place, impulse!.atLeast]).toEqual([false, "below", false]);
+    }
+  });
+
+  it("a recording that begins after the peak has a least value alone", () => {
+    const { peak, impulse, notes } = compared({ keep: (t) => t > peakAt + 0.1 });
+    expect(notes.map(({ kind }) => kind)).toEqual(["begins"]);
+    expect(impulse).toBeUndefined();
+    expect([peak.atLeast, peak.place]).toEqual([true, "open"]);
   });
 
   it("a recording of another moment is not laid over the fall by force", () => {

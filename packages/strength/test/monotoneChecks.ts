@@ -1,6 +1,16 @@
 /** Largest rises that a worse history or a lower test brings, over random rigs and logs. */
 import type { Random } from "@secondline/statistics";
-import { held, largestRise, oneLower, randomHistory, randomLog, someSurvive, worse } from "./randomHistories.ts";
+import {
+  held,
+  largestRise,
+  oneLower,
+  randomHistory,
+  randomLog,
+  someBounded,
+  someSurvive,
+  worse,
+  worseBound,
+} from "./randomHistories.ts";
 
 /** Rounding of sums and products [-]. */
 export const ROUNDING = 1e-9;
@@ -24,6 +34,15 @@ export function checkLowerTests(count: number, random: Random): Rises {
     const log = someSurvive(randomLog(random, random.uniform() < 0.5), random);
     const history = randomHistory(random);
     return largestRise(held(history, log), held(history, oneLower(log, random)));
+  });
+}
+
+/** Logs with survivors, intervals and pieces that broke below a load: one such load lower, or one end of an interval. */
+export function checkWorseBounds(count: number, kind: "below" | "between", random: Random): Rises {
+  return largest(count, () => {
+    const log = someBounded(someSurvive(randomLog(random, random.uniform() < 0.7), random), random);
+    const history = randomHistory(random);
+    return largestRise(held(history, log), held(history, worseBound(log, kind, random)));
   });
 }
 

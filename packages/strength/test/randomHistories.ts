@@ -61,6 +61,37 @@ export function oneLower(log: readonly BreakTest[], random: Random): BreakTest[]
   });
 }
 
+/** Some breaks told only as a load below which they broke, or as an interval. */
+export function someBounded(log: readonly BreakTest[], random: Random): BreakTest[] {
+  return log.map((test) => {
+    if (test.result.kind !== "exact" || random.uniform() < 0.5) return test;
+    const { value } = test.result;
+    const by = random.uniform();
+    if (random.uniform() < 0.7)
+      return { ...test, outcome: "broke below", result: { kind: "below", value: value * (0.8 + by) } };
+    return {
+      ...test,
+      result: { kind: "between", from: value * (0.75 + 0.25 * random.uniform()), to: value * (1 + 0.1 * by) },
+    };
+  });
+}
+
+/** One load lower below which a piece broke, or one end of an interval. */
+export function worseBound(log: readonly BreakTest[], kind: "below" | "between", random: Random): BreakTest[] {
+  const bounded = log.flatMap(({ result }, i) => (result.kind === kind ? [i] : []));
+  const which = bounded[Math.floor(bounded.length * random.uniform())];
+  const [least, range] = kind === "below" ? [0.3, 0.69] : [0.67, 0.32];
+  const [by, isLower] = [least + range * random.uniform(), random.uniform() < 0.5];
+  return log.map((test, i): BreakTest => {
+    const { result } = test;
+    if (i !== which) return test;
+    if (result.kind === "below") return { ...test, result: { kind: "below", value: result.value * by } };
+    if (result.kind !== "between") return test;
+    if (isLower) return { ...test, result: { ...result, from: result.from * by } };
+    return { ...test, result: { ...result, to: result.from + (result.to - result.from) * by } };
+  });
+}
+
 interface Held {
   readonly id: string;
   readonly strength: number;

@@ -322,6 +322,33 @@ describe("tests that contradict the model", () => {
   });
 });
 
+describe("what is only known by a bound", () => {
+  const held = (result: BreakTest["result"], outcome: BreakTest["outcome"]) =>
+    testOf({ state: "new", sunMonths: 0, falls: 0, result, outcome });
+  const stopped = (value: number) => held({ kind: "above", value }, "stopped");
+  const below = (value: number) => held({ kind: "below", value }, "broke below");
+  const stateOf = (...log: BreakTest[]) => modelAgainstTests([polyesterWebbing], log)[0]!.states[0]!;
+
+  it("is told as the bound, never as a load that was measured", () => {
+    expect(stateOf(...news(30_000)).held).toEqual({ kind: "loads" });
+    expect(stateOf(stopped(46_500), stopped(47_000)).held).toEqual({ kind: "atLeast", load: 46_500 });
+    expect(stateOf(below(20_000), below(21_000)).held).toEqual({ kind: "atMost", load: 21_000 });
+    expect(stateOf(stopped(29_000), ...news(30_000)).held).toEqual({ kind: "mixed", loads: 1, bounds: 1 });
+  });
+
+  it("contradicts the built-in model only by the bound itself", () => {
+    const { builtInBand } = stateOf(...news(30_000));
+    const [low, high] = builtInBand;
+    expect(stateOf(stopped(1.1 * high)).finding).toBe("above");
+    // What is to be expected beyond such a bound lies outside of the band, the bound does not.
+    expect(stateOf(stopped(0.99 * high))).toMatchObject({ finding: "agrees", tested: expect.any(Number) });
+    expect(stateOf(stopped(0.99 * high)).tested).toBeGreaterThan(high);
+    expect(stateOf(below(0.9 * low)).finding).toBe("below");
+    expect(stateOf(below(1.01 * low)).finding).toBe("agrees");
+    expect(stateOf(below(10 * high)).finding).toBe("agrees");
+  });
+});
+
 describe("a best test that is taken for scatter", () => {
   const pulled = (...loads: number[]) =>
     loads.map((value) => testOf({ state: "new", sunMonths: 0, falls: 0, result: { kind: "exact", value } }));

@@ -1,20 +1,30 @@
 /** Probabilities in words that nobody takes for more than they are. */
 import type { Probability } from "@secondline/scenarios";
 import type { Say } from "./language.ts";
-import { grouped } from "./quantity.ts";
+import { grouped, percent } from "./quantity.ts";
 
 /** Chances smaller than this are not told apart: the spreads they rest on are not known that far out [-]. */
 export const SMALLEST_CHANCE = 1e-6;
 
-/** "62 %", "0.4 %", "1 in 23 000", "less than 1 in a million". */
-export function chance(say: Say, value: number): string {
+/** Keeps 2.3, which is 22.999… steps of a tenth, from reading 2.2 [-]. */
+const ROUNDING_SLACK = 1e-9;
+
+/**
+ * "62 %", "0.4 %", "1 in 23 000", "less than 1 in a million". A chance is never shown smaller than it is; `side`: "down" for the lower
+ * end of an interval, which is never shown larger.
+ */
+export function chance(say: Say, value: number, side: "up" | "down" = "up"): string {
   if (value < SMALLEST_CHANCE) return say("chance.tiny");
-  if (value < 0.001) return say("chance.oneIn", { number: grouped(Number((1 / value).toPrecision(2))) });
-  const percent = 100 * value;
+  if (value < 0.001) return say("chance.oneIn", { number: grouped(oneIn(value, side)) });
   if (value >= 1) return say("chance.all");
-  if (percent >= 99.5) return say("chance.over99");
-  const number = percent < 9.95 ? Number(percent.toPrecision(percent < 0.995 ? 1 : 2)) : Math.round(percent);
-  return say("chance.percent", { number });
+  return value > 0.99 + ROUNDING_SLACK ? say("chance.over99") : percent(value, side);
+}
+
+/** To two digits: the larger the number, the smaller the chance. */
+function oneIn(value: number, side: "up" | "down"): number {
+  const step = 10 ** (Math.floor(Math.log10(1 / value)) - 1);
+  const count = 1 / value / step;
+  return step * (side === "up" ? Math.floor(count + ROUNDING_SLACK) : Math.ceil(count - ROUNDING_SLACK));
 }
 
 /** An interval that begins so far below its value says nothing by its beginning [-]. */
@@ -23,7 +33,7 @@ const LEAST_LOW_SHARE = 0.01;
 /** "62 % (60 to 64 %)"; a chance that next to never comes up, as "less than" its bound. */
 export function chanceRange(say: Say, { value, low, high }: Probability): string {
   if (value <= 0) return atMost(say, high);
-  const [from, to] = [chance(say, low), chance(say, high)];
+  const [from, to] = [chance(say, low, "down"), chance(say, high)];
   if (from === to) return chance(say, value);
   if (low < LEAST_LOW_SHARE * value) return say("chance.upTo", { value: chance(say, value), high: to });
   return say("chance.range", { value: chance(say, value), range: chanceSpan(say, low, high) });
@@ -31,8 +41,8 @@ export function chanceRange(say: Say, { value, low, high }: Probability): string
 
 /** "60 to 64 %". */
 export function chanceSpan(say: Say, low: number, high: number): string {
-  const [from, to] = [chance(say, low), chance(say, high)];
-  const shared = from.endsWith(" %") && to.endsWith(" %") && low < 0.995 && low >= 0.001;
+  const [from, to] = [chance(say, low, "down"), chance(say, high)];
+  const shared = from.endsWith(" %") && to.endsWith(" %") && low <= 0.99 && low >= 0.001;
   return say("chance.span", { low: shared ? from.slice(0, -2) : from, high: to });
 }
 

@@ -302,7 +302,6 @@ export const ENGLISH = {
   // Chances
   "chance.tiny": "less than 1 in a million",
   "chance.oneIn": "1 in {number}",
-  "chance.percent": "{number} %",
   "chance.over99": "over 99 %",
   "chance.all": "100 %",
   "chance.below": "less than {bound}",

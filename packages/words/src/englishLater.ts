@@ -197,8 +197,12 @@ export const ENGLISH_LATER = {
   "teardown.learnt.level": "strength when new, of that rated",
   "teardown.learnt.value": "× {value} ± {spread}",
   "teardown.learnt.agrees": "Nowhere do results and built-in factors contradict each other.",
-  "teardown.learnt.contradicts":
-    "{stock}, {state}: {count} {count|test|tests} in the middle {tested}; built in {builtIn} (19 of 20 such means: {low} to {high}).",
+  "teardown.learnt.contradicts": "{stock}, {state}: {held}; built in {builtIn} (19 of 20 such means: {low} to {high}).",
+  "teardown.learnt.broke": "{count} {count|test|tests} in the middle {load}",
+  "teardown.learnt.stopped": "{count} {count|test|tests} did not break, at {load} or more",
+  "teardown.learnt.brokeBelow": "{count} {count|test|tests} broke below {load}",
+  "teardown.learnt.bounded":
+    "{count} tests, {bounds} of them known only by a bound; {load} is reckoned as their middle, nobody measured it",
   "teardown.learnt.below": "THE TESTS HOLD LESS than the factors allow for: they govern.",
   "teardown.learnt.above": "The tests hold more than the factors allow for: look for a reason before you rely on it.",
   "teardown.learnt.part": "Part, on {on}",

@@ -42,8 +42,9 @@ export const MEASURED_ENGLISH = {
   "note.begins": "The time axis begins at {at}; times here count from the first sample.",
   "note.uneven": "Samples are {least} to {most} apart; between them straight lines were taken.",
   "use.all": "The recording covers the whole catch.",
-  "use.noImpulse": "The recording does not cover the whole catch: there is no impulse to compare.",
-  "use.part": "Used in part: what is noted above lies in the catch, so its peak is a least value.",
+  "use.noImpulse":
+    "The recording does not cover the whole catch: there is no impulse to compare, and the peak is a least value.",
+  "use.part": "What is noted above bears on the catch: it pulled at least what was measured, and maybe more.",
   failed: "{count} {count|draw|draws} gave no numbers to trust and {count|is|are} left out.",
   "why.noDraws": "no draw of the model gave numbers to trust: {list}",
   "why.noOverlap":

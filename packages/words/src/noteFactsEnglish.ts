@@ -73,7 +73,8 @@ export const NOTE_FACTS_ENGLISH = {
   "basis.invented": "invented tests, nothing was pulled: {note}",
   "basis.newTests":
     "{tests} of new {stock} against its rated strength, with the scatter of the tests and an allowance for other batches",
-  "basis.noNewTests": "no new piece of {stock} was tested; its used ones leave the level about as rated. {note}",
+  "basis.noNewTests":
+    "of no new piece of {stock} a load is known that it held; the tests there are leave the level as rated or lower. {note}",
   "basis.tested": "{tests} of {stock}, together with: {note}",
   "basis.testedUpTo": "{tests} of {stock}, the most {most}, together with: {note}",
   "basis.builtIn": "as built in as far as {tests} do not tell: {note}",

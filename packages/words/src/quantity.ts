@@ -87,7 +87,8 @@ export const cutAt = (metre: number): string => `${number(Number(digits(metre, 2
 /** A share as a percentage: one decimal below 10 %, none above. */
 export function percent(share: number, side: Side = "nearest"): string {
   const value = 100 * share;
-  return `${shortened(digits(value, Math.abs(value) < 9.95 ? 1 : 0, side))} %`;
+  const from = side === "nearest" ? 9.95 : 10;
+  return `${shortened(digits(value, Math.abs(value) < from ? 1 : 0, side))} %`;
 }
 
 export const degrees = (radian: number): string => `${Math.round((radian * 180) / Math.PI)}°`;

@@ -101,8 +101,10 @@ function sections(say: LaterSay, list: readonly WebbingSection[]): string {
         long === undefined ? stock.name : say("rig.sectionOf", { length: length(long), stock: stock.name }),
         ...(condition.monthsOutside === undefined
           ? []
-          : [say("rig.months", { months: formatRatio(condition.monthsOutside) })]),
-        ...(condition.ageYears === undefined ? [] : [say("rig.years", { years: formatRatio(condition.ageYears) })]),
+          : [say("rig.months", { months: formatRatio(condition.monthsOutside, "up") })]),
+        ...(condition.ageYears === undefined
+          ? []
+          : [say("rig.years", { years: formatRatio(condition.ageYears, "up") })]),
         ...(condition.wet ? [say("rig.wet")] : []),
         ...wear.map((one) => wearText(say, one)),
       ].join(LIST_SEPARATOR),
@@ -113,7 +115,7 @@ function sections(say: LaterSay, list: readonly WebbingSection[]): string {
 function wearText(say: LaterSay, wear: Wear): string {
   switch (wear.kind) {
     case "clampMark":
-      return say("rig.wear.clampMark", { months: formatRatio(wear.months), at: length(wear.at) });
+      return say("rig.wear.clampMark", { months: formatRatio(wear.months, "up"), at: length(wear.at) });
     case "fallZone":
       return say("rig.wear.fallZone", { falls: wear.falls, from: length(wear.from), to: length(wear.to) });
     case "stitching":
@@ -158,7 +160,7 @@ function leash(say: LaterSay, { leash: one }: Rig): string {
     one.knots.length === 0 ? say("rig.sewn") : say("rig.knots", { count: one.knots.length }),
     ...(one.condition.monthsOutside === undefined
       ? []
-      : [say("rig.months", { months: formatRatio(one.condition.monthsOutside) })]),
+      : [say("rig.months", { months: formatRatio(one.condition.monthsOutside, "up") })]),
     ...((one.falls ?? 0) > 0 ? [say("rig.falls", { falls: one.falls! })] : []),
     ...(one.sheathSlip === undefined ? [] : [say("rig.sheathSlip", { share: percent(one.sheathSlip) })]),
     ...(one.glazed === undefined ? [] : [say("rig.glazed", { share: percent(one.glazed) })]),

@@ -18,7 +18,7 @@ import { broughtIn } from "./broughtEnglish.ts";
 import type { Language, LaterKey } from "./language.ts";
 import { type LaterSay, sayLaterIn } from "./laterLanguage.ts";
 import { capital, lowered, partName } from "./partNames.ts";
-import { cutAt, factor, kilonewtons, length, percent, required, strength } from "./quantity.ts";
+import { cutAt, factor, kilonewtons, length, load, percent, required, strength } from "./quantity.ts";
 
 /** Scatter as a coefficient of variation, of a deviation of the logarithm [-]. */
 const scatter = (sigmaLog: number): string => percent(Math.sqrt(Math.expm1(sigmaLog ** 2)), "up");
@@ -236,12 +236,25 @@ export function factorLearntRow(
   return { what: `${broughtIn(stock)}: ${name}`, tests: String(testCount), before: text(before), after: text(after) };
 }
 
+/** What was measured of a state; what is only expected beyond a bound is told as that. */
+function heldText(say: LaterSay, { held, testCount: count, tested }: Contradiction): string {
+  switch (held.kind) {
+    case "loads":
+      return say("teardown.learnt.broke", { count, load: strength(tested) });
+    case "atLeast":
+      return say("teardown.learnt.stopped", { count, load: strength(held.load) });
+    case "atMost":
+      return say("teardown.learnt.brokeBelow", { count, load: load(held.load) });
+    case "mixed":
+      return say("teardown.learnt.bounded", { count, bounds: held.bounds, load: strength(tested) });
+  }
+}
+
 export function contradictionText(say: LaterSay, one: Contradiction): string {
   const said = say("teardown.learnt.contradicts", {
     stock: broughtIn(one.stock),
     state: broughtIn(one.state),
-    count: one.testCount,
-    tested: strength(one.tested),
+    held: heldText(say, one),
     builtIn: strength(one.builtIn),
     low: strength(one.builtInBand[0]),
     high: strength(one.builtInBand[1]),

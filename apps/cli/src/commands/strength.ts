@@ -91,7 +91,7 @@ function answers({ characteristic, en1990 }: GroupReport): string[][] {
     rows.push([
       sayStrength("holds.en1990"),
       quantity.strengthIn(en1990.value),
-      sayStrength("holds.en1990How", { factor: quantity.local(en1990.factor.toFixed(2)) }),
+      sayStrength("holds.en1990How", { factor: quantity.rounded(en1990.factor, 2, "up") }),
     ]);
   return rows;
 }
@@ -102,7 +102,7 @@ function comparisonText({ stock, rated, states }: StockComparison): string {
   const rows = states.map((one) => [
     broughtIn(one.state),
     String(one.testCount),
-    quantity.strengthIn(one.tested),
+    heldText(one),
     builtInText(one),
     quantity.strengthIn(one.counts),
     quantity.strengthIn(one.counts5),
@@ -128,6 +128,20 @@ function comparisonText({ stock, rated, states }: StockComparison): string {
       width,
     ),
   ].join("\n");
+}
+
+/** What is only expected beyond a bound is not told as measured. */
+function heldText({ held, tested }: StockComparison["states"][number]): string {
+  switch (held.kind) {
+    case "loads":
+      return quantity.strengthIn(tested);
+    case "atLeast":
+      return sayStrength("states.atLeast", { load: quantity.strengthIn(held.load) });
+    case "atMost":
+      return sayStrength("states.atMost", { load: quantity.loadIn(held.load) });
+    case "mixed":
+      return sayStrength("states.bounded", { load: quantity.strengthIn(tested) });
+  }
 }
 
 /** A lower test must not look like good news without a word. */

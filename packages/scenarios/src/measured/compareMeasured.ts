@@ -31,7 +31,7 @@ export interface MeasuredComparison {
   readonly peak: Among;
   /** Time integral of the force over the catch [N·s]; absent where the recording does not cover it. */
   readonly impulse?: Among;
-  /** Why a number could not be used, or only in part: notes that lie in the catch. */
+  /** Why a number is only a least value: notes that bear on the catch. */
   readonly inCatch: readonly RecordingNote[];
   readonly notes: readonly RecordingNote[];
 }
@@ -58,10 +58,11 @@ export function compareMeasured(fall: MeasuredFall, { signals, failed }: ModelSi
   const nearest = laid.reduce((best, one) => (one.off < best.off ? one : best));
   const [from, to] = [nearest.from / COMPARED_RATE, nearest.to / COMPARED_RATE];
   const inCatch = fall.notes.filter((note) => isIn(note, from, to));
-  const atLeast = inCatch.some(({ kind }) => kind === "saturated" || kind === "gap" || kind === "slow");
   const shifts = laid.map(({ shift }) => shift / COMPARED_RATE);
   const { force, notes, ...rest } = fall;
   const { impulse } = nearest.own;
+  // Where the recording does not cover the whole catch the peak may lie in what is missing.
+  const peakAtLeast = impulse === undefined || inCatch.length > 0;
   return {
     ok: true,
     comparison: {
@@ -71,7 +72,7 @@ export function compareMeasured(fall: MeasuredFall, { signals, failed }: ModelSi
       alignment: { at: median(shifts), spread: Math.max(...shifts) - Math.min(...shifts), off: nearest.off },
       peak: among(
         nearest.own.peak,
-        atLeast,
+        peakAtLeast,
         laid.map(({ peak }) => peak),
       ),
       ...(impulse === undefined
@@ -79,7 +80,7 @@ export function compareMeasured(fall: MeasuredFall, { signals, failed }: ModelSi
         : {
             impulse: among(
               impulse,
-              inCatch.some(({ kind }) => kind === "saturated"),
+              inCatch.length > 0,
               laid.map((one) => one.impulse),
             ),
           }),
@@ -133,17 +134,22 @@ function shapeOf(force: Float64Array): { readonly peak: number; readonly impulse
   return { peak, impulse: sum / COMPARED_RATE };
 }
 
+/**
+ * Whether something is wrong with the catch, so that it pulled at least what was measured. A zero that is off is so all along. What lies
+ * between samples further apart than the filter allows is not known.
+ */
 function isIn(note: RecordingNote, from: number, to: number): boolean {
   switch (note.kind) {
     case "gap":
     case "saturated":
       return note.from < to && note.to > from;
     case "slow":
-      return true;
     case "negative":
+      return true;
+    case "uneven":
+      return note.most > 1 / FILTER_RATE;
     case "reversed":
     case "begins":
-    case "uneven":
       return false;
   }
 }

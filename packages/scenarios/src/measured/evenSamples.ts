@@ -1,13 +1,9 @@
 /** Lays the samples of a recording out evenly, and notes gaps, a saturated cell, and forces below zero. */
 import type { RecordingNote } from "./recording.ts";
+import { saturation } from "./saturation.ts";
 
 /** An interval so many times as long as the usual one is a gap [-]. */
 const GAP_INTERVAL_RATIO = 3;
-/** So many samples in a row at the largest value are no peak [-], and so long at least [s]. */
-const LEAST_CLIPPED_SAMPLES = 4;
-const LEAST_CLIPPED_TIME = 0.003;
-/** Two values are the same to this share of the largest [-]. */
-const SAME_FORCE_SHARE = 1e-6;
 /** A zero that is off by less than this share of the largest value is no news, nor is noise that goes below it in a few samples [-]. */
 const ZERO_OFFSET_SHARE = 0.02;
 const NEGATIVE_SAMPLES_SHARE = 0.01;
@@ -109,19 +105,6 @@ function extremes(values: readonly number[]): readonly number[] {
     if (value > most) most = value;
   }
   return values.length === 0 ? [] : [least, most];
-}
-
-/** From the first to the last sample at the largest value, if that stands anywhere for longer than a peak does. */
-function saturation(known: readonly Sample[], usual: number): readonly RecordingNote[] {
-  const largest = known.reduce((most, { force }) => Math.max(most, force), 0);
-  const top = known.flatMap(({ force }, i) => (force >= largest * (1 - SAME_FORCE_SHARE) ? [i] : []));
-  let [most, row] = [0, 0];
-  for (const [k, i] of top.entries()) {
-    row = k > 0 && top[k - 1] === i - 1 ? row + 1 : 1;
-    most = Math.max(most, row);
-  }
-  if (most < LEAST_CLIPPED_SAMPLES || most * usual < LEAST_CLIPPED_TIME) return [];
-  return [{ kind: "saturated", from: known[top[0]!]!.time, to: known[top.at(-1)!]!.time, force: largest }];
 }
 
 function belowZero(known: readonly Sample[]): readonly RecordingNote[] {

@@ -41,11 +41,48 @@ export interface CharacteristicOptions {
   readonly content?: number;
 }
 
-/** One value for each of the confidences. */
+/**
+ * One value for each of the confidences. A piece of which only a load is known below which it broke may lower it, never raise it: the least value
+ * counts of those without such pieces, with the lowest of them, the two lowest and so on. Such a load above all other results says nothing.
+ */
 export function characteristicValues(
   sample: readonly Observation[],
   confidences: readonly number[],
-  { batches = [], content = CHARACTERISTIC_CONTENT }: CharacteristicOptions = {},
+  options: CharacteristicOptions = {},
+): Characteristic[] {
+  const values = samplesToCount(sample).map((counted) => {
+    const batches = counted.map((i) => options.batches?.[i]);
+    const given = { ...options, ...(options.batches === undefined ? {} : { batches }) };
+    return valuesOf(
+      counted.map((i) => sample[i]!),
+      confidences,
+      given,
+    );
+  });
+  return confidences.map((_, k) => values.map((one) => one[k]!).reduce((a, b) => (b.value < a.value ? b : a)));
+}
+
+/** Results to count together, by their place in the sample, in its order. */
+function samplesToCount(sample: readonly Observation[]): readonly (readonly number[])[] {
+  const all = sample.map((_, i) => i);
+  const others = all.filter((i) => sample[i]!.kind !== "below");
+  if (others.length === sample.length) return [all];
+  const below = all
+    .filter((i) => sample[i]!.kind === "below")
+    .sort((a, b) => largestOf(sample[a]!) - largestOf(sample[b]!));
+  // Where no more is known of any piece the lowest says all.
+  if (others.length === 0) return [below.slice(0, 1)];
+  const most = Math.max(...others.map((i) => largestOf(sample[i]!)));
+  const lowest = below.filter((i) => largestOf(sample[i]!) < most);
+  return [0, ...lowest.map((_, k) => k + 1)].map((k) => [...others, ...lowest.slice(0, k)].sort((a, b) => a - b));
+}
+
+const largestOf = (o: Observation): number => (o.kind === "between" ? o.to : o.value);
+
+function valuesOf(
+  sample: readonly Observation[],
+  confidences: readonly number[],
+  { batches = [], content = CHARACTERISTIC_CONTENT }: CharacteristicOptions,
 ): Characteristic[] {
   const places = sample.filter((o) => o.kind === "exact" || o.kind === "between").map(observationPlace);
   if (places.length < FAILURES_FOR_SPREAD) return confidences.map((c) => assumedSpread(sample, c, content));

@@ -8,7 +8,15 @@ import { type Coefficient, type RegressionRow, regressionCovariance, regressionS
 import { beyondBound } from "./bounded.ts";
 import type { StockModel, StockState } from "./stockModel.ts";
 import { BAND_DEVIATIONS, NEW_SCATTER } from "./stockScatter.ts";
-import { type BelievedState, groupsOf, hasBounds, type ToldGroup, type ToldState } from "./toldState.ts";
+import {
+  asSurvivors,
+  type BelievedState,
+  groupsOf,
+  hasBounds,
+  type ToldGroup,
+  type ToldState,
+  withoutBelow,
+} from "./toldState.ts";
 import { builtInAt, builtInLog, type WearDose, type WearId } from "./wearFactors.ts";
 
 /** A wear is believed to be better than built in by so many standard deviations of its prior at most [-]. */
@@ -22,20 +30,31 @@ const LEAST_BOUND_INFORMATION = 0.02;
 
 export interface StatesFit {
   readonly found: Pick<StockModel, "means" | "covariance" | "shortfalls" | "clipped" | "tested">;
-  readonly groups: readonly ToldGroup[];
+  readonly groups: GroupsOfTests;
 }
 
-export function fitStates(
-  stock: LineStock,
-  told: readonly ToldState[],
-  coefficients: readonly Coefficient[],
-): StatesFit {
+/** Groups of like tests: of all, and without pieces of which only a load is known below which they broke. */
+export interface GroupsOfTests {
+  readonly all: readonly ToldGroup[];
+  readonly withoutBelow: readonly ToldGroup[];
+}
+
+/** Priors of the coefficients, as wide as all tests ask for, and as those do that are no "broke below". */
+export interface Priors {
+  readonly all: readonly Coefficient[];
+  readonly withoutBelow: readonly Coefficient[];
+}
+
+export function fitStates(stock: LineStock, told: readonly ToldState[], priors: Priors): StatesFit {
   const { believed, clipped } = believedStates(told);
-  const groups = groupsOf(believed);
-  const means = settledMeans(groups, coefficients);
+  const groups = { all: groupsOf(believed), withoutBelow: groupsOf(withoutBelow(believed)) };
+  const means = settledMeans(groups.all, priors.all);
   const { tested, shortfalls, level } = heldAgainst(stock, believed, means);
+  // What broke below a load leaves the spread as it was: else a lower such load would narrow it, and raise a strength.
+  const held = groupsOf(asSurvivors(withoutBelow(believed)));
+  const { beforeLast } = settledMeans(held, priors.withoutBelow);
+  const covariance = regressionCovariance(priors.withoutBelow, informedRows(held, beforeLast));
   // New pieces that contradict the rated strength to the low side are the level, whatever else was tested.
-  const covariance = regressionCovariance(coefficients, informedRows(groups, means.beforeLast));
   if (level !== undefined) means.last[0] = Math.min(means.last[0]!, level);
   return { found: { means: means.last, covariance, shortfalls, clipped, tested }, groups };
 }

@@ -4,7 +4,8 @@
  */
 
 import { type Coefficient, regressionGain } from "@secondline/statistics";
-import { beyondBound } from "./bounded.ts";
+import type { BreakTest } from "../breakLog/logEntry.ts";
+import { beyondBound, isBelow } from "./bounded.ts";
 import type { WearKnots } from "./stockModel.ts";
 import { BAND_DEVIATIONS } from "./stockScatter.ts";
 import { hasBounds, type ToldGroup, type ToldState } from "./toldState.ts";
@@ -26,8 +27,12 @@ export interface OneSided {
   readonly most: readonly TestedMost[];
 }
 
-/** Rounds in which bounds are replaced by what is to be expected beyond them, at most [-]. */
+/**
+ * Rounds in which bounds are replaced by what is to be expected beyond them, at most: few where they lift what is expected, all that it
+ * takes where a piece broke below a load, for there too few rounds leave it too high [-].
+ */
 const MOST_ROUNDS = 30;
+const MOST_ROUNDS_BELOW = 3000;
 
 /**
  * A reference is strong by so many standard deviations of what is built in: the higher it stands, the lower are states that nobody
@@ -78,7 +83,10 @@ function settledMeans(groups: readonly ToldGroup[], gain: readonly Float64Array[
     };
   });
   let most = asking.length > 0 ? Number.POSITIVE_INFINITY : 0;
-  for (let round = 0; round < MOST_ROUNDS && most > LEAST_CHANGE; round++) {
+  const rounds = groups.some(({ told }) => told.some(({ bounds }) => bounds.some(isBelow)))
+    ? MOST_ROUNDS_BELOW
+    : MOST_ROUNDS;
+  for (let round = 0; round < rounds && most > LEAST_CHANGE; round++) {
     most = 0;
     for (const { g, rest, shares } of asking) {
       const centre = shares.reduce((sum, share, k) => sum + share * means[moving[k]!]!, rest);
@@ -97,6 +105,31 @@ export function oneSidedSum(weights: Float64Array, means: Float64Array, referenc
   return sum;
 }
 
+/** `oneSidedSum` of the weights `outer` + `inner` − `less`, without a row of their own: a grid has thousands of nodes. */
+export function tiedSum(
+  outer: Float64Array,
+  inner: Float64Array | undefined,
+  less: Float64Array | undefined,
+  means: Float64Array,
+  references: Float64Array,
+): number {
+  let sum = 0;
+  for (let r = 0; r < means.length; r++) {
+    const weight = outer[r]! + (inner === undefined ? 0 : inner[r]!) - (less === undefined ? 0 : less[r]!);
+    sum += weight * (weight > 0 ? means[r]! : references[r]!);
+  }
+  return sum;
+}
+
+/** Weight of every group of tests in a sum of coefficients. */
+export function rowsOf({ gain, means }: OneSided, steps: Float64Array): Float64Array {
+  const rows = new Float64Array(means.length);
+  steps.forEach((share, k) => {
+    if (share !== 0) for (let r = 0; r < rows.length; r++) rows[r]! += share * gain[k]![r]!;
+  });
+  return rows;
+}
+
 export function weightsOf(gain: readonly Float64Array[], of: readonly number[]): Float64Array {
   const weights = new Float64Array(gain[0]!.length);
   for (const i of of) for (let r = 0; r < weights.length; r++) weights[r]! += gain[i]![r]!;
@@ -107,26 +140,66 @@ const precisionOf = ({ exactPrecision, boundPrecision }: ToldGroup) => exactPrec
 
 const sumOf = (values: readonly number[]) => values.reduce((a, b) => a + b, 0);
 
-function beyond({ bounds, assumed, offset }: ToldState, centre: number): number[] {
-  return bounds.map((test) => beyondBound(test, centre, Math.sqrt(assumed), offset).mean);
+function beyond(
+  { bounds, assumed, offset }: ToldState,
+  centre: number,
+  counts: (test: BreakTest) => boolean = () => true,
+): number[] {
+  return bounds.filter(counts).map((test) => beyondBound(test, centre, Math.sqrt(assumed), offset).mean);
 }
 
-/** Tested states, whatever their batch. Below the band of what is built in their mean governs as it is, else with its error. */
+/** Tests of one state, of whatever batch: values over what is built in, in the logarithm. */
+interface TestedState {
+  readonly doses: readonly WearDose[];
+  /** What broke at a load, and what is to be expected of what did not. */
+  readonly values: number[];
+  /** What is to be expected of what broke below a load. */
+  readonly below: number[];
+  readonly batches: Set<string>;
+  broke: number;
+  variance: number;
+  common: number;
+}
+
+/** Tested states of which something broke. Below the band of what is built in their mean governs as it is, else with its error. */
 function mostOf(
   groups: readonly ToldGroup[],
   centres: Float64Array,
   wears: ReadonlyMap<WearId, WearKnots>,
   { scatter, batch }: { readonly scatter: number; readonly batch: number },
 ): TestedMost[] {
-  interface Tested {
-    readonly doses: readonly WearDose[];
-    readonly values: number[];
-    readonly batches: Set<string>;
-    broke: number;
-    variance: number;
-    common: number;
-  }
-  const states = new Map<string, Tested>();
+  return testedStates(groups, centres, wears).flatMap(({ doses, broke, variance, batches, common, ...one }) => {
+    if (broke === 0) return [];
+    const most = meansOf(one).map(({ mean, count }) => {
+      const ofMean = variance / count + (batches.size > 1 ? batch / batches.size : 0);
+      const outside = mean < -BAND_DEVIATIONS * Math.sqrt(common + scatter + ofMean);
+      return outside ? mean : mean + Math.sqrt(ofMean);
+    });
+    return [{ doses, most: Math.min(...most) }];
+  });
+}
+
+/**
+ * Means of a state's tests: without what broke below a load, with the lowest such piece, the two lowest and so on. Of them the least
+ * counts, so that no such piece makes another one count for less.
+ */
+function meansOf({ values, below }: Pick<TestedState, "values" | "below">) {
+  const sorted = [...below].sort((a, b) => a - b);
+  let sum = sumOf(values);
+  const without = values.length === 0 ? [] : [{ mean: sum / values.length, count: values.length }];
+  const withSome = sorted.map((value, k) => {
+    sum += value;
+    return { mean: sum / (values.length + k + 1), count: values.length === 0 ? k + 1 : values.length };
+  });
+  return [...without, ...withSome];
+}
+
+function testedStates(
+  groups: readonly ToldGroup[],
+  centres: Float64Array,
+  wears: ReadonlyMap<WearId, WearKnots>,
+): readonly TestedState[] {
+  const states = new Map<string, TestedState>();
   groups.forEach(({ told, of }, g) => {
     // The same steps of every wear, of whatever batch.
     const [level, _batch, ...steps] = of;
@@ -134,6 +207,7 @@ function mostOf(
     const state = states.get(key) ?? {
       doses: told[0]!.state.doses.map(({ id, dose }) => nearest(wears.get(id)!, dose)),
       values: [],
+      below: [],
       batches: new Set<string>(),
       broke: 0,
       variance: 0,
@@ -141,21 +215,16 @@ function mostOf(
     };
     states.set(key, state);
     for (const one of told) {
-      for (const value of one.exact) state.values.push(value);
-      for (const value of beyond(one, centres[g]!)) state.values.push(value);
-      state.broke += one.exact.length;
+      state.values.push(...one.exact, ...beyond(one, centres[g]!, (test) => !isBelow(test)));
+      const below = beyond(one, centres[g]!, isBelow);
+      state.below.push(...below);
+      state.broke += one.exact.length + below.length;
       state.variance = Math.max(state.variance, one.assumed);
       state.common = Math.max(state.common, one.common);
       state.batches.add(one.state.batch);
     }
   });
-  return [...states.values()].flatMap(({ doses, values, broke, variance, batches, common }): TestedMost[] => {
-    if (broke === 0) return [];
-    const mean = sumOf(values) / values.length;
-    const ofMean = variance / values.length + (batches.size > 1 ? batch / batches.size : 0);
-    const outside = mean < -BAND_DEVIATIONS * Math.sqrt(common + scatter + ofMean);
-    return [{ doses, most: outside ? mean : mean + Math.sqrt(ofMean) }];
-  });
+  return [...states.values()];
 }
 
 const nearest = ({ id, doses }: WearKnots, dose: number): WearDose => ({ id, dose: doses[nearestDose(doses, dose)]! });

@@ -7,7 +7,7 @@ import type { Learnt, StrengthFactor } from "../derating/factor.ts";
 import { Z95 } from "../derating/lognormal.ts";
 import type { TestedTogether, TogetherValue } from "../derating/together.ts";
 import { wearPosterior } from "./learntWear.ts";
-import { oneSidedSum } from "./oneSided.ts";
+import { type OneSided, oneSidedSum, rowsOf, tiedSum } from "./oneSided.ts";
 import type { StockModel } from "./stockModel.ts";
 import { lastDose, type WearId } from "./wearFactors.ts";
 
@@ -45,8 +45,8 @@ export const termOfFactor = ({ learnt }: StrengthFactor): StateTerm | "level" | 
 interface Nodes {
   readonly id: WearId;
   readonly doses: readonly (number | undefined)[];
-  /** Weight of every group of tests, and of every coefficient, by node. */
-  readonly rows: readonly Float64Array[];
+  /** Weight of every group of tests by node, for each form of the tests; and of every coefficient. */
+  readonly rows: readonly (readonly Float64Array[])[];
   readonly steps: readonly Float64Array[];
   /** Variance of a piece's own, by node. */
   readonly own: readonly number[];
@@ -110,14 +110,12 @@ export class StateStrength implements TestedTogether {
 
   /** A second wear of one kind at the same place: as built in, or lower where the tests say so. */
   private alone({ id, dose, curves }: StateTerm): number {
-    const { means, references } = this.model.oneSided;
-    const rows = this.rowsOf(this.stepsAt(id, Math.min(dose, lastDose(this.model.stock, id))));
-    const below = oneSidedSum(
-      rows,
-      means.map((mean) => Math.min(0, mean)),
-      references,
-    );
-    return Math.min(...curves.map((curve) => curve.log(dose))) + below;
+    const steps = this.stepsAt(id, Math.min(dose, lastDose(this.model.stock, id)));
+    const below = this.model.oneSided.map((tests) => {
+      const lower = tests.means.map((mean) => Math.min(0, mean));
+      return oneSidedSum(rowsOf(tests, steps), lower, tests.references);
+    });
+    return Math.min(...curves.map((curve) => curve.log(dose))) + Math.min(...below);
   }
 
   private at(terms: readonly ChosenTerm[]): { centre: number; low: number } {
@@ -156,7 +154,6 @@ export class StateStrength implements TestedTogether {
   }
 
   private makeGrid(terms: readonly ChosenTerm[]): Grid {
-    const { gain, means, references, most } = this.model.oneSided;
     const { raise } = this.model;
     const axes = terms.map(({ id, curve }) => {
       const nodes = this.nodes(id);
@@ -168,32 +165,18 @@ export class StateStrength implements TestedTogether {
       return total * nodes.doses.length;
     }, 1);
     const [centre, low] = [new Float64Array(size), new Float64Array(size)];
-    const limits = this.limits(axes, strides, most);
-    const levelRows = gain[0]!;
-    const untested = this.model.newTests === 0;
+    const limits = this.limits(axes, strides);
+    const sums = this.model.oneSided.map((tests, form) => this.sumsAt(tests, form, axes));
     const variance = this.varianceOf(axes.map(({ nodes }) => nodes));
     const place = axes.map(() => 0);
-    // Weights of the level and of all wears but the first, whose doses come one after the other.
-    const outer = new Float64Array(means.length);
-    const [first] = axes;
     for (let index = 0; index < size; index++) {
       let builtIn = 0;
       axes.forEach(({ nodes, logs }, k) => {
         place[k] = Math.floor(index / strides[k]!) % nodes.doses.length;
         builtIn += logs[place[k]!]!;
       });
-      if (index % (first?.nodes.doses.length ?? 1) === 0) {
-        outer.set(levelRows);
-        axes.slice(1).forEach(({ nodes }, k) => {
-          const add = nodes.rows[place[k + 1]!]!;
-          for (let r = 0; r < outer.length; r++) outer[r]! += add[r]!;
-        });
-      }
-      const inner = first?.nodes.rows[place[0]!];
       const limit = Math.min(index === 0 ? raise.level : raise.state, limits.get(index) ?? Number.POSITIVE_INFINITY);
-      let by = Math.min(limit, tiedSum(outer, inner, undefined, means, references));
-      // Tests of used pieces may lower the level, never raise it.
-      if (untested) by = Math.min(by, tiedSum(outer, inner, levelRows, means, references));
+      const by = sums.reduce((least, sumAt) => Math.min(least, sumAt(place)), limit);
       let [c, l] = [builtIn + by, builtIn + by - Z95 * Math.sqrt(variance(place))];
       place.forEach((at, k) => {
         if (at === 0) return;
@@ -206,10 +189,32 @@ export class StateStrength implements TestedTogether {
     return { centre, low, axes };
   }
 
+  /** What one form of the tests credits over what is built in, by the nodes of a place: the doses of the first wear come one after the other. */
+  private sumsAt({ gain, means, references }: OneSided, form: number, axes: Grid["axes"]) {
+    const levelRows = gain[0]!;
+    const untested = this.model.newTests === 0;
+    const [first, ...others] = axes;
+    // Weights of the level and of all wears but the first.
+    const outer = new Float64Array(means.length);
+    return (place: readonly number[]): number => {
+      if ((place[0] ?? 0) === 0) {
+        outer.set(levelRows);
+        others.forEach(({ nodes }, k) => {
+          const add = nodes.rows[form]![place[k + 1]!]!;
+          for (let r = 0; r < outer.length; r++) outer[r]! += add[r]!;
+        });
+      }
+      const inner = first === undefined ? undefined : first.nodes.rows[form]![place[0]!];
+      const by = tiedSum(outer, inner, undefined, means, references);
+      // Tests of used pieces may lower the level, never raise it.
+      return untested ? Math.min(by, tiedSum(outer, inner, levelRows, means, references)) : by;
+    };
+  }
+
   /** What tested states hold at most, at their nodes of the grid. */
-  private limits(axes: Grid["axes"], strides: readonly number[], most: StockModel["oneSided"]["most"]) {
+  private limits(axes: Grid["axes"], strides: readonly number[]) {
     const limits = new Map<number, number>();
-    for (const one of most) {
+    for (const one of this.model.oneSided.flatMap(({ most }) => most)) {
       if (one.doses.some(({ id }) => !axes.some(({ nodes }) => nodes.id === id))) continue;
       const index = axes.reduce((sum, { nodes }, k) => {
         const dose = one.doses.find(({ id }) => id === nodes.id)?.dose;
@@ -263,7 +268,8 @@ export class StateStrength implements TestedTogether {
       dose === undefined ? new Float64Array(model.means.length) : this.stepsAt(id, dose),
     );
     const own = doses.map((dose) => (dose === undefined ? 0 : wearPosterior(model, id, dose).own));
-    const made: Nodes = { id, doses, steps, own, rows: steps.map((step) => this.rowsOf(step)) };
+    const rows = model.oneSided.map((tests) => steps.map((step) => rowsOf(tests, step)));
+    const made: Nodes = { id, doses, steps, own, rows };
     this.wears.set(id, made);
     return made;
   }
@@ -271,15 +277,6 @@ export class StateStrength implements TestedTogether {
   private stepsAt(id: WearId, dose: number): Float64Array {
     const { weight } = wearPosterior(this.model, id, dose);
     return Float64Array.from(this.model.means, (_, k) => weight(k));
-  }
-
-  private rowsOf(steps: Float64Array): Float64Array {
-    const { gain, means } = this.model.oneSided;
-    const rows = new Float64Array(means.length);
-    steps.forEach((share, k) => {
-      if (share !== 0) for (let r = 0; r < rows.length; r++) rows[r]! += share * gain[k]![r]!;
-    });
-    return rows;
   }
 }
 
@@ -315,20 +312,4 @@ function learntVariance(factors: readonly StrengthFactor[]): number {
     own += learnt!.own ** 2;
   }
   return own + sum.reduce((total, x) => total + x * x, 0);
-}
-
-/** `oneSidedSum` of the weights `outer` + `inner` − `less`, without a row of their own: a grid has thousands of nodes. */
-function tiedSum(
-  outer: Float64Array,
-  inner: Float64Array | undefined,
-  less: Float64Array | undefined,
-  means: Float64Array,
-  references: Float64Array,
-): number {
-  let sum = 0;
-  for (let r = 0; r < means.length; r++) {
-    const weight = outer[r]! + (inner === undefined ? 0 : inner[r]!) - (less === undefined ? 0 : less[r]!);
-    sum += weight * (weight > 0 ? means[r]! : references[r]!);
-  }
-  return sum;
 }

@@ -17,7 +17,9 @@ export interface StateComparison {
   readonly testCount: number;
   /** Tests that broke; the others are bounds. */
   readonly brokeCount: number;
-  /** Centre of the tests, bounds taken at what is to be expected beyond them [N]. */
+  /** What is known of the breaking loads of these tests. */
+  readonly held: HeldLoads;
+  /** Centre of the tests, bounds taken at what is to be expected beyond them: measured only where every breaking load is known [N]. */
   readonly tested: number;
   /** What the built-in factors say without tests: central value, and the band in which 19 of 20 such means should lie [N]. */
   readonly builtIn: number;
@@ -32,6 +34,13 @@ export interface StateComparison {
   /** The best test, where the 5 % value would be higher had it held less. */
   readonly bestTest?: BestTest;
 }
+
+/** Every breaking load; that none broke up to a load; that all broke below one; or several of these [N]. */
+export type HeldLoads =
+  | { readonly kind: "loads" }
+  | { readonly kind: "atLeast"; readonly load: number }
+  | { readonly kind: "atMost"; readonly load: number }
+  | { readonly kind: "mixed"; readonly loads: number; readonly bounds: number };
 
 export interface StockComparison {
   readonly stock: { readonly id: string; readonly name: string };
@@ -105,13 +114,15 @@ function compare(
     builtIn * Math.exp(BAND_DEVIATIONS * deviation),
   ] as const;
   const tested = rated * Math.exp(log);
-  const finding = tested < band[0] ? "below" : tested > band[1] ? "above" : "agrees";
+  const held = heldLoads(tests);
+  const finding = findingOf(held, tested, band);
   const clipped = batches.some((state) => model.clipped.has(state));
   return {
     state: stateText(wears),
     wears,
     testCount: tests.length,
     brokeCount: tests.filter(({ result }) => result.kind !== "above").length,
+    held,
     tested,
     builtIn,
     builtInBand: band,
@@ -120,6 +131,30 @@ function compare(
     finding,
     message: messageOf(finding, wears.length === 0, clipped || strength < 0.98 * tested),
   };
+}
+
+function heldLoads(tests: readonly BreakTest[]): HeldLoads {
+  const results = tests.map(({ result }) => result);
+  const least = results.flatMap((result) => (result.kind === "above" ? [result.value] : []));
+  const most = results.flatMap((result) => (result.kind === "below" ? [result.value] : []));
+  const loads = results.filter(({ kind }) => kind === "exact").length;
+  if (loads === tests.length) return { kind: "loads" };
+  if (least.length === tests.length) return { kind: "atLeast", load: Math.min(...least) };
+  if (most.length === tests.length) return { kind: "atMost", load: Math.max(...most) };
+  return { kind: "mixed", loads, bounds: tests.length - loads };
+}
+
+/** A bound contradicts only by itself, not by what is to be expected beyond it. */
+function findingOf(held: HeldLoads, tested: number, [low, high]: StateComparison["builtInBand"]) {
+  switch (held.kind) {
+    case "atLeast":
+      return held.load > high ? "above" : "agrees";
+    case "atMost":
+      return held.load < low ? "below" : "agrees";
+    case "loads":
+    case "mixed":
+      return tested < low ? "below" : tested > high ? "above" : "agrees";
+  }
 }
 
 /** What parts of a state hold by some factors. */

@@ -7,7 +7,9 @@ import type { LineStock } from "@secondline/rig";
 import type { Coefficient } from "@secondline/statistics";
 import { grouped } from "../breakLog/grouped.ts";
 import type { BreakTest } from "../breakLog/logEntry.ts";
-import { fitStates } from "./fitStates.ts";
+import { textileMake } from "../derating/make.ts";
+import { isBelow } from "./bounded.ts";
+import { fitStates, type Priors } from "./fitStates.ts";
 import { type MostRaise, mostRaise } from "./mostRaise.ts";
 import { type OneSided, oneSided } from "./oneSided.ts";
 import {
@@ -21,7 +23,15 @@ import {
 } from "./stockScatter.ts";
 import { testsOfStock } from "./testState.ts";
 import type { ToldState } from "./toldState.ts";
-import { builtInAt, builtInLog, builtInSpread, nearestDose, type WearDose, type WearId } from "./wearFactors.ts";
+import {
+  builtInAt,
+  builtInLog,
+  builtInSpread,
+  builtInVariance,
+  nearestDose,
+  type WearDose,
+  type WearId,
+} from "./wearFactors.ts";
 import { type WetLimit, wetLimits } from "./wetTests.ts";
 
 /** Standard deviation of the level about the rated strength: where new pieces were pulled, and where none was [-]. */
@@ -55,8 +65,9 @@ export interface WearKnots {
   readonly scatter: number;
   /** By how much the deviation of that scatter is widened for so few of them [-]. */
   readonly wide: number;
-  /** Least and largest number of samples that carry it. */
   readonly testCount: number;
+  /** Of all that carry it only a load is known below which it broke. */
+  readonly onlyBelow: boolean;
 }
 
 export interface StockModel {
@@ -66,6 +77,7 @@ export interface StockModel {
   readonly means: Float64Array;
   readonly covariance: readonly Float64Array[];
   readonly wears: ReadonlyMap<WearId, WearKnots>;
+  /** New pieces of which more is known than a load below which they broke. */
   readonly newTests: number;
   /** Standard deviations of the logarithm: of new pieces within a batch, and between batches [-]. */
   readonly scatter: number;
@@ -82,21 +94,29 @@ export interface StockModel {
   readonly raise: MostRaise;
   /** What tests that were pulled wet leave at most. */
   readonly wet: readonly WetLimit[];
-  /** The tests in the form in which a lower one never raises a strength. */
-  readonly oneSided: OneSided;
+  /** The tests in the form in which a lower one never raises a strength; of several the lowest counts. */
+  readonly oneSided: readonly OneSided[];
 }
 
 /** Undefined when no test of the log counts for the stock. */
 export function stockModel(stock: LineStock, tests: readonly BreakTest[]): StockModel | undefined {
   const states = statesOf(stock, tests);
   if (states.length === 0) return undefined;
-  const newTests = countOf(states.filter(({ doses }) => doses.length === 0));
   const batches = [...new Set(states.map(({ batch }) => batch))];
   const within = withinScatter(stock, states);
   const batchVariance = betweenBatches(stock, states, within.variance);
-  const coefficients: Coefficient[] = [same((newTests > 0 ? LEVEL_SPREAD_TESTED : LEVEL_SPREAD_UNTESTED) ** 2)];
-  for (const _ of batches) coefficients.push({ assumed: BATCH_SCATTER ** 2, found: batchVariance });
-  const wears = wearKnots(stock, states, coefficients, within);
+  const ofBatches = batches.map((): Coefficient => ({ assumed: BATCH_SCATTER ** 2, found: batchVariance }));
+  const wears = wearKnots(stock, states, 1 + batches.length, within);
+  const telling = states.filter(({ tests: ofState }) => !ofState.every(isBelow));
+  const priors: Priors = {
+    all: [levelPrior(states), ...ofBatches, ...wearPriors(wears, states)],
+    withoutBelow: [
+      // Of a stock of which no test tells a load that it held the level errs as built in.
+      telling.length === 0 ? same(builtInVariance(textileMake(stock.id)).common) : levelPrior(telling),
+      ...ofBatches,
+      ...wearPriors(wears, telling),
+    ],
+  };
   const coefficientsOf = ({ doses, batch }: StockState) => [
     0,
     1 + batches.indexOf(batch),
@@ -113,25 +133,32 @@ export function stockModel(stock: LineStock, tests: readonly BreakTest[]): Stock
     const assumed = NEW_SCATTER ** 2 + own;
     return { state, of: coefficientsOf(state), common, exact, bounds, assumed, found, offset };
   });
-  const fit = fitStates(stock, told, coefficients);
+  const { found, groups } = fitStates(stock, told, priors);
   const allowance = { scatter: NEW_SCATTER ** 2, batch: BATCH_SCATTER ** 2 };
+  const without = oneSided(groups.withoutBelow, priors.withoutBelow, wears, allowance);
   return {
     stock,
     states,
-    newTests,
+    newTests: countOf(telling.filter(isNew).map(({ tests: ofState }) => ofState.filter((test) => !isBelow(test)))),
     wears,
     scatter: Math.sqrt(within.variance),
     batchScatter: Math.sqrt(batchVariance),
     freedom: within.freedom,
-    ...fit.found,
+    ...found,
     raise: mostRaise(told),
     wet: wetLimits(stock, tests),
-    oneSided: oneSided(fit.groups, coefficients, wears, allowance),
+    // What broke below a load may lower what all others say, never raise it.
+    oneSided: states.some(({ tests: ofState }) => ofState.some(isBelow))
+      ? [without, oneSided(groups.all, priors.all, wears, allowance)]
+      : [without],
   };
 }
 
 const same = (variance: number): Coefficient => ({ assumed: variance, found: variance });
-const countOf = (states: readonly StockState[]) => states.reduce((sum, { tests }) => sum + tests.length, 0);
+const isNew = ({ doses }: StockState) => doses.length === 0;
+const countOf = (lists: readonly (readonly unknown[])[]) => lists.reduce((sum, list) => sum + list.length, 0);
+const levelPrior = (states: readonly StockState[]) =>
+  same((states.some(isNew) ? LEVEL_SPREAD_TESTED : LEVEL_SPREAD_UNTESTED) ** 2);
 
 function statesOf(stock: LineStock, tests: readonly BreakTest[]): StockState[] {
   const used = testsOfStock(tests, stock).flatMap(({ use, tests: alike }) => {
@@ -146,37 +173,45 @@ function statesOf(stock: LineStock, tests: readonly BreakTest[]): StockState[] {
   }));
 }
 
-/** The doses at which each wear was tested, and a coefficient for each step between them. */
+/** The doses at which each wear was tested, and a coefficient for each step between them, from `first` on. */
 function wearKnots(
   stock: LineStock,
   states: readonly StockState[],
-  coefficients: Coefficient[],
+  first: number,
   within: Within,
 ): Map<WearId, WearKnots> {
   const ids = [...new Set(states.flatMap(({ doses }) => doses.map(({ id }) => id)))];
+  let next = first;
   return new Map(
     ids.map((id) => {
-      const carrying = states.filter(({ doses }) => doses.some((wear) => wear.id === id));
+      const carrying = states.filter((state) => carries(state, id));
       const doses = fewDoses(
         carrying.flatMap((state) => state.doses.filter((wear) => wear.id === id).map((w) => w.dose)),
       );
-      const width = toldApart(id, carrying, states) ? TESTED_VARIANCE_RATIO : 1;
       let last = 0;
       const variances = doses.map((dose) => {
         last = Math.max(last, builtInAt(stock, { id, dose }).common);
         return last;
       });
-      const steps = variances.map((variance, k) => {
-        coefficients.push(same(Math.max(1e-9, width * (variance - (variances[k - 1] ?? 0)))));
-        return coefficients.length - 1;
-      });
+      const steps = variances.map(() => next++);
       const { ratio, freedom } = within.ofWear.get(id)!;
-      return [
-        id,
-        { id, doses, variances, steps, scatter: ratio, wide: widened(freedom), testCount: countOf(carrying) },
-      ];
+      const onlyBelow = carrying.every(({ tests }) => tests.every(isBelow));
+      const wide = onlyBelow ? 1 : widened(freedom);
+      const testCount = countOf(carrying.map(({ tests }) => tests));
+      return [id, { id, doses, variances, steps, scatter: ratio, wide, testCount, onlyBelow }];
     }),
   );
+}
+
+const carries = ({ doses }: StockState, id: WearId) => doses.some((wear) => wear.id === id);
+
+/** A prior for each step of each wear, in the order of their coefficients. */
+function wearPriors(wears: ReadonlyMap<WearId, WearKnots>, states: readonly StockState[]): Coefficient[] {
+  return [...wears.values()].flatMap(({ id, variances }) => {
+    const carrying = states.filter((state) => carries(state, id));
+    const width = toldApart(id, carrying, states) ? TESTED_VARIANCE_RATIO : 1;
+    return variances.map((variance, k) => same(Math.max(1e-9, width * (variance - (variances[k - 1] ?? 0)))));
+  });
 }
 
 /** Whether some samples differ from others, or from new pieces, by this wear alone. */

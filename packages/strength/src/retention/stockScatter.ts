@@ -3,7 +3,8 @@
 import type { LineStock } from "@secondline/rig";
 import { tQuantile } from "@secondline/statistics";
 import { grouped } from "../breakLog/grouped.ts";
-import { beyondBound } from "./bounded.ts";
+import type { BreakTest } from "../breakLog/logEntry.ts";
+import { beyondBound, isBelow } from "./bounded.ts";
 import type { StockState } from "./stockModel.ts";
 import { builtInSpread, type WearId } from "./wearFactors.ts";
 
@@ -58,17 +59,27 @@ export function withinScatter(stock: LineStock, states: readonly StockState[]): 
 
 /**
  * Squares of the breaking loads of a state about their mean, in logarithms, and their degrees of freedom. Where others are only
- * bounded the strongest are missing among those that broke: the likeliest scatter of all is taken (EM), for as many as broke.
+ * bounded the strongest are missing among those that broke: the likeliest scatter of all is taken (EM), for as many as broke. What broke
+ * below a load may widen it, never narrow it: it is the largest without such pieces, with the lowest of them, the two lowest and so on.
  */
 function scatterOf(state: StockState): { readonly squares: number; readonly freedom: number } {
   const logs = exactLogs(state);
   const bounds = state.tests.filter(({ result }) => result.kind !== "exact");
-  let mean = average(logs);
+  const mean = average(logs);
   const squares = logs.reduce((sum, x) => sum + (x - mean) ** 2, 0);
   const freedom = Math.max(0, logs.length - 1);
   if (squares === 0 || bounds.length === 0) return { squares, freedom };
-  const count = logs.length + bounds.length;
-  let variance = squares / logs.length;
+  const others = bounds.filter((test) => !isBelow(test));
+  const below = bounds.flatMap((test) => (test.result.kind === "below" ? [{ test, at: test.result.value }] : []));
+  const lowest = below.sort((a, b) => a.at - b.at).map(({ test }) => test);
+  const withSome = [0, ...lowest.map((_, k) => k + 1)].map((k) => [...others, ...lowest.slice(0, k)]);
+  return { squares: Math.max(squares, ...withSome.map((some) => likeliestSquares(logs, squares, some))), freedom };
+}
+
+function likeliestSquares(logs: readonly number[], squares: number, bounds: readonly BreakTest[]): number {
+  if (bounds.length === 0) return squares;
+  const [count, freedom] = [logs.length + bounds.length, logs.length - 1];
+  let [mean, variance] = [average(logs), squares / logs.length];
   for (let round = 0; round < MOST_ROUNDS; round++) {
     const beyond = bounds.map((test) => beyondBound(test, mean, Math.sqrt(variance), 0));
     const [centre, before] = [(sumOf(logs) + sumOf(beyond.map((x) => x.mean))) / count, variance];
@@ -76,7 +87,7 @@ function scatterOf(state: StockState): { readonly squares: number; readonly free
     variance = (logs.reduce((sum, x) => sum + (x - centre) ** 2, 0) + left) / count;
     mean = centre;
   }
-  return { squares: Math.max(squares, (variance * freedom * count) / (count - 1)), freedom };
+  return (variance * freedom * count) / (count - 1);
 }
 
 export function exactLogs({ tests }: StockState): number[] {

@@ -116,7 +116,11 @@ export function testedFactors(stock: LineStock, model: StockModel | undefined, i
     if (!isKnown(id)) return model.wet.length === 0 ? factor : known(factor, term);
     const learnt = wears.get(id) ?? learntWear(model, id);
     wears.set(id, learnt);
-    return known(wornFactor(model, learnt, dose, factor, say), term);
+    const worn = wornFactor(model, learnt, dose, factor, say);
+    if (!model.wears.get(id)!.onlyBelow) return known(worn, term);
+    // No spread is narrowed by what broke below a load: it errs as built in.
+    const { spread, shared } = factor;
+    return known({ ...worn, spread, shared, learnt: sure(factor, term) }, term);
   };
   return wornFactors(stock, known(level, "level"), wear, isKnown);
 }

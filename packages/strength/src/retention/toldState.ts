@@ -1,4 +1,5 @@
 /** The tests of a stock as its regression sees them: by state and batch, and these by the coefficients that they are a sum of. */
+import { isBelow } from "./bounded.ts";
 import type { StockState } from "./stockModel.ts";
 
 /** The tests of a state: logarithms over what the built-in factors leave of the rated strength. */
@@ -52,5 +53,24 @@ export function groupsOf(told: readonly BelievedState[]): ToldGroup[] {
     return { of: group[0]!.of, told: group, exactPrecision, boundPrecision, exactSum };
   });
 }
+
+/** The same without pieces of which only a load is known below which they broke. */
+export const withoutBelow = (told: readonly BelievedState[]): BelievedState[] =>
+  told.flatMap((one) => {
+    const bounds = one.bounds.filter((test) => !isBelow(test));
+    return one.exact.length + bounds.length === 0 ? [] : [{ ...one, bounds }];
+  });
+
+/**
+ * The same with intervals as survivors of their lower end. What a piece held at least counts for the spread: the more it held, the more is
+ * known. A lower load below which it broke would make the spread narrower and a strength higher, so it does not count.
+ */
+export const asSurvivors = (told: readonly BelievedState[]): BelievedState[] =>
+  told.map((one) => ({
+    ...one,
+    bounds: one.bounds.map((test) =>
+      test.result.kind === "between" ? { ...test, result: { kind: "above", value: test.result.from } } : test,
+    ),
+  }));
 
 export const hasBounds = ({ boundPrecision }: ToldGroup): boolean => boundPrecision > 0;

@@ -1,5 +1,6 @@
 /** The tests of a group as they are drawn one by one, and what such a drawing says to those who do not see it. */
 import type { BreakTest, GroupReport } from "@secondline/strength";
+import { quantity } from "@secondline/words";
 import { formatForce } from "@secondline/words/formats";
 import { sayBreakLog } from "@secondline/words/page/breakLog";
 import { failureOf, groupsBy, isOutlier, loadOf, resultWords } from "./testGroups.ts";
@@ -39,7 +40,7 @@ function titleOf(test: BreakTest): string {
 /** How many tests there are, between which loads, and how many failed in which way. */
 export function dotsTold(modes: readonly Dots[]): string {
   const loads = modes.flatMap(({ dots }) => dots.map(({ load }) => load));
-  const [from, to] = [formatForce(Math.min(...loads)), formatForce(Math.max(...loads))];
+  const [from, to] = [quantity.strength(Math.min(...loads)), quantity.strength(Math.max(...loads))];
   return sayBreakLog("dotPlot.testsWayFailing", {
     exact: loads.length,
     span: sayBreakLog("dotPlot.between", { from, to }),

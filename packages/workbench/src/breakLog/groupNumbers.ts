@@ -1,7 +1,6 @@
 /** What the statistics say of a group of tests, as rows and sentences. */
 import type { GroupReport, Narrowing } from "@secondline/strength";
 import { broughtIn, capital, quantity } from "@secondline/words";
-import { formatPercent } from "@secondline/words/formats";
 import { sayBreakLog as say } from "@secondline/words/page/breakLog";
 
 export interface GroupNumber {
@@ -25,7 +24,7 @@ export function groupNumbers(report: GroupReport): readonly GroupNumber[] {
   const spread = () =>
     deviation === undefined
       ? say("groupPart.noSpread")
-      : `± ${small(deviation)}, ${formatPercent(Number((deviation / mean!).toPrecision(2)))}`;
+      : `± ${quantity.load(deviation)}, ${quantity.percent(deviation / mean!, "up")}`;
   return [
     bound(say("groupPart.bound75"), characteristic.at75),
     bound(say("groupPart.bound95"), characteristic.at95),
@@ -34,7 +33,7 @@ export function groupNumbers(report: GroupReport): readonly GroupNumber[] {
           row(
             say("groupPart.en1990"),
             quantity.strength(en1990.value),
-            say("groupPart.k", { factor: rounded(en1990.factor, 2) }),
+            say("groupPart.k", { factor: quantity.rounded(en1990.factor, 2, "up") }),
           ),
         ]
       : []),

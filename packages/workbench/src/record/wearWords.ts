@@ -142,7 +142,7 @@ export function partStateWords({ up, rig, placed, condition, falls, recorded, re
     falls:
       falls === undefined && recorded.falls === 0
         ? sayWear("wearWords.fallsNotWritten")
-        : sayWear("wearWords.falls", { falls: Math.round(recorded.falls) }),
+        : sayWear("wearWords.falls", { falls: Math.ceil(recorded.falls - 1e-9) }),
     wet: wet ? sayWear("wearWords.wet") : "",
     before: beforeWords(reach),
   });
