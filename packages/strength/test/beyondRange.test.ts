@@ -10,7 +10,7 @@ import { lowValue } from "../src/derating/lognormal.ts";
 import { heatFactor, sheathSlipFactor } from "../src/derating/rope.ts";
 import { sewingFactor, sewnLoopAgeing } from "../src/derating/sewing.ts";
 import { sunFactor } from "../src/derating/sun.ts";
-import { partStrengths } from "../src/index.ts";
+import { noteFact, partStrengths } from "../src/index.ts";
 import { exampleRig, polyesterWebbing, section } from "./exampleRig.ts";
 
 /** Every factor of a quantity, up to far beyond its range; of a bend the quantity is the sharpness. */
@@ -78,7 +78,16 @@ describe("beyond its range", () => {
     const main = worn(0.99).find(({ id }) => id === "main")!;
     expect(main.strength).toBeCloseTo(0.01 * 30_000, 6);
     expect(main.beyond).toEqual([
-      "Main line, abrasion: share of the width 0.99 is outside 0 to 0.4, beyond which nothing is known.",
+      noteFact("beyond.known", {
+        name: { brought: "Main line" },
+        factor: { brought: "abrasion" },
+        outside: noteFact("outside.quantity", {
+          quantity: { brought: "share of the width" },
+          got: 0.99,
+          from: 0,
+          to: 0.4,
+        }),
+      }),
     ]);
     expect(worn(0.4).every(({ beyond }) => beyond === undefined)).toBe(true);
   });

@@ -92,6 +92,15 @@ describe("strengths tell", () => {
     expect(said[0]).toMatch(/^Own break tests: \d+ of \d+ count towards this rig, for /);
   });
 
+  it("a wear of which nothing is known any more", () => {
+    const range = { quantity: { brought: "share of the width" }, got: 0.99, from: 0, to: 0.4 };
+    const outside = noteFact("outside.quantity", range);
+    const what = { name: { brought: "Main line" }, factor: { brought: "abrasion" }, outside };
+    expect(tellNote(noteFact("beyond.known", what))).toBe(
+      "Main line, abrasion: share of the width 0.99 is outside 0 to 0.4, beyond which nothing is known.",
+    );
+  });
+
   it("what tests say that were pulled wet", () => {
     expect(tellNote(noteFact("tests.noneNorWet", { all: 1 }))).toBe(
       "Own break tests: none of 1 count towards this rig.",
