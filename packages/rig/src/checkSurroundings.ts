@@ -20,6 +20,9 @@ export function checkAnchors(draft: Draft): void {
       if (draft.has(`${path}.pullAngle`) && draft.text(`${path}.kind`) !== "bolt") {
         draft.fault(`${path}.pullAngle`, fact("expected.bolt", {}), fact("pull.bolt", {}));
       }
+      if (!draft.has("backup") && draft.text(`${path}.carries`) === "backup") {
+        draft.fault(`${path}.carries`, fact("expected.mainOrBoth", {}), fact("carries.noBackup", {}));
+      }
       if (!draft.has(`${path}.rigged`) || draft.text(`${path}.kind`) === "sling") continue;
       draft.fault(`${path}.rigged`, fact("expected.sling", {}), fact("rigged.sling", {}));
     }

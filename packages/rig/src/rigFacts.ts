@@ -118,6 +118,7 @@ interface PlaceFacts {
   "expected.noAngle": NoValues;
   "expected.bolt": NoValues;
   "expected.sling": NoValues;
+  "expected.mainOrBoth": NoValues;
   "expected.ropeLeash": NoValues;
   "expected.zeroOrLess": NoValues;
   "expected.risingCurve": NoValues;
@@ -197,6 +198,7 @@ interface RigCheckFacts {
   "backup.long": NoValues;
   "joints.same": { readonly other: string };
   "legs.onePoint": NoValues;
+  "carries.noBackup": NoValues;
   "pull.bolt": NoValues;
   "rigged.sling": NoValues;
   "rings.same": NoValues;

@@ -197,6 +197,12 @@ describe("faults between fields", () => {
     ],
     ["legs that are straight", { "anchorB.legAngle": "180 deg" }, "anchorB.legAngle", "limits.large"],
     ["two bolts without the angle of their legs", { "anchorA.legAngle": undefined }, "anchorA.legAngle", "missing"],
+    [
+      "hardware for a backup that is not there",
+      { backup: undefined, "anchorA.hardware[0].carries": "backup" },
+      "anchorA.hardware[0].carries",
+      "carries.noBackup",
+    ],
     ["an angle with one bolt", { "anchorA.points[1]": undefined }, "anchorA.legAngle", "legs.onePoint"],
     ["two rings of one name", { "rings[1]": sound.rings[0] }, "rings[1].name", "rings.same"],
     ["a leash too short to stand up", { "leash.length": "1 m" }, "leash.length", "leash.short"],
