@@ -156,7 +156,7 @@ describe("study", () => {
       "runs; a study makes 10000000 at most",
     ],
     [{ sweeps: [{ over: ["backup.slack=4%..8%", "walker.mass=60kg..90kg"], points: 100 }] }, "takes 5000 at most"],
-    [{ draws: 100_000, accuracy: "fine", sweeps: [] }, "more than 8 hours of one core. --yes begins it"],
+    [{ draws: 1_000_000, accuracy: "fine", sweeps: [] }, "more than 8 hours of one core. --yes begins it"],
     [{ sweeps: [{ over: ["span=1m..2m"], points: 2 }] }, "span = 1 m: "],
     [{ sweeps: [{ over: ["backup.slak=1%..2%"], points: 2 }] }, "has no number of that name"],
     [{ rigs: ["nowhere.json"] }, "there is no such file"],
