@@ -102,6 +102,7 @@ export const RECORD_ENGLISH = {
   "entryKinds.standingTension": "Tension it hangs with",
   "entryKinds.stretch": "{from} to {to}",
   "entryKinds.theMainLine": "main line",
+  "entryKinds.theBackup": "backup",
   "entryKinds.lightOrShade": "Light or shade changed",
   "entryKinds.lightNow": "Light now {share}",
   "entryKinds.wetOrDry": "Wet or dry",

@@ -84,7 +84,8 @@ const freshPlacement = {
   sun: "100 %",
 };
 const stretchWords = (e: WrittenEntry) => sayRecord("entryKinds.stretch", { from: word(e.from), to: word(e.to) });
-const lineWords = (e: WrittenEntry) => (e.line === "backup" ? "backup" : sayRecord("entryKinds.theMainLine"));
+const lineWords = (e: WrittenEntry) =>
+  sayRecord(e.line === "backup" ? "entryKinds.theBackup" : "entryKinds.theMainLine");
 
 /** What webbing and other parts share. */
 const WEATHER: readonly EntryKind[] = [
