@@ -65,6 +65,29 @@ describe("a number that somebody reads", () => {
   });
 });
 
+/** Where a list is joined that nobody reads, or that is typed or written as it stands. */
+const OWN_LISTS: readonly RegExp[] = [
+  /\/(?:rigSketch|plainSide|tensionColour|forcePlot|looks|csv|terminal)\.ts$/,
+  /\/(?:testGroups|logTable)\.ts$/,
+  /\/newRig\/(?:places|readAnswers)\.ts$/,
+  /words\/src\/teardownWords\.ts$/,
+];
+
+describe("a list that somebody reads", () => {
+  it.each(FOLDERS)("is joined by the language in %s", (folder) => {
+    const plain = filesIn(folder)
+      .filter((file) => !OWN_LISTS.some((one) => one.test(file)))
+      .flatMap((file) =>
+        readFileSync(new URL(file, root), "utf8")
+          .split("\n")
+          .flatMap((line, i) =>
+            /\.join\("(?:, |; | and | or )"\)/.test(line) ? [`${file}:${i + 1} ${line.trim()}`] : [],
+          ),
+      );
+    expect(plain).toEqual([]);
+  });
+});
+
 describe("a string that somebody reads", () => {
   it.each(FOLDERS)("stands nowhere in %s", (folder) => {
     const stray = filesIn(folder).flatMap((file) => strayIn(file, readFileSync(new URL(file, root), "utf8")));

@@ -1,4 +1,5 @@
 /** What every part is asked to carry against what it holds, and what its strength rests on. */
+import { listed } from "@secondline/words";
 import { type Content, type Html, listOf, tableOf, tag } from "./html.ts";
 import type { Page } from "./page.ts";
 import { verdictMark } from "./verdictLine.ts";
@@ -60,7 +61,7 @@ export function strengthSection({ words, rig, outcome }: Page): readonly Html[] 
     words.partRow(rig, part).name,
     words.why(part)[0]!.value,
     words.factors(part),
-    bases.of.get(part.id)!.join(", "),
+    listed(bases.of.get(part.id)!.map(String)),
   ]);
   const heads = [say("table.part"), say("table.rated"), say("table.factors"), say("table.bases")];
   return [

@@ -10,6 +10,7 @@ import {
 } from "@secondline/scenarios";
 import { broughtIn } from "./broughtEnglish.ts";
 import { type Language, type Say, sayIn } from "./language.ts";
+import { listed } from "./lists.ts";
 import { tellBasis } from "./noteWords.ts";
 import { partName, partTitle } from "./partNames.ts";
 import { eventTitle } from "./phrases.ts";
@@ -96,7 +97,7 @@ export function partsCaption(language: Language): readonly string[] {
   const limits = PULL_LIMITS.map(({ limit, basis }) =>
     say("caption.limit", { limit: limitText(limit), basis: basisText(language, basis) }),
   );
-  return [say("caption.parts"), say("caption.person", { limits: limits.join("; ") })];
+  return [say("caption.parts"), say("caption.person", { limits: listed(limits, "semicolon") })];
 }
 
 export interface MiddleRow {
@@ -159,7 +160,7 @@ export interface SingleWords {
 export function singleWords(language: Language, one: SingleFailure): SingleWords {
   const say = sayIn(language);
   return {
-    ways: one.ways.map((way) => say(`single.way.${way}`)).join(", "),
+    ways: listed(one.ways.map((way) => say(`single.way.${way}`))),
     leaves: say(`single.leaves.${one.leaves}`),
     shown: say(one.catches === undefined ? "single.notShown" : one.catches ? "single.shown" : "single.shownNot"),
   };
@@ -181,7 +182,7 @@ function rangesText(indices: readonly number[]): string {
     if (last && index === last.to + 1) last.to = index;
     else ranges.push({ from: index, to: index });
   }
-  return ranges.map(({ from, to }) => (from === to ? from + 1 : `${from + 1}–${to + 1}`)).join(", ");
+  return listed(ranges.map(({ from, to }) => (from === to ? String(from + 1) : `${from + 1}–${to + 1}`)));
 }
 
 export interface WhyRow {
@@ -212,7 +213,7 @@ export function factorsText(language: Language, { factors }: Pick<PartOutcome, "
   const list = factors.map(({ name, value, spread }) =>
     say("table.factorSpread", { name: broughtIn(name), value: factorText(value), spread: percent(spread, "up") }),
   );
-  return list.length === 0 ? say("table.none") : list.join(", ");
+  return list.length === 0 ? say("table.none") : listed(list);
 }
 
 /** What nobody wrote down, and what it costs. */

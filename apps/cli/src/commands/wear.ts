@@ -2,7 +2,7 @@
 import { isTape, type PartId, type Rig } from "@secondline/rig";
 import { judgedFactors, rigStrengths } from "@secondline/scenarios";
 import { type PartStrength, type StrengthZone, weakestFirst } from "@secondline/strength";
-import { broughtIn, quantity, englishWords as words } from "@secondline/words";
+import { broughtIn, listed, quantity, englishWords as words } from "@secondline/words";
 import { tellNote } from "@secondline/words/notes";
 import { type AssessmentOptions, readAssessment } from "../assessment.ts";
 import { jsonText } from "../jsonText.ts";
@@ -81,9 +81,7 @@ function lineText(rig: Rig, { id, zones }: PartStrength, bases: readonly string[
     quantity.strengthIn(zone.strength5),
     broughtIn(zone.reason),
     words.factors({ factors: zone.factors.filter((one) => one.value !== 1) }),
-    weakestFirst(zoneBases(zone))
-      .map((basis) => bases.indexOf(words.basis(basis)) + 1)
-      .join(", "),
+    listed(weakestFirst(zoneBases(zone)).map((basis) => String(bases.indexOf(words.basis(basis)) + 1))),
   ]);
   const columns = [
     { head: words.partName(rig, id as PartId) },
@@ -120,7 +118,7 @@ function partsTable(rig: Rig, parts: readonly PartStrength[], bases: ReadonlyMap
       quantity.strengthIn(part.strength),
       quantity.strengthIn(part.strength5),
       part.noData ? say("wear.noRecord") : "",
-      bases.get(part.id as PartId)!.join(", "),
+      listed(bases.get(part.id as PartId)!.map(String)),
     ]);
   const columns = [
     { head: say("table.part"), flexible: true },

@@ -110,12 +110,13 @@ export const TIME_ENGLISH = {
   "energyBands.frictionAndContact": "friction and contact",
   "energyBands.theWalkersLegs": "the walker's legs",
   "energyBands.noEnergyMoved": "No energy has moved in this run.",
-  "energyBands.took": "took ",
+  "energyBands.firstShare": "{name} took {percent}",
+  "energyBands.share": "{name} {percent}",
   "energyBands.rest": "the rest {percent}",
-  "energyBands.stillMotion": "; {percent} was still motion",
   "energyBands.endStillFalling": "the end, still falling",
   "energyBands.lowestPoint": "the lowest point",
-  "energyBands.hadComeFree": "By {moment} ({seconds}), {energy} had come free",
+  "energyBands.account": "By {moment} ({seconds}), {energy} had come free. {shares}.",
+  "energyBands.accountMoving": "By {moment} ({seconds}), {energy} had come free. {shares}; {moving} was still motion.",
   "energyBands.nothingMoved": "nothing moved",
   "energyBands.balancedWithin": "balanced to better than {percent}",
   "energyBands.balanced": "balanced to {percent}",
@@ -125,8 +126,6 @@ export const TIME_ENGLISH = {
   "forceMarks.goPeak": "{inWords}: go to its peak, {load} at {seconds}",
 
   "goTo.peak": "Peak of {inWords}, {load}",
-
-  "listed.and": "{list} and {last}",
 
   "plotBody.thinRawSamples": "thin: raw samples",
   "plotBody.wideRunBefore": "wide: run before",
