@@ -3,6 +3,7 @@
 import { PULL_LIMITS } from "@secondline/scenarios";
 import { noteFact } from "@secondline/strength";
 import { beforeAll, describe, expect, it } from "vitest";
+import { tableWords } from "../src/createTableWords.ts";
 import { facts } from "../src/factWords.ts";
 import { englishWords as words } from "../src/index.ts";
 import { untilWords } from "../src/untilWords.ts";
@@ -150,8 +151,8 @@ describe("the pull on the person", () => {
     expect(first).toBeUndefined();
     const fact = facts(words.language, rig, outcome).find(({ name }) => name === "Pull on the person")!;
     expect(fact.value).toMatch(/below every limit \(6 kN: EN 355/);
-    expect(words.personRow(outcome)!.strength).toBe("6 / 8 / 12");
-    expect(words.partsCaption().join(" ")).toContain("6 kN (published: EN 355");
+    expect(tableWords.personRow(outcome)!.strength).toBe("6 / 8 / 12");
+    expect(tableWords.partsCaption().join(" ")).toContain("6 kN (published: EN 355");
   });
 });
 
