@@ -45,7 +45,7 @@ export function checkText(rig: Rig, outcome: Outcome, options: TextOptions): str
     ...(outlook ? ["", wrap(untilWords.sentence(rig, outlook, outcome), width)] : []),
     "",
     ...section(say("head.facts"), factLines(rig, outcome)),
-    ...section(say("head.follows"), words.follows(rig, outcome)),
+    ...section(say("head.follows"), tableWords.follows(rig, outcome)),
     ...section(say("head.notes"), outcome.notes.map(tellNote)),
     ...section(say("head.blanks"), words.blanks(rig, outcome)),
     ...section(say("head.rests"), outcome.weakestBases.map(words.basis)),

@@ -4,7 +4,7 @@ import { type Content, type Html, listOf, tableOf, tag } from "./html.ts";
 import type { Page } from "./page.ts";
 
 export function followSection({ words, rig, outcome }: Page): readonly Html[] {
-  const items = words.follows(rig, outcome);
+  const items = createTableWords(words.language).follows(rig, outcome);
   return items.length === 0 ? [] : [tag("h2", words.say("head.follows")), listOf(items)];
 }
 

@@ -1,8 +1,9 @@
-/** Tables of parts and single failures, as report and terminal have them. A file of its own: the first load does without it. */
+/** Tables of parts and single failures and what follows, as report and terminal have them. A file of its own: the first load does without it. */
 
 import type { Basis, PartId, Rig } from "@secondline/rig";
 import { type Outcome, type PartOutcome, PULL_LIMITS, type SingleFailure } from "@secondline/scenarios";
 import { broughtIn } from "./broughtEnglish.ts";
+import { followTexts } from "./followWords.ts";
 import { english, type Language } from "./language.ts";
 import { sayLaterIn } from "./laterLanguage.ts";
 import { listed } from "./lists.ts";
@@ -27,6 +28,7 @@ export function createTableWords(language: Language) {
     middleRow: (rig: Rig, part: PartOutcome) => middleRow(language, rig, part),
     singleRow: (rig: Rig, one: SingleFailure) => singleRow(language, rig, one),
     factors: (part: Pick<PartOutcome, "factors">) => factorsText(language, part),
+    follows: (rig: Rig, outcome: Outcome) => followTexts(language, rig, outcome),
     numberedBases: (parts: readonly Pick<PartOutcome, "id" | "bases">[]) => numberedBases(language, parts),
   };
 }

@@ -276,11 +276,6 @@ export const ENGLISH = {
   "person.grade.fails": "fails",
   "blank.item": "{part}: {what}; counts as {share} of what it would as new",
 
-  // What follows
-  "follow.catches": "{part} ({event}): then {catcher} holds the walker.",
-  "follow.ground": "{part} ({event}): then the walker reaches the GROUND.",
-  "follow.nothing": "{part} ({event}): then NOTHING holds the walker.",
-
   // The rig in a line and as a table
 
   // The report

@@ -519,4 +519,9 @@ export const ENGLISH_LATER = {
   "table.shown.caught": "caught in {events}",
   "table.shown.lost": "NOT caught in one of {events}",
   "table.factorSpread": "{name} × {value} ± {spread}",
+
+  // What follows
+  "follow.catches": "{part} ({event}): then {catcher} holds the walker.",
+  "follow.ground": "{part} ({event}): then the walker reaches the GROUND.",
+  "follow.nothing": "{part} ({event}): then NOTHING holds the walker.",
 } as const satisfies Record<string, string>;

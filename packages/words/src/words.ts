@@ -17,7 +17,6 @@ import type {
 } from "@secondline/scenarios";
 import { cautionTexts, generalCautions } from "./cautionWords.ts";
 import { chance, chanceRange } from "./chanceNumbers.ts";
-import { followTexts } from "./followWords.ts";
 import { type Language, sayIn } from "./language.ts";
 import {
   type BreaksTold,
@@ -69,7 +68,6 @@ export function createWords(language: Language) {
     why: (part: Pick<PartOutcome, "rated" | "ratedBasis" | "factors">) => whyRows(language, part),
     blanks: (rig: Rig, outcome: Pick<Outcome, "blanks">) => blankTexts(language, rig, outcome),
     basis: (basis: Basis) => basisText(language, basis),
-    follows: (rig: Rig, outcome: Outcome) => followTexts(language, rig, outcome),
     taken: (rig: Rig, outcome: Pick<Outcome, "taken">) => takenText(language, rig, outcome),
     notLoaded: ({ notLoaded }: PartOutcome) => (notLoaded ? say(`notLoaded.${notLoaded}`) : undefined),
     cautions: (rig: Rig, facts: readonly CautionFact[]) => cautionTexts(language, rig, facts),

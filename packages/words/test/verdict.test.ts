@@ -79,12 +79,12 @@ describe("a verdict", () => {
       followUps: [{ part: "main", during: 0, caughtBy: "backup", whatIf: 1 }],
     });
     expect(words.verdict(rig, thin)).toMatch(/^Thin: the main line .*When it gives way the backup holds the walker\./);
-    expect(words.follows(rig, thin)).toEqual([
+    expect(tableWords.follows(rig, thin)).toEqual([
       "Main line (leash fall in the middle): then the backup holds the walker.",
     ]);
     const none = changed(thin, { followUps: [{ part: "main", during: 0, caughtBy: "nothing" }] });
     expect(words.verdict(rig, none)).toContain("When it gives way nothing holds the walker.");
-    expect(words.follows(rig, none)[0]).toContain("then NOTHING holds the walker");
+    expect(tableWords.follows(rig, none)[0]).toContain("then NOTHING holds the walker");
   });
 
   it("names the ground and a hard pull beside a part that fails", () => {

@@ -37,8 +37,6 @@ export const PAGE_ENGLISH = {
   "firstRig.demoOldRig": "Demo: an old rig",
   "firstRig.muchSunClamp": "Much sun, and a clamp mark inside the span",
 
-  "saveTraces.forces": "{name} forces",
-
   "useFileActions.opened": "Opened {rigName}.",
   "useFileActions.partMissing": "The part of Secondline that {does} did not arrive. Your rig is unchanged. Try again.",
   "useFileActions.readsFiles": "reads files",

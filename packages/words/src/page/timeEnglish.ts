@@ -167,4 +167,5 @@ export const TIME_ENGLISH = {
   "connectionTrace.many.name": "connection {number}",
   "connectionTrace.many.inWords": "connection {number}",
   "connectionTrace.many.short": "conn. {number}",
+  "saveTraces.forces": "{name} forces",
 } as const;
