@@ -4,6 +4,8 @@ import { parseAst } from "vite";
 export interface Found {
   readonly line: number;
   readonly text: string;
+  /** Said by an error that is thrown as such: a programmer's, where what a user can cause is handed back. */
+  readonly thrown: boolean;
 }
 
 /** A node of the syntax tree, as loosely as a walk over all kinds needs it. */
@@ -35,12 +37,13 @@ const SKIPPED = /^(ImportDeclaration|ImportExpression|TS(?!As|Satisfies|NonNull|
 export function readableIn(source: string, tsx: boolean): readonly Found[] {
   const found: Found[] = [];
   const lineAt = (index: number) => source.slice(0, index).split("\n").length;
-  const add = (node: Node, text: string) => found.push({ line: lineAt(node.start), text: text.replace(/\s+/g, " ") });
+  const add = (node: Node, text: string, above: readonly Node[]) =>
+    found.push({ line: lineAt(node.start), text: text.replace(/\s+/g, " "), thrown: isThrown(above) });
   const walk = (node: Node, above: readonly Node[]): void => {
     if (SKIPPED.test(node.type) || (/^Export(Named|All)/.test(node.type) && node.source)) return;
     const text = textOf(node);
     if (node.type === "JSXText" ? hasLetter(String(node.value)) : text !== undefined && isRead(node, text, above))
-      add(node, text ?? String(node.value).trim());
+      add(node, text ?? String(node.value).trim(), above);
     for (const child of childrenOf(node)) walk(child, [...above, node]);
   };
   for (const node of parseAst(source, { lang: tsx ? "tsx" : "ts" }).body) walk(node as unknown as Node, []);
@@ -63,7 +66,7 @@ function isRead(node: Node, text: string, above: readonly Node[]): boolean {
   const attribute = over.type === "JSXExpressionContainer" ? above.at(-2)! : over;
   if (attribute.type === "JSXAttribute") return READ_ATTRIBUTE.test(nameOf(attribute)) || isTitle(attribute, words);
   if (over.type === "Property" && READ_PROPERTY.test(nameOf(over))) return true;
-  if (isShown(node, above) || isPutIn(node, above)) return true;
+  if (isShown(node, above) || isPutIn(node, above) || isReturned(node, above)) return true;
   return !isWithinNames(above) && (/\s/.test(words) || /^\p{Lu}\p{Ll}/u.test(words));
 }
 
@@ -86,6 +89,27 @@ function isShown(node: Node, above: readonly Node[]): boolean {
   const at = beyondConditions(node, above);
   return above[at]?.type === "JSXExpressionContainer" && /^JSX(Element|Fragment)$/.test(above[at - 1]?.type ?? "");
 }
+
+/** What a function returns that says it returns any text, or says nothing of it; one that names what it returns returns codes. */
+function isReturned(node: Node, above: readonly Node[]): boolean {
+  const at = beyondConditions(node, above);
+  const isBody = above[at]?.type === "ArrowFunctionExpression" && above[at]!.body === (above[at + 1] ?? node);
+  if (!isBody && above[at]?.type !== "ReturnStatement") return false;
+  const maker = above.slice(0, at + 1).findLast(({ type }) => /Function/.test(type));
+  return maker !== undefined && returnsText(maker);
+}
+
+const returnsText = ({ returnType }: Node): boolean =>
+  !isNode(returnType) || /^TSStringKeyword$/.test((returnType.typeAnnotation as Node).type);
+
+/** Inside of `throw new Error(…)`; what a class of its own says is no programmer's error. */
+const isThrown = (above: readonly Node[]): boolean =>
+  above.some(
+    ({ type, callee }, i) =>
+      type === "NewExpression" &&
+      /^(Range|Type)?Error$/.test(nameOf(callee as Node)) &&
+      above[i - 1]?.type === "ThrowStatement",
+  );
 
 /** Index of what is around a node and the conditions on which it is taken. */
 function beyondConditions(node: Node, above: readonly Node[]): number {

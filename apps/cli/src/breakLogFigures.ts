@@ -1,8 +1,10 @@
 /** Plots of a break log as files: a drawing (SVG) and their numbers (CSV). */
+
 import { PALETTES, type Plot, plotsSvg, textWidth } from "@secondline/figures";
 import { breakLogPlots, FIGURE_KINDS, type FigureKind, plotsCsv } from "@secondline/figures/breakLog";
 import { inputHash } from "@secondline/scenarios";
 import type { BreakLogReport, BreakTest } from "@secondline/strength";
+import { listed } from "@secondline/words";
 import { englishBreakLogWords as words } from "@secondline/words/breakLog";
 import { sayOptions } from "@secondline/words/terminal/options";
 import { sayStrength } from "@secondline/words/terminal/strength";
@@ -50,7 +52,7 @@ const refuse = (line: string) => new CommandFailure(EXIT.input, [line]);
 function kindsOf(asked: readonly string[]): readonly FigureKind[] {
   const unknown = asked.find((one) => !FIGURE_KINDS.some((kind) => kind === one));
   if (unknown !== undefined)
-    throw refuse(sayOptions("figures.unknown", { got: unknown.slice(0, 40), kinds: FIGURE_KINDS.join(", ") }));
+    throw refuse(sayOptions("figures.unknown", { got: unknown.slice(0, 40), kinds: listed(FIGURE_KINDS) }));
   return asked.length === 0 ? FIGURE_KINDS : FIGURE_KINDS.filter((kind) => asked.includes(kind));
 }
 

@@ -2,6 +2,7 @@
 
 import { readJson } from "@secondline/rig";
 import { type BreakTest, type LogFault, readBreakLog } from "@secondline/strength";
+import { listed } from "@secondline/words";
 import { type ColumnsKey, sayColumns as say } from "@secondline/words/columns";
 import { tellFault } from "@secondline/words/faults";
 import { sayFiles } from "@secondline/words/terminal/files";
@@ -30,7 +31,7 @@ function ownTable(file: string, text: string, columns: string): readonly BreakTe
   }
   const match = parsed.data;
   const missing = missingIn(match);
-  if (missing.length > 0) throw refuse("file.missing", { file: columns, list: missing.join(", ") });
+  if (missing.length > 0) throw refuse("file.missing", { file: columns, list: listed(missing) });
   const found = readLogTable(text);
   if (!found.ok) {
     const { fault } = found;
@@ -40,7 +41,7 @@ function ownTable(file: string, text: string, columns: string): readonly BreakTe
   const { table } = found;
   for (const from of Object.values(match.columns)) {
     if (from && "column" in from && !table.columns.includes(from.column))
-      throw refuse("file.noColumn", { file: columns, name: from.column, list: table.columns.join(", ") });
+      throw refuse("file.noColumn", { file: columns, name: from.column, list: listed(table.columns) });
   }
   const reading = readMatched(table, match);
   if (reading.ok) return reading.tests;

@@ -6,6 +6,7 @@ import { englishWords as words } from "@secondline/words";
 import { facts, likelyText } from "@secondline/words/facts";
 import { tellNote } from "@secondline/words/notes";
 import { rigLine } from "@secondline/words/rig";
+import { tableWords } from "@secondline/words/tables";
 import { untilWords } from "@secondline/words/until";
 import { middleTable, partsTable, singlesTable, whatIfTable, whyTables } from "./outcomeTables.ts";
 import { say } from "./say.ts";
@@ -34,7 +35,7 @@ export function checkText(rig: Rig, outcome: Outcome, options: TextOptions): str
     ...soft(leftOut(outcome, shown), say("caption.whatIfs")),
     "",
     partsTable(rig, outcome),
-    ...soft(...words.partsCaption()),
+    ...soft(...tableWords.partsCaption()),
     ...(all ? ["", dim(middleTable(rig, outcome)), ...soft(say("caption.middle"))] : []),
     ...(all || singles ? ["", singlesTable(rig, outcome), ...soft(say("caption.singles"))] : []),
     ...(why ? ["", bold(say("head.why")), ...soft(say("caption.why")), "", ...whyTables(rig, outcome)] : []),
@@ -44,7 +45,7 @@ export function checkText(rig: Rig, outcome: Outcome, options: TextOptions): str
     ...(outlook ? ["", wrap(untilWords.sentence(rig, outlook, outcome), width)] : []),
     "",
     ...section(say("head.facts"), factLines(rig, outcome)),
-    ...section(say("head.follows"), words.follows(rig, outcome)),
+    ...section(say("head.follows"), tableWords.follows(rig, outcome)),
     ...section(say("head.notes"), outcome.notes.map(tellNote)),
     ...section(say("head.blanks"), words.blanks(rig, outcome)),
     ...section(say("head.rests"), outcome.weakestBases.map(words.basis)),

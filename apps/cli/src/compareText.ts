@@ -1,7 +1,7 @@
 /** Layouts side by side for a terminal, and as data. */
 import type { Rig } from "@secondline/rig";
 import { type Comparison, type ComparisonRow, frontier, type Outcome } from "@secondline/scenarios";
-import { quantity, englishWords as words } from "@secondline/words";
+import { listed, quantity, englishWords as words } from "@secondline/words";
 import { englishCompareWords as compareWords } from "@secondline/words/compare";
 import { say } from "./say.ts";
 import { type Cell, type Column, table } from "./table.ts";
@@ -30,7 +30,7 @@ function said({ rig, outcome, withoutWear }: Compared) {
       expected: quantity.required(outcome.required.expected),
       afterFailure: quantity.required(outcome.required.afterFailure),
     }),
-    bases: compareWords.say("compare.bases", { list: outcome.weakestBases.map(words.basis).join("; ") }),
+    bases: compareWords.say("compare.bases", { list: listed(outcome.weakestBases.map(words.basis), "semicolon") }),
     cautions: words.cautions(rig, outcome.cautions),
   };
 }

@@ -1,4 +1,5 @@
 /** How the help is laid out, and what is said of a mistaken command line, in the words of the language. */
+import { listed } from "@secondline/words";
 import { sayHelp } from "@secondline/words/terminal/help";
 import { type Command, Help, type HelpConfiguration, type Option } from "commander";
 import { wrap } from "./wrap.ts";
@@ -74,11 +75,11 @@ export const HELP_LAYOUT: HelpConfiguration = {
         ? [sayHelp("usage.default", { value: defaultValueDescription ?? JSON.stringify(defaultValue) })]
         : []),
     ];
-    return details.length === 0 ? description : `${description} (${details.join(", ")})`;
+    return details.length === 0 ? description : `${description} (${listed(details)})`;
   },
 };
 
-const quoted = (choices: readonly string[]) => choices.map((one) => JSON.stringify(one)).join(", ");
+const quoted = (choices: readonly string[]) => listed(choices.map((one) => JSON.stringify(one)));
 
 type Mistake = readonly [says: RegExp, said: (found: readonly string[]) => string];
 

@@ -1,7 +1,7 @@
 /** `--judge`: what the user thinks of a part, said on the command line instead of in the rig file. */
 import { isTape, type PartId, partIds, type Rig, readField } from "@secondline/rig";
 import type { Judgement } from "@secondline/scenarios";
-import { lowered, englishWords as words } from "@secondline/words";
+import { listed, lowered, englishWords as words } from "@secondline/words";
 import { tellFault } from "@secondline/words/faults";
 import { sayOptions } from "@secondline/words/terminal/options";
 import { CommandFailure, EXIT } from "./failure.ts";
@@ -42,10 +42,11 @@ function judgement(text: string, known: ReadonlyMap<PartId, KnownPart>): Judgeme
   const part = id as PartId;
   const found = known.get(part);
   if (found === undefined || found.isTape) {
-    const parts = [...known]
-      .filter(([, { isTape }]) => !isTape)
-      .map(([one, { name }]) => sayOptions("judge.part", { part: one, name }))
-      .join(", ");
+    const parts = listed(
+      [...known]
+        .filter(([, { isTape }]) => !isTape)
+        .map(([one, { name }]) => sayOptions("judge.part", { part: one, name })),
+    );
     return found === undefined
       ? sayOptions("judge.noPart", { part, parts })
       : sayOptions("judge.tape", { part, name: found.name, parts });

@@ -4,6 +4,7 @@ import type { Rig } from "@secondline/rig";
 import type { Outcome, Outlook } from "@secondline/scenarios";
 import { englishWords as words } from "@secondline/words";
 import { facts } from "@secondline/words/facts";
+import { tableWords } from "@secondline/words/tables";
 import { untilWords } from "@secondline/words/until";
 import { say } from "./say.ts";
 
@@ -19,7 +20,7 @@ export function outcomeData(rig: Rig, outcome: Outcome, outlook?: Outlook) {
       ...optional("likelierFirst", words.likelierFirst(rig, outcome)),
       ...(outlook ? { until: untilWords.sentence(rig, outlook, outcome) } : {}),
       facts: facts(words.language, rig, outcome, outlook),
-      follows: words.follows(rig, outcome),
+      follows: tableWords.follows(rig, outcome),
       parts: Object.fromEntries(outcome.parts.map((part) => [part.id, words.partTitle(rig, part)])),
       whatIfs: outcome.whatIfs.map((one) => ({
         title: words.eventTitle(rig, one.whatIf),

@@ -1,8 +1,10 @@
 /** The tables of an outcome for a terminal. What stands in them is worded elsewhere. */
+
 import type { Rig } from "@secondline/rig";
 import type { Outcome, PartOutcome } from "@secondline/scenarios";
 import { quantity, englishWords as words } from "@secondline/words";
 import { tellNote } from "@secondline/words/notes";
+import { tableWords } from "@secondline/words/tables";
 import { say } from "./say.ts";
 import { type Cell, type Column, table } from "./table.ts";
 import { VERDICT_COLOUR, VERDICT_MARK, width } from "./terminal.ts";
@@ -44,7 +46,7 @@ export function partsTable(rig: Rig, outcome: Outcome): string {
     const verdict = verdictCell(part.verdict, row.verdict);
     return [row.name, row.demand, row.band, row.strength, row.margin, row.required, verdict, numberOf(row.event)];
   });
-  const person = words.personRow(outcome);
+  const person = tableWords.personRow(outcome);
   const grade = outcome.person?.grade;
   if (person && grade) {
     const verdict = grade === "keeps" ? (outcome.search.complete ? "holds" : "open") : grade;
@@ -75,7 +77,7 @@ export function partsTable(rig: Rig, outcome: Outcome): string {
 
 export function middleTable(rig: Rig, { parts }: Outcome): string {
   const rows = parts.flatMap((part): Cell[][] => {
-    const row = words.middleRow(rig, part);
+    const row = tableWords.middleRow(rig, part);
     return row ? [[row.name, row.run, row.strength, row.ratio]] : [];
   });
   const columns = [
@@ -89,7 +91,7 @@ export function middleTable(rig: Rig, { parts }: Outcome): string {
 
 export function singlesTable(rig: Rig, { singles }: Outcome): string {
   const rows = singles.map((one): Cell[] => {
-    const row = words.singleTableRow(rig, one);
+    const row = tableWords.singleRow(rig, one);
     return [row.name, row.ways, row.leaves, row.shown];
   });
   const columns: Column[] = [

@@ -1,5 +1,7 @@
 /** `--spread`: how far an input may be off, in place of what is assumed. */
+
 import { INPUT_IDS, type InputId, MOST_SPREAD, type Spreads } from "@secondline/scenarios";
+import { listed } from "@secondline/words";
 import { sayOptions } from "@secondline/words/terminal/options";
 import { CommandFailure, EXIT } from "./failure.ts";
 
@@ -15,6 +17,6 @@ function readSpread(text: string): [InputId, number] {
   if (id && value <= MOST_SPREAD) return [id, value];
   throw new CommandFailure(EXIT.input, [
     sayOptions("spread.refused", { got: text }),
-    sayOptions("spread.inputs", { inputs: INPUT_IDS.join(", ") }),
+    sayOptions("spread.inputs", { inputs: listed(INPUT_IDS) }),
   ]);
 }

@@ -12,6 +12,7 @@ import {
   type SweepWhat,
   type Swept,
 } from "@secondline/scenarios";
+import { listed } from "@secondline/words";
 import { tellFault } from "@secondline/words/faults";
 import { changeText, sweepWords as words } from "@secondline/words/sweep";
 import { sayFiles } from "@secondline/words/terminal/files";
@@ -71,7 +72,7 @@ export function readWhat(text: string, rig: Rig, option: string): SweepWhat {
   const id = /^load:(.+)$/.exec(text)?.[1];
   if (id === undefined) throw refuse(say("fault.what", { option, text }));
   const part = partIds(rig).find((one) => one === id);
-  if (part === undefined) throw refuse(say("fault.part", { option, text, parts: partIds(rig).join(", ") }));
+  if (part === undefined) throw refuse(say("fault.part", { option, text, parts: listed(partIds(rig)) }));
   return { kind: "load", part };
 }
 

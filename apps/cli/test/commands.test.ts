@@ -423,6 +423,9 @@ describe("strength", () => {
   it("gives the same as data", async () => {
     const report = JSON.parse((await secondline("strength", fixture("breaks.csv"), "--json")).out);
     expect(report.groups).toHaveLength(2);
+    const doubts = report.groups.flatMap((group: { doubts: { message: unknown }[] }) => group.doubts);
+    expect(doubts.length).toBeGreaterThan(0);
+    for (const { message } of doubts) expect(message).toMatch(/^\p{L}.*\.$|^\d.*\.$/u);
     const { at75, at95 } = report.groups[0].characteristic;
     expect(at95.value).toBeLessThan(at75.value);
     expect(at75.value).toBeLessThan(28_700);

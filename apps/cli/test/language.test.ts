@@ -37,6 +37,13 @@ const OWN_TEXTS = [...FILES, short]
   })
   .filter((text) => /\p{L}{2}/u.test(text) && /[\p{Lu}\s-]/u.test(text))
   .sort((a, b) => b.length - a.length);
+/** How pieces failed, in the words of whoever pulled them. */
+const [LOG_HEAD = [], ...LOG_ROWS] = readFileSync(demo("break-log.csv"), "utf8")
+  .split("\n")
+  .filter((line) => !line.startsWith("#"))
+  .map((line) => line.split(","));
+const FAILURES = LOG_ROWS.flatMap((cells) => cells[LOG_HEAD.indexOf("failure_mode")] ?? []);
+
 /** In a table a name may stand in several lines. */
 const NAMES = OWN_TEXTS.filter((text) => /^(?:Left|Middle|Right) bolt$|ring$/.test(text)).flatMap((name) =>
   name.split(" "),
@@ -56,7 +63,7 @@ function strayIn({ out, err }: Finished, typed: readonly string[]): readonly str
   const asTyped = typed.filter((text) => text.length > 2).sort((a, b) => b.length - a.length);
   for (const one of [...asTyped, ...OWN_TEXTS, ...OWN_TEXTS.map(lowered)]) rest = rest.replace(whole(one), " ");
   const words = rest.replace(NAMES_OF_THINGS, " ").match(/[\p{L}\d]*[aeiou][\p{L}\d]+/giu) ?? [];
-  return words.filter((word) => ![...TYPED, ...NAMES].includes(word));
+  return words.filter((word) => ![...TYPED, ...NAMES, ...FAILURES].includes(word));
 }
 
 const folder = scratch();

@@ -5,6 +5,7 @@ import { englishWords as words } from "@secondline/words";
 import { createSandbox, type Sandbox, type Services, type WrittenRig } from "@secondline/workbench";
 import { beforeAll, describe, expect, it } from "vitest";
 import { demoDocument, read } from "../../../packages/workbench/test/demoDocument.ts";
+import { jsonText } from "../../cli/src/jsonText.ts";
 import { command, demo } from "../../cli/test/support/command.ts";
 import { tellKnown } from "../src/wearInHand/knownFromWear.ts";
 import { exampleLog } from "../src/wearInHand/work.ts";
@@ -58,8 +59,8 @@ async function quickLook({ rig, opensLog }: Case): Promise<Sandbox> {
   return sandbox;
 }
 
-/** Without what is undefined, as data has it. */
-const asData = (value: unknown): unknown => JSON.parse(JSON.stringify(value));
+/** As the terminal writes data: facts as their sentences, nothing that is undefined. */
+const asData = (value: unknown): unknown => JSON.parse(jsonText(value));
 
 describe.each(CASES)("$rig $options", (one) => {
   it("is judged alike by the terminal and on the page", async () => {

@@ -1,4 +1,7 @@
 /** What every part is asked to carry against what it holds, and what its strength rests on. */
+
+import { listed } from "@secondline/words";
+import { createTableWords } from "@secondline/words/tables";
 import { type Content, type Html, listOf, tableOf, tag } from "./html.ts";
 import type { Page } from "./page.ts";
 import { verdictMark } from "./verdictLine.ts";
@@ -13,7 +16,7 @@ export function partsTable({ words, rig, outcome }: Page): readonly Html[] {
     const verdict = verdictMark(part.verdict, row.verdict);
     return [row.name, row.demand, row.band, row.strength, row.margin, row.required, verdict, why ?? title(row.event)];
   });
-  const person = words.personRow(outcome);
+  const person = createTableWords(words.language).personRow(outcome);
   if (person && outcome.person) {
     const { grade } = outcome.person;
     const shape = grade === "keeps" ? (outcome.search.complete ? "holds" : "open") : grade;
@@ -38,14 +41,17 @@ export function partsTable({ words, rig, outcome }: Page): readonly Html[] {
     say("table.verdict"),
     say("table.worstIn"),
   ];
-  return [tableOf(words.partsCaption().join(" "), heads, rows, [1, 2, 3]), middleTable({ words, rig, outcome })];
+  return [
+    tableOf(createTableWords(words.language).partsCaption().join(" "), heads, rows, [1, 2, 3]),
+    middleTable({ words, rig, outcome }),
+  ];
 }
 
 /** Middle values stand beside it, smaller. */
 function middleTable({ words, rig, outcome }: Page): Html {
   const { say } = words;
   const rows = outcome.parts.flatMap((part): Content[][] => {
-    const row = words.middleRow(rig, part);
+    const row = createTableWords(words.language).middleRow(rig, part);
     return row ? [[row.name, row.run, row.strength, row.ratio]] : [];
   });
   const heads = [say("table.part"), say("table.run"), say("table.middle"), say("table.ratio")];
@@ -55,12 +61,12 @@ function middleTable({ words, rig, outcome }: Page): Html {
 /** Rated strength times factors, part by part, with the numbers of the bases they rest on, and those bases once. */
 export function strengthSection({ words, rig, outcome }: Page): readonly Html[] {
   const { say } = words;
-  const bases = words.numberedBases(outcome.parts);
+  const bases = createTableWords(words.language).numberedBases(outcome.parts);
   const rows = outcome.parts.map((part): Content[] => [
     words.partRow(rig, part).name,
     words.why(part)[0]!.value,
-    words.factors(part),
-    bases.of.get(part.id)!.join(", "),
+    createTableWords(words.language).factors(part),
+    listed(bases.of.get(part.id)!.map(String)),
   ]);
   const heads = [say("table.part"), say("table.rated"), say("table.factors"), say("table.bases")];
   return [

@@ -1,16 +1,17 @@
 /** What follows when a part gives way, and what carries the walker when any one part has gone. */
+import { createTableWords } from "@secondline/words/tables";
 import { type Content, type Html, listOf, tableOf, tag } from "./html.ts";
 import type { Page } from "./page.ts";
 
 export function followSection({ words, rig, outcome }: Page): readonly Html[] {
-  const items = words.follows(rig, outcome);
+  const items = createTableWords(words.language).follows(rig, outcome);
   return items.length === 0 ? [] : [tag("h2", words.say("head.follows")), listOf(items)];
 }
 
 export function singlesSection({ words, rig, outcome }: Page): readonly Html[] {
   const { say } = words;
   const rows = outcome.singles.map((one): Content[] => {
-    const row = words.singleTableRow(rig, one);
+    const row = createTableWords(words.language).singleRow(rig, one);
     return [one.single ? tag("strong", row.name) : row.name, row.ways, row.leaves, row.shown];
   });
   const heads = [say("table.single"), say("table.ways"), say("table.leaves"), say("table.shown")];

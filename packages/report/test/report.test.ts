@@ -7,6 +7,7 @@ import type { WearRecord } from "@secondline/strength";
 import { noteFact } from "@secondline/strength";
 import { english, quantity, englishWords as words } from "@secondline/words";
 import { facts } from "@secondline/words/facts";
+import { tableWords } from "@secondline/words/tables";
 import { untilWords } from "@secondline/words/until";
 import { beforeAll, describe, expect, it } from "vitest";
 import { inspectedIn, report } from "../src/index.ts";
@@ -86,7 +87,7 @@ describe("the whole report", () => {
       expect(text).toContain(`${title} ${walker} ${main} ${backup} ${drop} ${feet} ${fate}`);
     }
     for (const one of outcome.singles) {
-      const { name, ways, leaves, shown } = words.singleTableRow(rig, one);
+      const { name, ways, leaves, shown } = tableWords.singleRow(rig, one);
       expect(text).toContain(`${name} ${ways} ${leaves} ${shown}`);
     }
   });

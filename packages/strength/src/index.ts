@@ -28,6 +28,7 @@ export { monthDose } from "./derating/sunDose.ts";
 export { wetFactor } from "./derating/wet.ts";
 export { analyseBreakLog, type BreakLogReport } from "./logReport/analyse.ts";
 export { characteristicValue } from "./logReport/characteristic.ts";
+export type { DoubtFacts } from "./logReport/doubtFacts.ts";
 export type { GroupReport } from "./logReport/groupReport.ts";
 export type { Narrowing } from "./logReport/narrowing.ts";
 export { type NoteFact, type NoteFacts, noteFact } from "./noteFacts.ts";

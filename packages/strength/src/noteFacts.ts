@@ -137,11 +137,11 @@ interface BasisFacts {
 }
 
 /** What own break tests do. */
-type Tests = { readonly tests: FactValue; readonly stock: string };
+type Tests = { readonly tests: FactValue; readonly stock: FactValue };
 interface TestFacts {
   "basis.invented": Been;
   "basis.newTests": Tests;
-  "basis.noNewTests": Been & { readonly stock: string };
+  "basis.noNewTests": Been & { readonly stock: FactValue };
   "basis.tested": Tests & Been;
   "basis.testedUpTo": Tests & Been & { readonly most: FactValue };
   "basis.builtIn": Been & { readonly tests: FactValue };
@@ -152,7 +152,7 @@ interface TestFacts {
   "tests.use": { readonly used: number; readonly all: number; readonly list: FactValue };
   "tests.none": { readonly all: number };
   "tests.noneNorWet": { readonly all: number };
-  "tests.ofStock": { readonly stock: string; readonly causes: FactValue };
+  "tests.ofStock": { readonly stock: FactValue; readonly causes: FactValue };
   "tests.new": { readonly count: number };
   "tests.with": { readonly count: number; readonly cause: FactValue };
   "tests.leftOut": { readonly list: FactValue };

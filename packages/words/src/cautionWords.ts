@@ -1,8 +1,10 @@
 /** What must be read beside every verdict, in words. Worded here and nowhere else; shown on screen, in the terminal and in print. */
+
 import type { Rig } from "@secondline/rig";
 import type { AnchorFacts, CautionFact, Judged } from "@secondline/scenarios";
 import { broughtIn } from "./broughtEnglish.ts";
 import { type Language, type Say, sayIn } from "./language.ts";
+import { listed } from "./lists.ts";
 import { tellBasis } from "./noteWords.ts";
 import { partName } from "./partNames.ts";
 import { degrees, factor, load, margin, rounded } from "./quantity.ts";
@@ -76,7 +78,7 @@ export function judgedTexts(say: Say, rig: Rig, judged: readonly Judged[]): read
         without: one.margin === undefined ? "" : say("caution.without", { margin: margin(one.margin / one.value) }),
       }),
     ),
-    ...(list.length > 0 ? [say("caution.judged", { list: list.join("; ") })] : []),
+    ...(list.length > 0 ? [say("caution.judged", { list: listed(list, "semicolon") })] : []),
   ];
 }
 
@@ -101,14 +103,15 @@ export function anchorTexts(say: Say, rig: Rig, anchors: readonly AnchorFacts[])
             ...(alone.length > 0
               ? [
                   say("caution.sharingAlone", {
-                    list: alone
-                      .map((each) =>
+                    list: listed(
+                      alone.map((each) =>
                         say(each.margin < each.required ? "caution.aloneLess" : "caution.aloneKeeps", {
                           part: partName(say, rig, each.part),
                           margin: margin(each.margin),
                         }),
-                      )
-                      .join("; "),
+                      ),
+                      "semicolon",
+                    ),
                   }),
                 ]
               : []),

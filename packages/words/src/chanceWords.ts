@@ -1,4 +1,5 @@
 /** The chances of one what-if in words. */
+
 import type { Rig } from "@secondline/rig";
 import {
   type Chances,
@@ -17,6 +18,7 @@ import { chance, chanceRange, chanceSpan, SMALLEST_CHANCE } from "./chanceNumber
 import { formatMass } from "./formats.ts";
 import { type Language, sayIn } from "./language.ts";
 import { type LaterSay, sayLaterIn } from "./laterLanguage.ts";
+import { listed } from "./lists.ts";
 import { capital, lowered, partName } from "./partNames.ts";
 import { eventTitle, phraseText } from "./phrases.ts";
 import { length, load, number, percent, seconds } from "./quantity.ts";
@@ -62,7 +64,7 @@ export function glanceText(language: Language, rig: Rig, outcome: Outcome, most:
       say("chance.glanceOne", { part: lowered(partName(say, rig, id)), chance: chance(say, first.value) }),
     );
   const event = lowered(eventTitle(language, rig, whatIfs[likelyFirst.whatIf]!.whatIf));
-  return say("chance.glance", { event, list: list.join(", ") });
+  return say("chance.glance", { event, list: listed(list) });
 }
 
 /** A part; of webbing with what makes the stretch weak that is meant: "Main line, clamp mark". */

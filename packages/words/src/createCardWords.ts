@@ -1,10 +1,12 @@
 /** Words of the site card, for paper, phone and terminal: apart from the rest, for the first load needs none of them. */
+
 import type { Rig } from "@secondline/rig";
 import { type CautionFact, type Outcome, type Refusal, type SiteCard, VERSION } from "@secondline/scenarios";
 import { CARD_ENGLISH, type CardKey } from "./cardEnglish.ts";
 import { cautionTexts } from "./cautionWords.ts";
 import { formatMass } from "./formats.ts";
 import { english, filled, type Language, sayIn, type Values } from "./language.ts";
+import { listed } from "./lists.ts";
 import { capital, partName } from "./partNames.ts";
 import { length } from "./quantity.ts";
 import { valueNames } from "./valueNames.ts";
@@ -126,7 +128,7 @@ function refusalText(
       });
     case "noLine":
       return sayCard("must.noLine", {
-        lines: one.lines.map((line) => sayIn(language)(`line.${line}`)).join(", "),
+        lines: listed(one.lines.map((line) => sayIn(language)(`line.${line}`))),
       });
     case "noRecord":
     case "noInspection":
@@ -165,11 +167,23 @@ function rowsOf(language: Language, { rig, card }: CardToSay): readonly CardRow[
       "singles",
       card.singles.length === 0
         ? singlesText(language, rig, { singles: [] })
-        : card.singles.map((id) => partName(say, rig, id)).join("; "),
+        : listed(
+            card.singles.map((id) => partName(say, rig, id)),
+            "semicolon",
+          ),
       card.singles.length === 0 ? undefined : sayCard("singles.note"),
     ),
     ...(allows && card.unfollowed.length > 0
-      ? [row("unfollowed", card.unfollowed.map((id) => partName(say, rig, id)).join("; "), sayCard("unfollowed.note"))]
+      ? [
+          row(
+            "unfollowed",
+            listed(
+              card.unfollowed.map((id) => partName(say, rig, id)),
+              "semicolon",
+            ),
+            sayCard("unfollowed.note"),
+          ),
+        ]
       : []),
   ];
 }
@@ -199,14 +213,17 @@ export function leashText({ leash, rings }: Rig): string {
     sayCard("leash.knot", { kind: sayCard(`leash.knot.${kind}`), where: sayCard(`leash.where.${where}`) }),
   );
   return capital(
-    [
-      sayCard("leash.knots", {
-        length: length(leash.length),
-        stock: leash.stock.name,
-        knots: knots.length === 0 ? sayCard("leash.sewn") : knots.join(", "),
-      }),
-      sayCard("leash.rings", { count: rings.length, names: rings.map(({ name }) => name).join(", ") }),
-    ].join("; "),
+    listed(
+      [
+        sayCard("leash.knots", {
+          length: length(leash.length),
+          stock: leash.stock.name,
+          knots: knots.length === 0 ? sayCard("leash.sewn") : listed(knots),
+        }),
+        sayCard("leash.rings", { count: rings.length, names: listed(rings.map(({ name }) => name)) }),
+      ],
+      "semicolon",
+    ),
   );
 }
 

@@ -17,6 +17,7 @@ import {
 import { generalCautions, judgedTexts, unconfirmedTexts } from "./cautionWords.ts";
 import { tellFault } from "./faultWords.ts";
 import { english, filled, type Language, sayIn, type Values } from "./language.ts";
+import { listed } from "./lists.ts";
 import { tellBasis } from "./noteWords.ts";
 import { lowered, partInSentence, partName } from "./partNames.ts";
 import { eventTitle } from "./phrases.ts";
@@ -42,19 +43,18 @@ export function createSweepWords(language: Language) {
     head: (rig: Rig, { what, knobs }: Swept) =>
       saySweep("head.over", {
         what: whatText(language, rig, what),
-        range: knobs
-          .map((knob) =>
+        range: listed(
+          knobs.map((knob) =>
             saySweep("range", { name: knob.name, from: knobText(knob, knob.from), to: knobText(knob, knob.to) }),
-          )
-          .join(", "),
+          ),
+        ),
       }),
     value: valueText,
     knobValue,
     /** Undefined where there is none. */
     stretches: (knob: Knob, stretches: readonly Stretch[]): string | undefined =>
-      stretchTexts(knob, stretches)
-        .map(({ from, to }) => saySweep("interval", { low: from, high: to }))
-        .join(", ") || undefined,
+      listed(stretchTexts(knob, stretches).map(({ from, to }) => saySweep("interval", { low: from, high: to }))) ||
+      undefined,
     band: (what: SweepWhat, { low, high }: Told) =>
       saySweep("interval", { low: valueText(what, low, "down"), high: valueText(what, high, "up") }),
     governs: (rig: Rig, governing: Governing) => governsText(language, rig, governing),
@@ -129,7 +129,11 @@ export const isWarned = ({ points, besides }: Pick<Swept, "points" | "besides">)
 /** What no limit makes good: nothing holds the walker, the ground is reached, or the rig may not be said to hold. */
 function warningsOf(language: Language, rig: Rig, { points, besides }: Swept): readonly string[] {
   const say = sayIn(language);
-  const list = (some: Swept["points"]) => some.map(({ change }) => changeText(change)).join("; ");
+  const list = (some: Swept["points"]) =>
+    listed(
+      some.map(({ change }) => changeText(change)),
+      "semicolon",
+    );
   const inRuns = (key: "lost" | "ground") => {
     const at = points.filter((one) => one[key] > 0);
     if (at.length === 0) return [];
@@ -246,9 +250,7 @@ function noteTexts({ points, misfit, accuracy, knobs }: Swept): readonly string[
 }
 
 export const changeText = (change: Readonly<Record<string, string>>): string =>
-  Object.entries(change)
-    .map(([name, value]) => `${name} = ${value}`)
-    .join(", ");
+  listed(Object.entries(change).map(([name, value]) => `${name} = ${value}`));
 
 const [MINUTE, HOUR, DAY] = [60, 3600, 86_400];
 

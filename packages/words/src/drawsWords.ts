@@ -1,7 +1,9 @@
 /** Sentences of many runs of one what-if. */
+
 import type { LoadStrip, TraceBand } from "@secondline/scenarios";
 import { DRAWS_ENGLISH, type DrawsKey } from "./drawsEnglish.ts";
 import { filled, type Values } from "./language.ts";
+import { listed } from "./lists.ts";
 import { load } from "./quantity.ts";
 
 export const sayDraws = (key: DrawsKey, values: Values = {}): string => filled(DRAWS_ENGLISH[key], values);
@@ -27,4 +29,4 @@ export const bandSentence = ({ draws, leash }: TraceBand): string =>
 
 /** Every load in words. */
 export const stripList = ({ loads }: LoadStrip): string =>
-  sayDraws("strip.list", { list: loads.map((one) => load(one)).join(", ") });
+  sayDraws("strip.list", { list: listed(loads.map((one) => load(one))) });

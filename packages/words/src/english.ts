@@ -259,17 +259,9 @@ export const ENGLISH = {
   "table.none": "–",
   "table.feetOnGround": "ground",
   "table.required.class": "{factor} {class}",
-  "table.factorSpread": "{name} × {value} ± {spread}",
   "table.toldOnly": "{title} (told, does not count)",
   "load.band": "E {load} ({band})",
   "table.band": "{low}–{high}",
-  "table.shown.not": "not run",
-  "table.shown.caught": "caught in {events}",
-  "table.shown.lost": "NOT caught in one of {events}",
-  "caption.parts":
-    "E: what 95 % of such falls stay under in the worst what-if of the kind that governs the part (from draws of all that scatters, at 75 % confidence). R: what 95 % of such parts reach. Margin: 1 ÷ the largest share E of R, place by place. Forces in kN as a load cell reports them (CFC 60), loads rounded up, strengths and margins down.",
-  "caption.person": "Limits of the pull on the person: {limits}.",
-  "caption.limit": "{limit} ({basis})",
   "basis.text": "{kind}: {note}",
 
   // Headings
@@ -283,11 +275,6 @@ export const ENGLISH = {
   "person.grade.thin": "thin",
   "person.grade.fails": "fails",
   "blank.item": "{part}: {what}; counts as {share} of what it would as new",
-
-  // What follows
-  "follow.catches": "{part} ({event}): then {catcher} holds the walker.",
-  "follow.ground": "{part} ({event}): then the walker reaches the GROUND.",
-  "follow.nothing": "{part} ({event}): then NOTHING holds the walker.",
 
   // The rig in a line and as a table
 

@@ -513,4 +513,19 @@ export const ENGLISH_LATER = {
   "table.leaves": "What then carries the walker",
   "head.blanks": "Not written down, and counted cautiously",
   "trouble.draw": "Too many of its draws gave no numbers that can be trusted.",
+
+  // Tables of report and terminal
+  "caption.parts":
+    "E: what 95 % of such falls stay under in the worst what-if of the kind that governs the part (from draws of all that scatters, at 75 % confidence). R: what 95 % of such parts reach. Margin: 1 ÷ the largest share E of R, place by place. Forces in kN as a load cell reports them (CFC 60), loads rounded up, strengths and margins down.",
+  "caption.person": "Limits of the pull on the person: {limits}.",
+  "caption.limit": "{limit} ({basis})",
+  "table.shown.not": "not run",
+  "table.shown.caught": "caught in {events}",
+  "table.shown.lost": "NOT caught in one of {events}",
+  "table.factorSpread": "{name} × {value} ± {spread}",
+
+  // What follows
+  "follow.catches": "{part} ({event}): then {catcher} holds the walker.",
+  "follow.ground": "{part} ({event}): then the walker reaches the GROUND.",
+  "follow.nothing": "{part} ({event}): then NOTHING holds the walker.",
 } as const satisfies Record<string, string>;

@@ -5,6 +5,7 @@ import { LIKELY_FIRST_BASIS, type Outcome, type Outlook, PULL_LIMITS } from "@se
 import { chance } from "./chanceNumbers.ts";
 import { type Language, sayIn } from "./language.ts";
 import { sayLaterIn } from "./laterLanguage.ts";
+import { listed } from "./lists.ts";
 import { tellBasis } from "./noteWords.ts";
 import { lowered, partName, partTitle } from "./partNames.ts";
 import { eventTitle } from "./phrases.ts";
@@ -29,7 +30,7 @@ export function facts(language: Language, rig: Rig, outcome: Outcome, outlook?: 
     ...pullFact(language, rig, outcome),
     { name: say("fact.weakest"), value: weakestFact(language, rig, outcome) },
     { name: say("fact.single"), value: singlesList(language, rig, outcome) },
-    { name: say("fact.blanks"), value: blanks.length === 0 ? say("fact.noBlanks") : blanks.join("; ") },
+    { name: say("fact.blanks"), value: blanks.length === 0 ? say("fact.noBlanks") : listed(blanks, "semicolon") },
     ...(outlook ? [{ name: say("fact.until"), value: untilSentence(language, rig, outlook, outcome) }] : []),
   ];
 }
@@ -107,7 +108,7 @@ function weakestFact(language: Language, rig: Rig, outcome: Outcome): string {
 function singlesList(language: Language, rig: Rig, { singles }: Outcome): string {
   const say = sayLaterIn(language);
   const parts = singles.filter(({ single }) => single).map(({ part }) => partName(say, rig, part));
-  return parts.length === 0 ? say("single.none") : parts.join("; ");
+  return parts.length === 0 ? say("single.none") : listed(parts, "semicolon");
 }
 
 const MOST_NAMED_PARTS = 3;
@@ -121,5 +122,5 @@ export function likelyText(language: Language, rig: Rig, { likelyFirst }: Outcom
       say("likely.part", { part: lowered(partName(say, rig, id)), chance: chance(say, first.value) }),
     );
   if (parts.length === 0) return undefined;
-  return say("likely.list", { parts: parts.join("; "), basis: basisText(language, LIKELY_FIRST_BASIS) });
+  return say("likely.list", { parts: listed(parts, "semicolon"), basis: basisText(language, LIKELY_FIRST_BASIS) });
 }

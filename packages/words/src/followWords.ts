@@ -1,14 +1,15 @@
 /** What follows when something gives way. */
 import type { Rig } from "@secondline/rig";
 import type { Outcome } from "@secondline/scenarios";
-import { type Language, sayIn } from "./language.ts";
+import type { Language } from "./language.ts";
+import { sayLaterIn } from "./laterLanguage.ts";
 import { lowered, partName } from "./partNames.ts";
 import { eventTitle } from "./phrases.ts";
 import { endsOnGround } from "./verdictWords.ts";
 
 /** For every part that keeps too little: what holds the walker when it gives way. */
 export function followTexts(language: Language, rig: Rig, outcome: Outcome): readonly string[] {
-  const say = sayIn(language);
+  const say = sayLaterIn(language);
   return outcome.followUps.map((follow) => {
     const { part, during, caughtBy } = follow;
     const values = {

@@ -16,7 +16,6 @@ export const FRONTIER_ENGLISH = {
   "frontier.what.load": "load",
   "frontier.what.drop": "drop",
   "frontier.what.weight": "weight",
-  "frontier.and": "{list} and {last}",
 } as const;
 
 export type FrontierKey = keyof typeof FRONTIER_ENGLISH;

@@ -2,22 +2,18 @@
 import type { FrontierLayout, FrontierPoint, FrontierStanding } from "@secondline/scenarios";
 import { FRONTIER_ENGLISH, type FrontierKey } from "./frontierEnglish.ts";
 import { filled, type Values } from "./language.ts";
+import { listed } from "./lists.ts";
 import { drop, load, rounded } from "./quantity.ts";
 
 export const sayFrontier = (key: FrontierKey, values: Values = {}): string => filled(FRONTIER_ENGLISH[key], values);
 
 const weight = (kilogram: number): string => `${rounded(kilogram, 1, "up")} kg`;
 
-const listed = (words: readonly string[]): string =>
-  words.length < 2
-    ? (words[0] ?? "")
-    : sayFrontier("frontier.and", { list: words.slice(0, -1).join(", "), last: words.at(-1)! });
-
 /** Who is not beaten, then what is said of every other one; `letters`: by which layouts are called. */
 export function frontierSentences(layouts: readonly FrontierLayout[], letters: readonly string[]): readonly string[] {
   const best = letters.slice(0, layouts.length).filter((_, i) => layouts[i]!.standing.kind === "unbeaten");
   return [
-    ...(best.length > 0 ? [sayFrontier("frontier.best", { layouts: listed(best), count: best.length })] : []),
+    ...(best.length > 0 ? [sayFrontier("frontier.best", { layouts: listed(best, "and"), count: best.length })] : []),
     ...layouts.flatMap(({ standing }, i) => saidOf(standing, letters[i]!, letters)),
   ];
 }
@@ -27,7 +23,10 @@ function saidOf(standing: FrontierStanding, layout: string, letters: readonly st
     case "unbeaten":
       return [];
     case "beaten": {
-      const what = listed(standing.inWhat.map((one) => sayFrontier(`frontier.what.${one}`)));
+      const what = listed(
+        standing.inWhat.map((one) => sayFrontier(`frontier.what.${one}`)),
+        "and",
+      );
       return [sayFrontier("frontier.beaten", { layout, by: letters[standing.by]!, what })];
     }
     case "fails":

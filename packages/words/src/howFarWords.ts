@@ -1,10 +1,12 @@
 /** What is said of sweeps on the page: the sentences of the terminal, and names for what is chosen there. */
+
 import type { FactValue, Rig } from "@secondline/rig";
 import { type Knob, type KnobFault, knobText, type LimitKind, type SweepWhat, type Swept } from "@secondline/scenarios";
 import { createSweepWords, isWarned, placeText, saySweep, stretchTexts } from "./createSweepWords.ts";
 import { tellFault } from "./faultWords.ts";
 import { HOW_FAR_ENGLISH, type HowFarKey } from "./howFarEnglish.ts";
 import { english, filled, type Language, sayIn, type Values } from "./language.ts";
+import { listed } from "./lists.ts";
 import { lowered, partName } from "./partNames.ts";
 import { valueNames } from "./valueNames.ts";
 
@@ -91,7 +93,12 @@ function regionText(swept: Swept): string {
   const stretches = stretchTexts(knob, kept);
   if (stretches.length === 0) return sayHowFar("range.keptNowhere");
   if (covers(knob, kept)) return all(sayHowFar("range.keptAll", stretches[0]!));
-  return sayHowFar("range.kept", { list: stretches.map((one) => sayHowFar("range.stretch", one)).join("; ") });
+  return sayHowFar("range.kept", {
+    list: listed(
+      stretches.map((one) => sayHowFar("range.stretch", one)),
+      "semicolon",
+    ),
+  });
 }
 
 const covers = (knob: Knob, kept: readonly { readonly from: number; readonly to: number }[]): boolean =>

@@ -4,6 +4,7 @@ import { createWords } from "./words.ts";
 export { broughtIn } from "./broughtEnglish.ts";
 export type { Fact } from "./factWords.ts";
 export { english, type Key, type Language, type Say } from "./language.ts";
+export { listed } from "./lists.ts";
 export type { BreaksTold, Moment, Moments } from "./momentWords.ts";
 export { tellBasis } from "./noteWords.ts";
 export { capital, lowered } from "./partNames.ts";

@@ -1,11 +1,17 @@
-/** Every note, flag and basis of strengths, wear records and assessments in sentences. A file of its own: the first load does without it. */
+/** Every note, flag and basis of strengths, wear records, break tests and assessments in sentences. A file of its own: the first load does without it. */
 import type { FactValue } from "@secondline/rig";
 import { ASSESSMENT_NOTES_ENGLISH } from "./assessmentNotesEnglish.ts";
 import { broughtIn } from "./broughtEnglish.ts";
+import { DOUBT_FACTS_ENGLISH } from "./doubtFactsEnglish.ts";
 import { LATER_NOTE_FACTS_ENGLISH } from "./laterNoteFactsEnglish.ts";
 import { NOTE_FACTS_ENGLISH } from "./noteFactsEnglish.ts";
 import { telling } from "./telling.ts";
 
-const tellFact = telling({ ...NOTE_FACTS_ENGLISH, ...LATER_NOTE_FACTS_ENGLISH, ...ASSESSMENT_NOTES_ENGLISH });
+const tellFact = telling({
+  ...NOTE_FACTS_ENGLISH,
+  ...LATER_NOTE_FACTS_ENGLISH,
+  ...ASSESSMENT_NOTES_ENGLISH,
+  ...DOUBT_FACTS_ENGLISH,
+});
 
 export const tellNote = (note: FactValue): string => (typeof note === "string" ? broughtIn(note) : tellFact(note));

@@ -2,4 +2,5 @@
 export const CODE = "en-XA";
 export const DATES = "de";
 export const LISTS = "es";
+export const SEMICOLON = " ; ";
 export const DECIMAL: string = ",";

@@ -1,7 +1,9 @@
 /** The moments of a run in a few words, and the run as a whole: on the time axis, in the scene, for those who see neither. */
+
 import type { Rig } from "@secondline/rig";
 import type { GaveWay, Recording } from "@secondline/scenarios";
 import { type Language, type Say, sayIn } from "./language.ts";
+import { listed } from "./lists.ts";
 import { capital, lowered, partName } from "./partNames.ts";
 import { whereText } from "./phrases.ts";
 import { drop, length, load, seconds, speed } from "./quantity.ts";
@@ -131,6 +133,6 @@ export function runSentences(
     say("run.sag", { sag: drop(standing.sag) }),
     say("run.drop", { drop: drop(walker.drop), time: seconds(walker.lowestTime) }),
     say("run.pull", { pull: load(peaks.leash.cfc60) }),
-    happened.length > 0 ? say("run.happened", { list: happened.join("; ") }) : say("run.nothingParts"),
+    happened.length > 0 ? say("run.happened", { list: listed(happened, "semicolon") }) : say("run.nothingParts"),
   ];
 }

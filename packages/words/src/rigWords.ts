@@ -1,9 +1,11 @@
 /** The rig as it was put in, in words: one line, and a table. */
+
 import type { AnchorSide, LineEnd, Rig, Wear, WebbingSection } from "@secondline/rig";
 import type { Outcome } from "@secondline/scenarios";
 import { formatAngle, formatMass, formatRatio, formatStiffness } from "./formats.ts";
 import type { Language } from "./language.ts";
 import { type LaterSay, sayLaterIn } from "./laterLanguage.ts";
+import { listed } from "./lists.ts";
 import { capital } from "./partNames.ts";
 import { drop, height, length, load, percent, required, strength } from "./quantity.ts";
 import { basisText } from "./tableWords.ts";
@@ -148,11 +150,12 @@ function backup(say: LaterSay, rig: Rig): string {
 }
 
 const rings = (say: LaterSay, rig: Rig): string =>
-  rig.rings
-    .map(({ name, mass, rated }) =>
+  listed(
+    rig.rings.map(({ name, mass, rated }) =>
       say("rig.ratedMass", { name, mass: formatMass(mass), strength: strength(rated.strength) }),
-    )
-    .join("; ");
+    ),
+    "semicolon",
+  );
 
 function leash(say: LaterSay, { leash: one }: Rig): string {
   return [

@@ -1,7 +1,9 @@
 /** What happened in one run, in words: who holds the walker is read off the run, never off the question. */
+
 import type { Rig } from "@secondline/rig";
 import type { Trouble, WhatIfOutcome } from "@secondline/scenarios";
 import { type Language, sayIn } from "./language.ts";
+import { listed } from "./lists.ts";
 import { capital, lowered, partName } from "./partNames.ts";
 import { phraseText } from "./phrases.ts";
 import { drop, load, seconds, speed } from "./quantity.ts";
@@ -47,8 +49,8 @@ export function fateText(language: Language, rig: Rig, run: WhatIfOutcome): stri
   const say = sayIn(language);
   if (!run.ok) return say("fate.notRun");
   const parts = run.gaveWay.filter(besides(run)).map(({ part }) => lowered(partName(say, rig, part)));
-  const also = parts.length === 0 ? [] : [say("fate.gaveWay", { parts: parts.join(", "), count: parts.length })];
-  return [shortFate(language, run), ...also].join("; ");
+  const also = parts.length === 0 ? [] : [say("fate.gaveWay", { parts: listed(parts), count: parts.length })];
+  return listed([shortFate(language, run), ...also], "semicolon");
 }
 
 function shortFate(language: Language, run: WhatIfOutcome): string {

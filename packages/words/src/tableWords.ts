@@ -10,6 +10,7 @@ import {
 } from "@secondline/scenarios";
 import { broughtIn } from "./broughtEnglish.ts";
 import { type Language, type Say, sayIn } from "./language.ts";
+import { listed } from "./lists.ts";
 import { tellBasis } from "./noteWords.ts";
 import { partName, partTitle } from "./partNames.ts";
 import { eventTitle } from "./phrases.ts";
@@ -73,51 +74,6 @@ export const bandText = (say: Say, [low, high]: readonly [number, number]): stri
 export const loadWithBand = (language: Language, demand: number, band: readonly [number, number]): string =>
   sayIn(language)("load.band", { load: load(demand), band: bandText(sayIn(language), band) });
 
-/** The pull on the person as a row: its limits stand where a part has its strength. */
-export function personRow(language: Language, { person }: Pick<Outcome, "person">): PartRow | undefined {
-  if (!person) return undefined;
-  const say = sayIn(language);
-  const none = say("table.none");
-  return {
-    name: say("fact.pull"),
-    demand: loadIn(person.demand),
-    band: bandText(say, [person.low, person.high]),
-    strength: PULL_LIMITS.map(({ limit }) => limitIn(limit)).join(" / "),
-    margin: none,
-    required: none,
-    verdict: say(`person.grade.${person.grade}`),
-    event: person.event,
-  };
-}
-
-/** What the columns of the parts mean, and where the limits of the pull come from. */
-export function partsCaption(language: Language): readonly string[] {
-  const say = sayIn(language);
-  const limits = PULL_LIMITS.map(({ limit, basis }) =>
-    say("caption.limit", { limit: limitText(limit), basis: basisText(language, basis) }),
-  );
-  return [say("caption.parts"), say("caption.person", { limits: limits.join("; ") })];
-}
-
-export interface MiddleRow {
-  readonly name: string;
-  readonly run: string;
-  readonly strength: string;
-  readonly ratio: string;
-}
-
-/** Middle values: the largest single run against the central strength. Undefined for a part that no run loaded. */
-export function middleRow(language: Language, rig: Rig, part: PartOutcome): MiddleRow | undefined {
-  const worst = governingOf(part);
-  if (!worst) return undefined;
-  return {
-    name: partTitle(sayIn(language), rig, part),
-    run: loadIn(worst.load),
-    strength: strengthIn(worst.strength),
-    ratio: margin(worst.strength / worst.load),
-  };
-}
-
 export interface WhatIfRow {
   readonly title: string;
   readonly fate: string;
@@ -159,29 +115,10 @@ export interface SingleWords {
 export function singleWords(language: Language, one: SingleFailure): SingleWords {
   const say = sayIn(language);
   return {
-    ways: one.ways.map((way) => say(`single.way.${way}`)).join(", "),
+    ways: listed(one.ways.map((way) => say(`single.way.${way}`))),
     leaves: say(`single.leaves.${one.leaves}`),
     shown: say(one.catches === undefined ? "single.notShown" : one.catches ? "single.shown" : "single.shownNot"),
   };
-}
-
-/** A part, what then carries the walker, and the runs that show it, by their numbers in the table of what-ifs. */
-export function singleRow(language: Language, rig: Rig, one: SingleFailure): SingleWords & { readonly name: string } {
-  const say = sayIn(language);
-  const events = rangesText(one.shownBy);
-  const shown = one.catches === undefined ? "table.shown.not" : one.catches ? "table.shown.caught" : "table.shown.lost";
-  return { ...singleWords(language, one), name: partName(say, rig, one.part), shown: say(shown, { events }) };
-}
-
-/** Indices as the numbers of rows, runs of them as ranges: "6 to 18, 55". */
-function rangesText(indices: readonly number[]): string {
-  const ranges: { from: number; to: number }[] = [];
-  for (const index of indices) {
-    const last = ranges.at(-1);
-    if (last && index === last.to + 1) last.to = index;
-    else ranges.push({ from: index, to: index });
-  }
-  return ranges.map(({ from, to }) => (from === to ? from + 1 : `${from + 1}–${to + 1}`)).join(", ");
 }
 
 export interface WhyRow {
@@ -206,15 +143,6 @@ export function whyRows(
   ];
 }
 
-/** All factors of a part in one cell. */
-export function factorsText(language: Language, { factors }: Pick<PartOutcome, "factors">): string {
-  const say = sayIn(language);
-  const list = factors.map(({ name, value, spread }) =>
-    say("table.factorSpread", { name: broughtIn(name), value: factorText(value), spread: percent(spread, "up") }),
-  );
-  return list.length === 0 ? say("table.none") : list.join(", ");
-}
-
 /** What nobody wrote down, and what it costs. */
 export function blankTexts(language: Language, rig: Rig, { blanks }: Pick<Outcome, "blanks">): readonly string[] {
   const say = sayIn(language);
@@ -225,20 +153,4 @@ export function blankTexts(language: Language, rig: Rig, { blanks }: Pick<Outcom
       share: percent(costs, "down"),
     }),
   );
-}
-
-/** The bases of the strengths, each with a number, and which of them a part rests on. */
-export function numberedBases(
-  language: Language,
-  parts: readonly Pick<PartOutcome, "id" | "bases">[],
-): { readonly list: readonly string[]; readonly of: ReadonlyMap<PartId, readonly number[]> } {
-  const numbers = new Map<string, number>();
-  const numberOf = (basis: Basis) => {
-    const text = basisText(language, basis);
-    const number = numbers.get(text) ?? numbers.size + 1;
-    numbers.set(text, number);
-    return number;
-  };
-  const of = new Map(parts.map((part) => [part.id, part.bases.map(numberOf)]));
-  return { list: [...numbers.keys()], of };
 }

@@ -1,8 +1,10 @@
 /** Until when a rig may stay up, in words: once, for terminal, page and report. */
+
 import type { Rig } from "@secondline/rig";
 import type { Outcome, Outlook, PartDate } from "@secondline/scenarios";
 import { english, type Language } from "./language.ts";
 import { sayLaterIn } from "./laterLanguage.ts";
+import { listed } from "./lists.ts";
 import { lowered, partInSentence, partName } from "./partNames.ts";
 import { margin, required } from "./quantity.ts";
 import { verdictWord } from "./verdictWords.ts";
@@ -56,7 +58,11 @@ export function untilSentence(language: Language, rig: Rig, outlook: Outlook, ou
   const bad = outcome.verdict === "fails" || outcome.verdict === "thin";
   const said: string[] = [];
   const now = outlook.parts.filter(({ when }) => when === "now");
-  const names = (parts: readonly PartDate[]) => parts.map((one) => lowered(partName(say, rig, one.part))).join("; ");
+  const names = (parts: readonly PartDate[]) =>
+    listed(
+      parts.map((one) => lowered(partName(say, rig, one.part))),
+      "semicolon",
+    );
   if (now.length > 0) {
     for (const why of ["below", "unsettled", "unknown"] as const) {
       const parts = now.filter(({ because }) => (because ?? "below") === why);

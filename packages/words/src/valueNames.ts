@@ -1,6 +1,8 @@
 /** What values of a rig's file are called, by their paths: those of one part together. */
+
 import { partOfPath, type Rig } from "@secondline/rig";
 import type { Say } from "./language.ts";
+import { listed } from "./lists.ts";
 import { lowered, partName } from "./partNames.ts";
 import { spokenField, spokenGroup } from "./spokenFields.ts";
 
@@ -14,9 +16,10 @@ export function valueNames(say: Say, rig: Rig, paths: readonly string[]): string
     const inside = groups.get(group) ?? [];
     groups.set(group, of === undefined || label === undefined ? inside : [...inside, lowered(label)]);
   }
-  return [...groups]
-    .map(([group, inside]) => (inside.length === 0 ? group : `${group}: ${inside.join(", ")}`))
-    .join("; ");
+  return listed(
+    [...groups].map(([group, inside]) => (inside.length === 0 ? group : `${group}: ${listed(inside)}`)),
+    "semicolon",
+  );
 }
 
 /** The part, or the group of the file, that a value belongs to; undefined for the rig as a whole. */

@@ -6,6 +6,7 @@ import type { Lapse } from "@secondline/strength";
 import { chance } from "./chanceNumbers.ts";
 import type { Language, Say } from "./language.ts";
 import { sayIn } from "./language.ts";
+import { listed } from "./lists.ts";
 import { tellBasis } from "./noteWords.ts";
 import { lowered, partInSentence, partName } from "./partNames.ts";
 import { eventTitle } from "./phrases.ts";
@@ -91,7 +92,10 @@ export function reasonText(language: Language, rig: Rig, outcome: Outcome, reaso
     case "notLoaded":
       return say("verdict.notLoadedParts", {
         count: reason.parts.length,
-        parts: reason.parts.map((id) => partName(say, rig, id)).join("; "),
+        parts: listed(
+          reason.parts.map((id) => partName(say, rig, id)),
+          "semicolon",
+        ),
       });
     case "unsettled":
       return say("verdict.unsettled", { what: unsettledText(say, rig, outcome, reason) });
@@ -150,12 +154,15 @@ function unsettledText(
     });
   });
   const more = parts.length - named.length;
-  return [
-    ...named,
-    ...(more > 0 ? [say("unsettled.more", { count: more })] : []),
-    ...(near ? [say("unsettled.height")] : []),
-    ...(pull ? [say("unsettled.pull")] : []),
-  ].join("; ");
+  return listed(
+    [
+      ...named,
+      ...(more > 0 ? [say("unsettled.more", { count: more })] : []),
+      ...(near ? [say("unsettled.height")] : []),
+      ...(pull ? [say("unsettled.pull")] : []),
+    ],
+    "semicolon",
+  );
 }
 
 function gapText(say: Say, { search, whatIfs }: Outcome, gap: Extract<Reason, { kind: "gap" }>["gap"]): string {
@@ -245,7 +252,7 @@ function otherText(language: Language, rig: Rig, outcome: Outcome, reason: Reaso
       return [reasonText(language, rig, outcome, reason)];
     case "notLoaded": {
       const parts = reason.parts.map((id) => partName(say, rig, id));
-      return [say("verdict.alsoNotLoaded", { count: parts.length, parts: parts.join("; ") })];
+      return [say("verdict.alsoNotLoaded", { count: parts.length, parts: listed(parts, "semicolon") })];
     }
     case "unconfirmed":
       return [say("verdict.alsoUnconfirmed", { count: reason.paths.length })];
@@ -269,7 +276,7 @@ function raised(say: Say, rig: Rig, { cautions }: Outcome): string[] {
   const parts = judged
     .filter(({ own, value }) => own && value > 1)
     .map(({ part, value }) => `${partName(say, rig, part)} × ${factor(value)}`);
-  return parts.length === 0 ? [] : [say("verdict.raised", { parts: parts.join("; ") })];
+  return parts.length === 0 ? [] : [say("verdict.raised", { parts: listed(parts, "semicolon") })];
 }
 
 /** Where the likeliest to go first and the least margin are two parts, one sentence says why; else undefined. */
@@ -289,7 +296,7 @@ export function likelierFirst(language: Language, rig: Rig, outcome: Outcome): s
 export function singlesText(language: Language, rig: Rig, { singles }: Pick<Outcome, "singles">): string {
   const say = sayIn(language);
   const parts = singles.filter(({ single }) => single).map(({ part }) => lowered(partName(say, rig, part)));
-  return parts.length === 0 ? say("single.none") : say("single.list", { parts: parts.join("; ") });
+  return parts.length === 0 ? say("single.none") : say("single.list", { parts: listed(parts, "semicolon") });
 }
 
 /** What was taken into account, in one or two sentences. */
@@ -298,14 +305,21 @@ export function takenText(language: Language, rig: Rig, { taken }: Pick<Outcome,
   const { wear, on, tests, judged } = taken;
   const said: string[] = [];
   if (wear && on !== undefined) {
-    const lines = wear.lines.map((line) => say(`line.${line}`)).join(", ");
+    const lines = listed(wear.lines.map((line) => say(`line.${line}`)));
     said.push(say(lines === "" ? "taken.wearParts" : "taken.wear", { on, name: wear.name, lines }));
   } else if (on !== undefined) said.push(say("taken.on", { on }));
   if (tests) said.push(say("taken.tests", tests));
   else if (said.length > 0) said.push(say("taken.noTests"));
   if (said.length === 0) said.push(say("taken.nothing"));
   if (judged.length > 0) {
-    said.push(say("taken.judged", { parts: judged.map((id) => lowered(partName(say, rig, id))).join("; ") }));
+    said.push(
+      say("taken.judged", {
+        parts: listed(
+          judged.map((id) => lowered(partName(say, rig, id))),
+          "semicolon",
+        ),
+      }),
+    );
   }
   return said.join(" ");
 }

@@ -17,7 +17,6 @@ import type {
 } from "@secondline/scenarios";
 import { cautionTexts, generalCautions } from "./cautionWords.ts";
 import { chance, chanceRange } from "./chanceNumbers.ts";
-import { followTexts } from "./followWords.ts";
 import { type Language, sayIn } from "./language.ts";
 import {
   type BreaksTold,
@@ -31,21 +30,7 @@ import {
 import { partInSentence, partName, partTitle } from "./partNames.ts";
 import { eventTitle, phraseText, whereText } from "./phrases.ts";
 import { fateText, storySentences, troubleText } from "./storyWords.ts";
-import {
-  basisText,
-  blankTexts,
-  factorsText,
-  loadWithBand,
-  middleRow,
-  numberedBases,
-  partRow,
-  partsCaption,
-  personRow,
-  singleRow,
-  singleWords,
-  whatIfRow,
-  whyRows,
-} from "./tableWords.ts";
+import { basisText, blankTexts, loadWithBand, partRow, singleWords, whatIfRow, whyRows } from "./tableWords.ts";
 import {
   likelierFirst,
   reasonText,
@@ -77,19 +62,12 @@ export function createWords(language: Language) {
     likelierFirst: (rig: Rig, outcome: Outcome) => likelierFirst(language, rig, outcome),
     singles: (rig: Rig, outcome: Pick<Outcome, "singles">) => singlesText(language, rig, outcome),
     singleRow: (one: SingleFailure) => singleWords(language, one),
-    singleTableRow: (rig: Rig, one: SingleFailure) => singleRow(language, rig, one),
     partRow: (rig: Rig, part: PartOutcome) => partRow(language, rig, part),
-    personRow: (outcome: Pick<Outcome, "person">) => personRow(language, outcome),
     band: (demand: number, interval: readonly [number, number]) => loadWithBand(language, demand, interval),
-    partsCaption: () => partsCaption(language),
-    middleRow: (rig: Rig, part: PartOutcome) => middleRow(language, rig, part),
     whatIfRow: (rig: Rig, one: WhatIfOutcome) => whatIfRow(language, rig, one),
     why: (part: Pick<PartOutcome, "rated" | "ratedBasis" | "factors">) => whyRows(language, part),
-    factors: (part: Pick<PartOutcome, "factors">) => factorsText(language, part),
     blanks: (rig: Rig, outcome: Pick<Outcome, "blanks">) => blankTexts(language, rig, outcome),
     basis: (basis: Basis) => basisText(language, basis),
-    numberedBases: (parts: readonly Pick<PartOutcome, "id" | "bases">[]) => numberedBases(language, parts),
-    follows: (rig: Rig, outcome: Outcome) => followTexts(language, rig, outcome),
     taken: (rig: Rig, outcome: Pick<Outcome, "taken">) => takenText(language, rig, outcome),
     notLoaded: ({ notLoaded }: PartOutcome) => (notLoaded ? say(`notLoaded.${notLoaded}`) : undefined),
     cautions: (rig: Rig, facts: readonly CautionFact[]) => cautionTexts(language, rig, facts),

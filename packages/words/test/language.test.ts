@@ -1,6 +1,8 @@
 /** A language holds every sentence, those of the first load and the later ones; a second one needs nothing else. */
+
 import { readdirSync, readFileSync } from "node:fs";
 import { beforeAll, describe, expect, it } from "vitest";
+import { createTableWords } from "../src/createTableWords.ts";
 import { ENGLISH as FIRST } from "../src/english.ts";
 import { ENGLISH_LATER } from "../src/englishLater.ts";
 import { facts } from "../src/factWords.ts";
@@ -94,7 +96,7 @@ describe("a second language", () => {
       staticsText(MARKED, outcome),
       ...words.cautions(rig, outcome.cautions),
       ...facts(MARKED, rig, outcome).map(({ name }) => name),
-      ...words.partsCaption(),
+      ...createTableWords(words.language).partsCaption(),
       ...rigRows(MARKED, rig).map(({ name }) => name),
       ...outcome.whatIfs.map((one) => words.fate(rig, one)),
       ...outcome.parts.map((part) => words.partRow(rig, part).verdict),

@@ -3,6 +3,7 @@
 import { PULL_LIMITS } from "@secondline/scenarios";
 import { noteFact } from "@secondline/strength";
 import { beforeAll, describe, expect, it } from "vitest";
+import { tableWords } from "../src/createTableWords.ts";
 import { facts } from "../src/factWords.ts";
 import { englishWords as words } from "../src/index.ts";
 import { untilWords } from "../src/untilWords.ts";
@@ -78,12 +79,12 @@ describe("a verdict", () => {
       followUps: [{ part: "main", during: 0, caughtBy: "backup", whatIf: 1 }],
     });
     expect(words.verdict(rig, thin)).toMatch(/^Thin: the main line .*When it gives way the backup holds the walker\./);
-    expect(words.follows(rig, thin)).toEqual([
+    expect(tableWords.follows(rig, thin)).toEqual([
       "Main line (leash fall in the middle): then the backup holds the walker.",
     ]);
     const none = changed(thin, { followUps: [{ part: "main", during: 0, caughtBy: "nothing" }] });
     expect(words.verdict(rig, none)).toContain("When it gives way nothing holds the walker.");
-    expect(words.follows(rig, none)[0]).toContain("then NOTHING holds the walker");
+    expect(tableWords.follows(rig, none)[0]).toContain("then NOTHING holds the walker");
   });
 
   it("names the ground and a hard pull beside a part that fails", () => {
@@ -150,8 +151,8 @@ describe("the pull on the person", () => {
     expect(first).toBeUndefined();
     const fact = facts(words.language, rig, outcome).find(({ name }) => name === "Pull on the person")!;
     expect(fact.value).toMatch(/below every limit \(6 kN: EN 355/);
-    expect(words.personRow(outcome)!.strength).toBe("6 / 8 / 12");
-    expect(words.partsCaption().join(" ")).toContain("6 kN (published: EN 355");
+    expect(tableWords.personRow(outcome)!.strength).toBe("6 / 8 / 12");
+    expect(tableWords.partsCaption().join(" ")).toContain("6 kN (published: EN 355");
   });
 });
 

@@ -12,7 +12,7 @@ import {
   whatIfSet,
   worstWhatIf,
 } from "@secondline/scenarios";
-import { englishWords as words } from "@secondline/words";
+import { listed, englishWords as words } from "@secondline/words";
 import { englishChanceWords as chanceWords } from "@secondline/words/chances";
 import { tellNote } from "@secondline/words/notes";
 import { type AssessmentOptions, readAssessment } from "../assessment.ts";
@@ -85,7 +85,7 @@ async function worst(assessed: Assessed, computing: Computing): Promise<Worst> {
   }
   const { outcome } = await runStudy(assessed, { accuracy: "quick", whatIfs: few }, computing);
   const missing = outcome.whatIfs.filter(({ ok }) => !ok).map((one) => words.eventTitle(rig, one.whatIf));
-  const values = { of: few.length, count: missing.length, list: missing.join("; ") };
+  const values = { of: few.length, count: missing.length, list: listed(missing, "semicolon") };
   return {
     whatIfs: [(worstWhatIf(outcome) ?? outcome.whatIfs.find(({ ok }) => ok)!).whatIf],
     notes: missing.length === 0 ? [] : [chanceWords.say("chance.maybeOther", values)],

@@ -1,4 +1,5 @@
 /** `measured`: a load cell's recording of a fall beside the model's draws of the same fall. */
+
 import {
   type Accuracy,
   type Assessed,
@@ -12,6 +13,7 @@ import {
   type Spreads,
   type WhatIf,
 } from "@secondline/scenarios";
+import { listed } from "@secondline/words";
 import { measuredWords as words } from "@secondline/words/measured";
 import { type AssessmentOptions, readAssessment } from "../assessment.ts";
 import { CommandFailure, EXIT } from "../failure.ts";
@@ -50,7 +52,7 @@ export function measured(recordingFile: string, rigFile: string, options: Measur
   const model = drawn(known.assessed, { event, channel: fall.channel, draws, accuracy, spreads: known.spreads });
   const result = compareMeasured(fall, model);
   if (!result.ok) {
-    const list = model.failed.slice(0, 3).join("; ");
+    const list = listed(model.failed.slice(0, 3), "semicolon");
     const text = words.say(`why.${result.why}`, { list });
     throw failure(recordingFile, text, result.why === "noDraws" ? EXIT.audit : EXIT.input);
   }

@@ -9,6 +9,7 @@ import {
 } from "@secondline/strength";
 import { broughtIn, quantity, englishWords as words } from "@secondline/words";
 import { englishBreakLogWords as breakLogWords } from "@secondline/words/breakLog";
+import { tellNote } from "@secondline/words/notes";
 import { sayOptions } from "@secondline/words/terminal/options";
 import { sayStrength } from "@secondline/words/terminal/strength";
 import { type FigureOptions, figureFiles, writeFigures } from "../breakLogFigures.ts";
@@ -66,7 +67,7 @@ function groupText(group: GroupReport): string {
   return [
     bold(sayStrength("group.head", { label: broughtIn(group.label), count: group.tests.length })),
     dotPlot(group.tests, Math.min(width, 80)),
-    ...group.doubts.map(({ message }) => wrapHanging(`! ${broughtIn(message)}`, width, "  ")),
+    ...group.doubts.map(({ message }) => wrapHanging(`! ${tellNote(message)}`, width, "  ")),
     "",
     table(
       [
@@ -110,7 +111,7 @@ function comparisonText({ stock, rated, states }: StockComparison): string {
   return [
     bold(sayStrength("states.head", { stock: broughtIn(stock.name), rated: quantity.strength(rated) })),
     ...loud.map(({ state, message }) =>
-      loudLine(sayStrength("states.finding", { state: broughtIn(state), finding: broughtIn(message) })),
+      loudLine(sayStrength("states.finding", { state: broughtIn(state), finding: tellNote(message) })),
     ),
     ...states.flatMap(({ state, bestTest }) =>
       bestTest === undefined ? [] : [loudLine(bestTestText(state, bestTest))],

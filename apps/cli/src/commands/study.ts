@@ -1,6 +1,8 @@
 /** `study`: the runs of a plan, in a folder, by one program or many, killed and resumed as it happens; `study merge` puts them together. */
+
 import { closeSync, existsSync, openSync } from "node:fs";
 import type { PlanRuns } from "@secondline/scenarios";
+import { listed } from "@secondline/words";
 import { saySweep } from "@secondline/words/sweep";
 import { codeHash, jobsOf, runnerFor } from "../computing.ts";
 import { type ComputingOptions, readComputing } from "../computingOptions.ts";
@@ -135,7 +137,7 @@ export function merge(folders: readonly string[], { out: name, force, partial }:
   const files = folders.flatMap(resultFiles);
   const found = files.flatMap((file) => readResults(file) ?? []);
   const first = found[0];
-  if (!first) throw refuse(saySweep("study.nothing", { list: folders.join(", ") }));
+  if (!first) throw refuse(saySweep("study.nothing", { list: listed(folders) }));
   for (const one of found) checkHead(one.file, one.head, first.head);
   const out = checkOutFile(name, force === true, files);
   const opened = found.map(({ file }) => openSync(file, "r"));

@@ -16,7 +16,7 @@ import {
   teardownLearnt,
   teardownLog,
 } from "@secondline/strength";
-import { quantity, englishWords as words } from "@secondline/words";
+import { listed, quantity, englishWords as words } from "@secondline/words";
 import { tellNote } from "@secondline/words/notes";
 import { englishTeardownWords as teardownWords } from "@secondline/words/teardown";
 import { type AssessmentOptions, readAssessment } from "../assessment.ts";
@@ -150,7 +150,7 @@ function learnt(file: string, results: string, options: TeardownOptions): void {
   if (!reading.ok) throw rowless(reading.faults) ? noRows(results) : logFaults(results, reading.faults);
   const found = teardownLearnt({ rig, record, on: options.on, before: tests, results: reading.tests, share });
   if (found.counted === 0) {
-    const materials = found.materials.join(", ");
+    const materials = listed(found.materials);
     throw new CommandFailure(EXIT.input, [
       `${results}: ${say("teardown.fault.noneCounts", { count: found.results, materials })}`,
     ]);
@@ -164,7 +164,7 @@ const rowless = (faults: readonly { readonly got: FactValue }[]) =>
   faults.some(({ got }) => typeof got === "object" && "code" in got && got.code === "got.headerOnly");
 
 const noRows = (file: string) =>
-  new CommandFailure(EXIT.input, [`${file}: ${say("teardown.fault.noRows", { outcomes: OUTCOMES.join(", ") })}`]);
+  new CommandFailure(EXIT.input, [`${file}: ${say("teardown.fault.noRows", { outcomes: listed(OUTCOMES) })}`]);
 
 function shareOf(text: string | undefined): number {
   if (text === undefined) return DEFAULT_LOAD_SHARE;

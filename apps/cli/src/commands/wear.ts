@@ -1,9 +1,11 @@
 /** `wear`: what a rig still holds on a date, by its wear record: the webbing along its length, and every part. */
+
 import { isTape, type PartId, type Rig } from "@secondline/rig";
 import { judgedFactors, rigStrengths } from "@secondline/scenarios";
 import { type PartStrength, type StrengthZone, weakestFirst } from "@secondline/strength";
-import { broughtIn, quantity, englishWords as words } from "@secondline/words";
+import { broughtIn, listed, quantity, englishWords as words } from "@secondline/words";
 import { tellNote } from "@secondline/words/notes";
+import { tableWords } from "@secondline/words/tables";
 import { type AssessmentOptions, readAssessment } from "../assessment.ts";
 import { jsonText } from "../jsonText.ts";
 import { say } from "../say.ts";
@@ -31,7 +33,7 @@ export function wear(file: string, options: WearCommandOptions): void {
     print(jsonText({ rig: rig.name, on: options.on, taken: words.taken(rig, { taken }), notes, parts, cautions }));
     return;
   }
-  const bases = words.numberedBases(parts.map(withBases));
+  const bases = tableWords.numberedBases(parts.map(withBases));
   const lines = parts.filter((part) => part.zones !== undefined);
   print(
     [
@@ -80,10 +82,8 @@ function lineText(rig: Rig, { id, zones }: PartStrength, bases: readonly string[
     quantity.strengthIn(zone.strength),
     quantity.strengthIn(zone.strength5),
     broughtIn(zone.reason),
-    words.factors({ factors: zone.factors.filter((one) => one.value !== 1) }),
-    weakestFirst(zoneBases(zone))
-      .map((basis) => bases.indexOf(words.basis(basis)) + 1)
-      .join(", "),
+    tableWords.factors({ factors: zone.factors.filter((one) => one.value !== 1) }),
+    listed(weakestFirst(zoneBases(zone)).map((basis) => String(bases.indexOf(words.basis(basis)) + 1))),
   ]);
   const columns = [
     { head: words.partName(rig, id as PartId) },
@@ -120,7 +120,7 @@ function partsTable(rig: Rig, parts: readonly PartStrength[], bases: ReadonlyMap
       quantity.strengthIn(part.strength),
       quantity.strengthIn(part.strength5),
       part.noData ? say("wear.noRecord") : "",
-      bases.get(part.id as PartId)!.join(", "),
+      listed(bases.get(part.id as PartId)!.map(String)),
     ]);
   const columns = [
     { head: say("table.part"), flexible: true },

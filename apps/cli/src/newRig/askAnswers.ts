@@ -1,6 +1,7 @@
 /** Asks the questions of a new rig, one answer after the other. What cannot be read is told at once and asked again. */
 
 import { fieldAt, GENERIC_STOCKS } from "@secondline/rig";
+import { listed } from "@secondline/words";
 import { newRigWords } from "@secondline/words/newRig";
 import {
   ANSWERS,
@@ -47,7 +48,7 @@ export async function askAnswers({ ask, tell }: Desk, begun: Answers = {}): Prom
 async function askOne(id: AnswerId, answers: Answers, { ask, tell }: Desk): Promise<Answers | undefined> {
   const start = answerOf(answers, id);
   const options = optionsOf(id);
-  if (options.length > 0) tell(say("cli.options", { options: options.join(", ") }));
+  if (options.length > 0) tell(say("cli.options", { options: listed(options) }));
   for (;;) {
     const prompt = say("cli.ask", { answer: say(`answer.${id}`), start: start === "" ? say("blank") : start });
     const text = (await ask(prompt))?.trim();

@@ -1,6 +1,6 @@
 /** Asks for what was measured between the anchors and works span and rise out of it; shown before it is taken over. */
 
-import { quantity } from "@secondline/words";
+import { listed, quantity } from "@secondline/words";
 import { newRigWords } from "@secondline/words/newRig";
 import {
   MEASURED_FIELDS,
@@ -74,6 +74,6 @@ async function askOneOf<T extends string>(options: readonly T[], label: string, 
     if (text === undefined) return undefined;
     const chosen = text === "" ? options[0] : options.find((one) => one === text);
     if (chosen) return chosen;
-    tell(say("cli.options", { options: options.join(", ") }));
+    tell(say("cli.options", { options: listed(options) }));
   }
 }

@@ -1,5 +1,6 @@
 /** Answers from a file and from `--set NAME=VALUE`, which goes before it. */
 
+import { listed } from "@secondline/words";
 import { newRigWords } from "@secondline/words/newRig";
 import {
   ANSWER_IDS,
@@ -31,7 +32,7 @@ function setAnswers(sets: readonly string[]): Answers {
     const [, name, value] = /^([A-Za-z]+)=\s*(\S.*)$/s.exec(got) ?? [];
     const id = ANSWER_IDS.find((one) => one === name);
     if (id === undefined || value === undefined) {
-      throw new CommandFailure(EXIT.input, [say("cli.set", { got, names: ANSWER_IDS.join(", ") })]);
+      throw new CommandFailure(EXIT.input, [say("cli.set", { got, names: listed(ANSWER_IDS) })]);
     }
     if (answers[id] !== undefined) throw new CommandFailure(EXIT.input, [say("cli.setTwice", { name: id })]);
     answers[id] = value;

@@ -1,7 +1,7 @@
 /** Forces over time as a file. Made in pieces with a pause between them, so that the page stays alive. */
 import type { Recording } from "@secondline/engine";
 import { csvChunks, type TimeRange } from "@secondline/figures/time";
-import { sayPage } from "@secondline/words/page/page";
+import { sayTime } from "@secondline/words/page/time";
 import { downloadBlob, fileName } from "../device/download.ts";
 
 export async function saveTraces(recording: Recording, range: TimeRange, name: string): Promise<void> {
@@ -10,5 +10,5 @@ export async function saveTraces(recording: Recording, range: TimeRange, name: s
     pieces.push(piece);
     await new Promise((resolve) => setTimeout(resolve));
   }
-  downloadBlob(new Blob(pieces, { type: "text/csv" }), fileName(sayPage("saveTraces.forces", { name }), "csv"));
+  downloadBlob(new Blob(pieces, { type: "text/csv" }), fileName(sayTime("saveTraces.forces", { name }), "csv"));
 }

@@ -1,4 +1,5 @@
 import { dotStrip, STRIP_WIDTH } from "@secondline/figures/lessons";
+import { listed } from "@secondline/words";
 import { allFacts, type LessonRun, prose, say } from "@secondline/workbench/lessons";
 import { LookedAt } from "../picture/LookedAt.tsx";
 import { quantity } from "../words.ts";
@@ -18,7 +19,7 @@ export function DotStrip({ before, after }: { before: LessonRun; after: LessonRu
       <figcaption>{prose("chance.dots", facts)}</figcaption>
       {many.length < FALL_COUNT && <p>{say("chance.few", { count: many.length })}</p>}
       <p className="visually-hidden">
-        {say("chance.list", { list: many.map((force) => quantity.load(force)).join(", ") })}
+        {say("chance.list", { list: listed(many.map((force) => quantity.load(force))) })}
       </p>
     </figure>
   );

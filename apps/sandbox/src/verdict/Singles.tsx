@@ -1,4 +1,5 @@
 import type { Outcome, Rig } from "@secondline/scenarios";
+import { tableWords } from "@secondline/words/tables";
 import { Lines } from "../design/Lines.tsx";
 import { VerdictMark } from "../design/VerdictMark.tsx";
 import { words } from "../words.ts";
@@ -37,5 +38,5 @@ export function Singles({ outcome, rig }: { outcome: Outcome; rig: Rig }) {
 
 /** What catches when a part that keeps less than required gives way at its peak. */
 export function FollowUps({ outcome, rig }: { outcome: Outcome; rig: Rig }) {
-  return <Lines className={styles.follow} of={words.follows(rig, outcome)} />;
+  return <Lines className={styles.follow} of={tableWords.follows(rig, outcome)} />;
 }

@@ -1,6 +1,7 @@
 import type { Plot } from "@secondline/figures";
 import type { BreakTest, GroupReport } from "@secondline/strength";
-import { broughtIn, capital } from "@secondline/words";
+import { capital } from "@secondline/words";
+import { tellNote } from "@secondline/words/notes";
 import { sayBreakLog } from "@secondline/words/page/breakLog";
 import { groupTitle } from "@secondline/workbench";
 import { FIT_HEADS, fitNotes, fitRows, fitsTitle, gainWords, groupNumbers } from "@secondline/workbench/record";
@@ -35,7 +36,7 @@ export function GroupPart({ name, tests, report, fit, most, wide }: Props) {
           {report.doubts.length > 0 && (
             <Flags
               label={sayBreakLog("groupPart.doubts")}
-              of={report.doubts.map(({ message }) => ({ key: message, said: broughtIn(message) }))}
+              of={report.doubts.map(({ message }) => ({ key: message.code, said: tellNote(message) }))}
             />
           )}
           <Numbers report={report} />

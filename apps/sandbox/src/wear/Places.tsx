@@ -1,4 +1,5 @@
 import { needFacts, type WebbingState } from "@secondline/strength";
+import { listed } from "@secondline/words";
 import { tellNote } from "@secondline/words/notes";
 import { sayWear } from "@secondline/words/page/wear";
 import { isNamed, type Stretch } from "@secondline/workbench";
@@ -90,7 +91,7 @@ export function InTheVerdict() {
       ) : (
         <p className={styles.note}>
           {sayWear("places.recordOfAnotherRig", { name: rig.name, day: dateWords(on) })}{" "}
-          {names.length > 0 ? names.join("; ") : sayWear("places.noRigYet")}.
+          {names.length > 0 ? listed(names, "semicolon") : sayWear("places.noRigYet")}.
         </p>
       )}
       {faulty && fits && !leftOut && <p className={styles.wrong}>{sayWear("places.verdictTakesEarlierRecord")}</p>}

@@ -1,8 +1,7 @@
 import type { Recording } from "@secondline/engine";
-import { capital, quantity } from "@secondline/words";
+import { capital, listed, quantity } from "@secondline/words";
 import { sayTime } from "@secondline/words/page/time";
 import { energySentence } from "./energyBands.ts";
-import { listed } from "./listed.ts";
 import { loadedTraces, type Reading, type Trace, type TraceId, unloadedTraces } from "./traces.ts";
 
 /** What the force plot shows, in a sentence or two, for everyone and above all for those who cannot see it. */
@@ -53,7 +52,7 @@ export function unloadedSentence(recording: Recording): string {
     names.push(name);
   }
   names.push(...traces.map((trace) => trace.inWords));
-  return names.length === 0 ? "" : sayTime("describe.stayedUnloaded", { names: capital(listed(names)) });
+  return names.length === 0 ? "" : sayTime("describe.stayedUnloaded", { names: capital(listed(names, "and")) });
 }
 
 /** The time under the cursor and the forces there, as a screen reader hears it. */
@@ -64,7 +63,7 @@ export function cursorSentence(
   const parts = forces
     .filter(({ force }) => force !== null)
     .map(({ name, force }) => `${name} ${quantity.load(force!)}`);
-  return [quantity.seconds(time, 3), ...parts].join(", ");
+  return listed([quantity.seconds(time, 3), ...parts]);
 }
 
 /** What the strip shows of a run, in words; `previous`: the run that is drawn behind it. */

@@ -1,9 +1,8 @@
 import type { EnergyLedger, LedgerEntry, Recording } from "@secondline/engine";
-import { capital, quantity } from "@secondline/words";
+import { capital, listed, quantity } from "@secondline/words";
 import { sayTime } from "@secondline/words/page/time";
 import type { Palette } from "../palette.ts";
 import { endsFalling } from "./eventMarks.ts";
-import { listed } from "./listed.ts";
 
 /** Lost for good, stored in something stretched, in motion, or still to fall: told apart by pattern as well as name. */
 export type BandKind = "lost" | "stored" | "moving" | "height";
@@ -182,18 +181,18 @@ export function energySentence(recording: Recording): string {
   const named = takers.filter(({ share }) => share >= LEAST_NAMED_SHARE).slice(0, MOST_NAMED);
   const rest = takers.filter((taker) => !named.includes(taker)).reduce((sum, { share }) => sum + share, 0);
   const moving = took.find(({ name }) => name === MOTION)?.share ?? 0;
-  const shares = named.map(
-    ({ name, share }, i) => `${name} ${i === 0 ? sayTime("energyBands.took") : ""}${quantity.percent(share)}`,
+  const shares = named.map(({ name, share }, i) =>
+    sayTime(i === 0 ? "energyBands.firstShare" : "energyBands.share", { name, percent: quantity.percent(share) }),
   );
   if (rest >= 0.005) shares.push(sayTime("energyBands.rest", { percent: quantity.percent(rest) }));
-  const still = moving >= 0.005 ? sayTime("energyBands.stillMotion", { percent: quantity.percent(moving) }) : "";
   const moment = endsFalling(recording) ? sayTime("energyBands.endStillFalling") : sayTime("energyBands.lowestPoint");
-  const at = sayTime("energyBands.hadComeFree", {
+  return sayTime(moving >= 0.005 ? "energyBands.accountMoving" : "energyBands.account", {
     moment,
     seconds: quantity.seconds(time),
     energy: quantity.energy(released),
+    shares: capital(listed(shares, "and")),
+    moving: quantity.percent(moving),
   });
-  return `${at}. ${capital(listed(shares))}${still}.`;
 }
 
 /** How well the ledger balances, in a few words. */

@@ -1,5 +1,5 @@
 /** What is written beside and about the energy over time. */
-import { quantity } from "@secondline/words";
+import { listed, quantity } from "@secondline/words";
 import type { Palette } from "../palette.ts";
 import type { EndLabel } from "./endLabel.ts";
 import { type Band, type EnergyStack, indexAt } from "./energyBands.ts";
@@ -38,7 +38,7 @@ function valueAt(stack: EnergyStack, band: Band, time: number): number | null {
 export function energyAt(stack: EnergyStack, time: number): string {
   const at = indexAt(stack.times, time);
   const parts = [...stack.bands].reverse().map((band) => `${band.name} ${quantity.energy(band.values[at]!)}`);
-  return [quantity.seconds(time, 3), ...parts].join(", ");
+  return listed([quantity.seconds(time, 3), ...parts]);
 }
 
 /** The axis speaks kJ, with no more digits than its steps need. */

@@ -22,7 +22,6 @@ export {
   layoutsAt,
   type TraceLook,
 } from "./layoutTraces.ts";
-export { listed } from "./listed.ts";
 export { PEAK_WORDS_SIZE, type PeakMark, peakUnder, wordedPeaks } from "./peakMark.ts";
 export type { PlotData, PlotDrawing, PlotSeries } from "./plotDrawing.ts";
 export { type Gutter, type PlotFrame, plotFrame, timeOf, xOf, yOf } from "./plotFrame.ts";

@@ -1,12 +1,11 @@
 /** One force of several runs over time on one axis: what is drawn, and what is told of it. */
 import type { Recording } from "@secondline/engine";
-import { quantity } from "@secondline/words";
+import { listed, quantity } from "@secondline/words";
 import { sayLayouts } from "@secondline/words/page/layouts";
 import type { Palette } from "../palette.ts";
 import type { EndLabel } from "./endLabel.ts";
 import type { LayoutLook } from "./layoutLook.ts";
 import { type ComparedId, layoutPyramid } from "./layoutTraceData.ts";
-import { listed } from "./listed.ts";
 import type { PlotDrawing } from "./plotDrawing.ts";
 import { type Gutter, type PlotFrame, plotFrame, yOf } from "./plotFrame.ts";
 import type { Probe } from "./probe.ts";
@@ -80,7 +79,7 @@ export function layoutsAt(probes: readonly LayoutProbe[], trace: string, time: n
     const value = valueAt(time);
     return value === null ? [] : [`${name} ${quantity.load(value)}`];
   });
-  return `${quantity.seconds(time)}. ${trace}: ${listed(loads)}`;
+  return `${quantity.seconds(time)}. ${trace}: ${listed(loads, "and")}`;
 }
 
 /** "Hardest: A 4.6 kN, B 6.8 kN." */
@@ -91,5 +90,5 @@ export function hardestTold(recordings: Runs, trace: ComparedId, names: readonly
   });
   return peaks.length === 0
     ? sayLayouts("layoutTraces.none")
-    : sayLayouts("layoutTraces.hardest", { peaks: listed(peaks) });
+    : sayLayouts("layoutTraces.hardest", { peaks: listed(peaks, "and") });
 }

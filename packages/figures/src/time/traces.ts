@@ -1,5 +1,5 @@
 import { type Recording, SIGNALS, type SignalName } from "@secondline/engine";
-import { sayPage } from "@secondline/words/page/page";
+import { sayTime } from "@secondline/words/page/time";
 import type { Palette } from "../palette.ts";
 
 /** Filtered: as a load cell reports it (CFC 60 of SAE J211-1). Raw: every sample as computed. */
@@ -54,7 +54,7 @@ const SIGNAL_STYLES: Readonly<Record<SignalName, TraceStyle>> = {
 };
 
 function signalStyle(id: SignalName, colour: keyof Palette, dash: readonly number[]): TraceStyle {
-  const names = [sayPage(`trace.${id}.name`), sayPage(`trace.${id}.inWords`), sayPage(`trace.${id}.short`)] as const;
+  const names = [sayTime(`trace.${id}.name`), sayTime(`trace.${id}.inWords`), sayTime(`trace.${id}.short`)] as const;
   return style(id, names, colour, dash);
 }
 
@@ -92,8 +92,8 @@ function connectionTraces(recording: Recording): readonly Trace[] {
     if (!force) return [];
     const said = (form: "name" | "inWords" | "short") =>
       connections.length > 1
-        ? sayPage(`connectionTrace.many.${form}`, { number: i + 1 })
-        : sayPage(`connectionTrace.one.${form}`);
+        ? sayTime(`connectionTrace.many.${form}`, { number: i + 1 })
+        : sayTime(`connectionTrace.one.${form}`);
     const names = [said("name"), said("inWords"), said("short")] as const;
     const look = style(`connection ${i + 1}`, names, "lineConnection", [FULL_LINE, LONG_DASH, DOTS, DASH_DOT][i % 4]!);
     const read = { force: peak, time };

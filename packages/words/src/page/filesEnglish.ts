@@ -62,7 +62,6 @@ export const FILES_ENGLISH = {
   "savedWork.partlyRead":
     "Not everything kept on this device could be read: {lost} {count|is|are} as on a first visit. Your rig is unharmed.",
   "savedWork.statePage": "the state of the page",
-  "savedWork.and": "{list} and {last}",
   "savedWork.seenAbove": "(seen above)",
 
   "shareLink.copied": "The link is copied. It holds the whole rig, the what-if and this moment; no server sees it.",

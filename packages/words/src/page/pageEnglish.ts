@@ -37,8 +37,6 @@ export const PAGE_ENGLISH = {
   "firstRig.demoOldRig": "Demo: an old rig",
   "firstRig.muchSunClamp": "Much sun, and a clamp mark inside the span",
 
-  "saveTraces.forces": "{name} forces",
-
   "useFileActions.opened": "Opened {rigName}.",
   "useFileActions.partMissing": "The part of Secondline that {does} did not arrive. Your rig is unchanged. Try again.",
   "useFileActions.readsFiles": "reads files",
@@ -265,32 +263,4 @@ export const PAGE_ENGLISH = {
 
   "wearOnDemand.partMissing":
     "The part of Secondline that reads wear records and break tests did not arrive: the verdict is of the rig's own file alone. Load the page again.",
-
-  "trace.leash.name": "leash",
-  "trace.leash.inWords": "the leash",
-  "trace.leash.short": "leash",
-  "trace.mainA.name": "main at A",
-  "trace.mainA.inWords": "the main line at A",
-  "trace.mainA.short": "main A",
-  "trace.mainB.name": "main at B",
-  "trace.mainB.inWords": "the main line at B",
-  "trace.mainB.short": "main B",
-  "trace.backupA.name": "backup at A",
-  "trace.backupA.inWords": "the backup at A",
-  "trace.backupA.short": "backup A",
-  "trace.backupB.name": "backup at B",
-  "trace.backupB.inWords": "the backup at B",
-  "trace.backupB.short": "backup B",
-  "trace.ringOnMain.name": "ring on main",
-  "trace.ringOnMain.inWords": "the ring on the main line",
-  "trace.ringOnMain.short": "ring, main",
-  "trace.ringOnBackup.name": "ring on backup",
-  "trace.ringOnBackup.inWords": "the ring on the backup",
-  "trace.ringOnBackup.short": "ring, backup",
-  "connectionTrace.one.name": "connection",
-  "connectionTrace.one.inWords": "the connection",
-  "connectionTrace.one.short": "conn.",
-  "connectionTrace.many.name": "connection {number}",
-  "connectionTrace.many.inWords": "connection {number}",
-  "connectionTrace.many.short": "conn. {number}",
 } as const;

@@ -1,6 +1,7 @@
 /** The tests of a group as they are drawn one by one, and what such a drawing says to those who do not see it. */
+
 import type { BreakTest, GroupReport } from "@secondline/strength";
-import { quantity } from "@secondline/words";
+import { listed, quantity } from "@secondline/words";
 import { formatForce } from "@secondline/words/formats";
 import { sayBreakLog } from "@secondline/words/page/breakLog";
 import { failureOf, groupsBy, isOutlier, loadOf, resultWords } from "./testGroups.ts";
@@ -44,6 +45,9 @@ export function dotsTold(modes: readonly Dots[]): string {
   return sayBreakLog("dotPlot.testsWayFailing", {
     exact: loads.length,
     span: sayBreakLog("dotPlot.between", { from, to }),
-    list: modes.map(({ name, dots }) => `${name}: ${dots.length}`).join("; "),
+    list: listed(
+      modes.map(({ name, dots }) => `${name}: ${dots.length}`),
+      "semicolon",
+    ),
   });
 }

@@ -1,6 +1,6 @@
 /** What the statistics say of a group of tests, as rows and sentences. */
 import type { GroupReport, Narrowing } from "@secondline/strength";
-import { broughtIn, capital, quantity } from "@secondline/words";
+import { broughtIn, capital, listed, quantity } from "@secondline/words";
 import { sayBreakLog as say } from "@secondline/words/page/breakLog";
 
 export interface GroupNumber {
@@ -105,5 +105,5 @@ export function gainWords(steps: readonly Narrowing[]): string {
     const count = Number.isFinite(more) ? say("groupPart.more", { more }) : say("groupPart.gainAtMost");
     return `${count} ${quantity.strength(value)}${gain > 0 ? ` (+${small(gain)})` : ""}`;
   });
-  return `${say("groupPart.gainNote")} ${told.join("; ")}.`;
+  return `${say("groupPart.gainNote")} ${listed(told, "semicolon")}.`;
 }

@@ -1,7 +1,7 @@
 /** What is asked and told while the columns of a file are matched with those of a break log. */
 import { GENERIC_STOCKS, unitsOf } from "@secondline/rig";
 import { type BreakTest, type LogColumn, type LogFact, REQUIRED_COLUMNS } from "@secondline/strength";
-import { quantity } from "@secondline/words";
+import { listed, quantity } from "@secondline/words";
 import { columnLabel, sayColumns as say } from "@secondline/words/columns";
 import { sayBreakLog } from "@secondline/words/page/breakLog";
 import type { LogTable } from "./logTable.ts";
@@ -108,7 +108,7 @@ export interface MatchState {
 export function matchState(table: LogTable, match: ColumnMatch): MatchState {
   const missing = missingIn(match);
   const nothing = { tests: undefined, faults: [], missing };
-  const list = missing.map((one) => columnLabel(one)).join(", ");
+  const list = listed(missing.map((one) => columnLabel(one)));
   if (missing.length > 0) return { ...nothing, words: say("state.missing", { list }) };
   const reading = readMatched(table, match);
   const isUnknown = WORD_COLUMNS.some((column) =>

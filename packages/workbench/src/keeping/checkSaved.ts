@@ -1,5 +1,6 @@
 /** Work kept on this device as it comes back: what cannot be read is left out and told, with the text of it to keep. */
 
+import { listed } from "@secondline/words";
 import { tellFault } from "@secondline/words/faults";
 import { sayFiles } from "@secondline/words/page/files";
 import type { WrittenRig } from "../documents/documents.ts";
@@ -45,16 +46,14 @@ export function checkSaved(saved: unknown, read: ReadRig, saveText: (text: strin
   const { work, lost } = reading;
   if (lost.length === 0) return { work, notices: [], setAside: undefined };
   const text = sayFiles("savedWork.partlyRead", {
-    lost: listed(lost.map((part) => WORDS[part])),
+    lost: listed(
+      lost.map((part) => WORDS[part]),
+      "and",
+    ),
     count: lost.length,
   });
   return { work, notices: [{ tone: "fault", text, action }], setAside: undefined, unread };
 }
-
-const listed = (words: readonly string[]): string =>
-  words.length < 2
-    ? (words[0] ?? "")
-    : sayFiles("savedWork.and", { list: words.slice(0, -1).join(", "), last: words.at(-1)! });
 
 /** What was kept may be anything that a browser can keep, also what JSON cannot say. */
 function textOf(saved: unknown): string {

@@ -1,3 +1,5 @@
+import { listed } from "@secondline/words";
+
 /** The cautions of several layouts: those of everyone once, the others with the letters of the layouts that they belong to. */
 export function layoutCautions(
   general: readonly string[],
@@ -10,5 +12,5 @@ export function layoutCautions(
       letters.set(caution, [...(letters.get(caution) ?? []), letter]);
     }
   }
-  return [...general, ...[...letters].map(([caution, whose]) => `${whose.join(", ")}: ${caution}`)];
+  return [...general, ...[...letters].map(([caution, whose]) => `${listed(whose)}: ${caution}`)];
 }

@@ -1,6 +1,6 @@
 /** What differs between two rig documents, entry by entry, in the words of the rig sheet. */
 import { type Field, GENERIC_STOCKS, isGroup, parseQuantity, valueAt } from "@secondline/rig";
-import { broughtIn, lowered } from "@secondline/words";
+import { broughtIn, listed, lowered } from "@secondline/words";
 import { spokenField, spokenGroup } from "@secondline/words/fields";
 import { sayLayouts } from "@secondline/words/page/layouts";
 import type { WrittenRig } from "../documents/documents.ts";
@@ -79,7 +79,7 @@ function labelOf(path: string, isOnly: (list: string) => boolean): string {
   });
   const field = spokenField(path);
   const all = [...names, ...(field ? [field.label] : [])];
-  return all.map((name, i) => (i === 0 ? name : lowered(name))).join(", ") || path;
+  return listed(all.map((name, i) => (i === 0 ? name : lowered(name)))) || path;
 }
 
 /** Lists whose items have names. */

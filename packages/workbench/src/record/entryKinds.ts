@@ -84,7 +84,8 @@ const freshPlacement = {
   sun: "100 %",
 };
 const stretchWords = (e: WrittenEntry) => sayRecord("entryKinds.stretch", { from: word(e.from), to: word(e.to) });
-const lineWords = (e: WrittenEntry) => (e.line === "backup" ? "backup" : sayRecord("entryKinds.theMainLine"));
+const lineWords = (e: WrittenEntry) =>
+  sayRecord(e.line === "backup" ? "entryKinds.theBackup" : "entryKinds.theMainLine");
 
 /** What webbing and other parts share. */
 const WEATHER: readonly EntryKind[] = [
@@ -105,7 +106,9 @@ const WEATHER: readonly EntryKind[] = [
 ];
 
 const note: EntryField = { key: "note", label: sayRecord("entryKinds.note"), kind: "text", optional: true };
-const noted = (e: WrittenEntry): string => (e.note === undefined ? "" : `: ${word(e.note)}`);
+/** An entry with what was noted of it. */
+const noted = (e: WrittenEntry, entry: string): string =>
+  e.note === undefined ? entry : sayRecord("entryKinds.noted", { entry, note: word(e.note) });
 
 const JUDGEMENTS = [
   { value: "sound", label: sayRecord("entryKinds.sound") },
@@ -152,14 +155,21 @@ const STORM: EntryKind = {
   ],
   fresh: {},
   say: (e) =>
-    e.until === undefined
-      ? sayRecord("entryKinds.stormNoted", { note: noted(e) })
-      : sayRecord("entryKinds.stormUntil", { day: word(e.until), note: noted(e) }),
+    noted(
+      e,
+      e.until === undefined
+        ? sayRecord("entryKinds.stormOrLong")
+        : sayRecord("entryKinds.stormUntil", { day: word(e.until) }),
+    ),
 };
 
 const HARD_FALL = sayRecord("entryKinds.fallBeyondPlan");
 const hardNote: EntryField = { ...note, hint: sayRecord("entryKinds.hardFallHint") };
-const hardWords = (e: WrittenEntry) => `${HARD_FALL}${e.from === undefined ? "" : `, ${stretchWords(e)}`}${noted(e)}`;
+const hardWords = (e: WrittenEntry) =>
+  noted(
+    e,
+    e.from === undefined ? HARD_FALL : sayRecord("entryKinds.fallBeyondPlanAlong", { stretch: stretchWords(e) }),
+  );
 
 const within: EntryField = {
   key: "within",
@@ -294,14 +304,14 @@ export const WEBBING_KINDS: readonly EntryKind[] = [
     label: sayRecord("entryKinds.contactEdge"),
     fields: [from, to, note],
     fresh: { from: "1 m", to: "1.5 m" },
-    say: (e) => sayRecord("entryKinds.contactEdgeAlong", { stretch: stretchWords(e), note: noted(e) }),
+    say: (e) => noted(e, sayRecord("entryKinds.contactEdgeAlong", { stretch: stretchWords(e) })),
   },
   {
     event: "hotRing",
     label: sayRecord("entryKinds.ringRanHot"),
     fields: [from, to, note],
     fresh: { from: "20 m", to: "30 m" },
-    say: (e) => sayRecord("entryKinds.ringRanHotAlong", { stretch: stretchWords(e), note: noted(e) }),
+    say: (e) => noted(e, sayRecord("entryKinds.ringRanHotAlong", { stretch: stretchWords(e) })),
   },
   {
     event: "hardFall",
@@ -326,9 +336,12 @@ export const WEBBING_KINDS: readonly EntryKind[] = [
     ],
     fresh: { tension: "3 kN" },
     say: (e) =>
-      e.walker === undefined
-        ? sayRecord("entryKinds.tensionReadOf", { tension: word(e.tension), note: noted(e) })
-        : sayRecord("entryKinds.tensionReadUnder", { tension: word(e.tension), load: word(e.walker), note: noted(e) }),
+      noted(
+        e,
+        e.walker === undefined
+          ? sayRecord("entryKinds.tensionReadOf", { tension: word(e.tension) })
+          : sayRecord("entryKinds.tensionReadUnder", { tension: word(e.tension), load: word(e.walker) }),
+      ),
   },
   {
     event: "sagReading",
@@ -346,7 +359,7 @@ export const WEBBING_KINDS: readonly EntryKind[] = [
       note,
     ],
     fresh: { sag: "1 m", walker: "80 kg" },
-    say: (e) => sayRecord("entryKinds.sagReadUnder", { sag: word(e.sag), load: word(e.walker), note: noted(e) }),
+    say: (e) => noted(e, sayRecord("entryKinds.sagReadUnder", { sag: word(e.sag), load: word(e.walker) })),
   },
   {
     event: "inspected",
@@ -397,14 +410,14 @@ export const PART_KINDS: readonly EntryKind[] = [
     label: sayRecord("entryKinds.contactEdge"),
     fields: [note],
     fresh: {},
-    say: (e) => sayRecord("entryKinds.contactEdgeNoted", { note: noted(e) }),
+    say: (e) => noted(e, sayRecord("entryKinds.contactEdge")),
   },
   {
     event: "ranHot",
     label: sayRecord("entryKinds.ranHot"),
     fields: [note],
     fresh: {},
-    say: (e) => sayRecord("entryKinds.ranHotNoted", { note: noted(e) }),
+    say: (e) => noted(e, sayRecord("entryKinds.ranHot")),
   },
   { event: "hardFall", label: HARD_FALL, fields: [hardNote], fresh: {}, say: hardWords },
   {

@@ -2,7 +2,7 @@
 
 import type { Outlook } from "@secondline/scenarios";
 import type { BreakTest } from "@secondline/strength";
-import { englishWords as words } from "@secondline/words";
+import { listed, englishWords as words } from "@secondline/words";
 import { formatForce } from "@secondline/words/formats";
 import { sayBreakLog } from "@secondline/words/page/breakLog";
 import { sayWear } from "@secondline/words/page/wear";
@@ -23,7 +23,7 @@ export function testLine(test: BreakTest): string {
     takenFrom,
     note,
   ];
-  return `${date ? `${dateWords(date)}: ` : ""}${said.filter(Boolean).join(", ")}`;
+  return `${date ? `${dateWords(date)}: ` : ""}${listed(said.flatMap((one) => one || []))}`;
 }
 
 /** How many of the `given` break tests count, as the verdict has it. */

@@ -1,7 +1,7 @@
 /** What the record says, in sentences. */
 
 import type { PartState, StrengthZone, WearFlag, WearMark, WebbingState } from "@secondline/strength";
-import { broughtIn, capital, quantity } from "@secondline/words";
+import { broughtIn, capital, listed, quantity } from "@secondline/words";
 import { formatLength, formatRatio } from "@secondline/words/formats";
 import { sayWear } from "@secondline/words/page/wear";
 import type { Stretch } from "../wear/place.ts";
@@ -116,7 +116,7 @@ export const zoneWords = (zone: StrengthZone): string =>
 
 /** What a strength is made of, in kinds of bases. */
 export const basisKinds = ({ ratedBasis, factors }: StrengthZone): string =>
-  [...new Set([ratedBasis, ...factors.map(({ basis }) => basis)].map(({ kind }) => kind))].join(", ");
+  listed([...new Set([ratedBasis, ...factors.map(({ basis }) => basis)].map(({ kind }) => kind))]);
 
 /** Zones that lie, at least in part, in a stretch. */
 export const zonesWithin = (zones: readonly StrengthZone[], from: number, to: number): StrengthZone[] =>

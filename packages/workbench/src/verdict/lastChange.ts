@@ -1,6 +1,6 @@
 /** What the last change of the rig did, in words. */
 import type { Outcome, Rig } from "@secondline/scenarios";
-import { lowered, quantity, englishWords as words } from "@secondline/words";
+import { listed, lowered, quantity, englishWords as words } from "@secondline/words";
 import { sayVerdict } from "@secondline/words/page/verdict";
 import type { ShownRun } from "../inHand/state.ts";
 
@@ -45,7 +45,7 @@ export function changeOfVerdict(rig: Rig, before: Outcome, now: Outcome): string
       : [sayVerdict("firstSight.deepestDrop", { now: drops[0], before: drops[1] })]),
     ...changeOfLeast(rig, before, now),
   ];
-  return `${told.join("; ")}.`;
+  return `${listed(told, "semicolon")}.`;
 }
 
 function changeOfLeast(rig: Rig, before: Outcome, now: Outcome): readonly string[] {

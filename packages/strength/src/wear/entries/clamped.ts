@@ -8,7 +8,6 @@ import { entryKind, entrySchema } from "./entryKind.ts";
 
 export const clamped = entryKind({
   event: "clamped",
-  title: "Clamped somewhere else",
   where: "anywhere",
   /** `until`: the last day in the clamp; without it, it is still there. */
   schema: entrySchema("clamped", {

@@ -5,7 +5,6 @@ import { entryKind, entrySchema } from "./entryKind.ts";
 
 export const cutToLength = entryKind({
   event: "cutToLength",
-  title: "Cut to length",
   where: "down",
   schema: entrySchema("cutToLength", { from: position, to: position }),
   read: (written) => written,

@@ -6,7 +6,6 @@ import { entryKind, entrySchema } from "./entryKind.ts";
 
 export const damage = entryKind({
   event: "damage",
-  title: "Damage seen",
   where: "anywhere",
   schema: entrySchema("damage", {
     kind: z.enum(["abrasion", "heat", "cut"]),

@@ -5,7 +5,6 @@ import { entryKind, entrySchema } from "./entryKind.ts";
 
 export const edgeContact = entryKind({
   event: "edgeContact",
-  title: "Contact with an edge",
   where: "anywhere",
   schema: entrySchema("edgeContact", { from: position, to: position, note: text.optional() }),
   read: (written) => present(written),

@@ -21,8 +21,6 @@ export interface CheckedEntry {
 
 export interface EntryKind<S extends z.ZodType, E extends { readonly event: string; readonly date: PlainDate }> {
   readonly event: E["event"];
-  /** What it is called on a page, such as "Rigged". */
-  readonly title: string;
   /** Where the webbing must be. */
   readonly where: Whereabouts;
   readonly schema: S;

@@ -6,7 +6,6 @@ import { type CheckedEntry, entryKind, entrySchema } from "./entryKind.ts";
 
 export const falls = entryKind({
   event: "falls",
-  title: "Falls",
   where: "hanging",
   schema: entrySchema("falls", { from: position, to: position, falls: count }),
   read: (written) => written,

@@ -5,7 +5,6 @@ import { entryKind, entrySchema } from "./entryKind.ts";
 
 export const hardFall = entryKind({
   event: "hardFall",
-  title: "A fall beyond plan",
   where: "hanging",
   /** Without a place the whole webbing is in doubt. */
   schema: entrySchema("hardFall", { from: position.optional(), to: position.optional(), note: text.optional() }),

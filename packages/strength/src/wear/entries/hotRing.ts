@@ -5,7 +5,6 @@ import { entryKind, entrySchema } from "./entryKind.ts";
 
 export const hotRing = entryKind({
   event: "hotRing",
-  title: "A ring ran hot",
   where: "hanging",
   schema: entrySchema("hotRing", { from: position, to: position, note: text.optional() }),
   read: (written) => present(written),

@@ -6,7 +6,6 @@ import { entryKind, entrySchema } from "./entryKind.ts";
 
 export const inspected = entryKind({
   event: "inspected",
-  title: "Inspected",
   where: "anywhere",
   /** Without a place the whole webbing was looked at. */
   schema: entrySchema("inspected", { ...judgementShape, from: position.optional(), to: position.optional() }),

@@ -5,7 +5,6 @@ import { entryKind, entrySchema } from "./entryKind.ts";
 
 export const moved = entryKind({
   event: "moved",
-  title: "Moved to another place",
   where: "hanging",
   schema: entrySchema("moved", placementShape),
   read: ({ date, event, ...place }) => ({ date, event, placement: readPlacement(place) }),

@@ -7,7 +7,6 @@ import { entryKind, entrySchema } from "./entryKind.ts";
 
 export const retensioned = entryKind({
   event: "retensioned",
-  title: "Re-tensioned",
   where: "hanging",
   schema: entrySchema("retensioned", { end: side, pulled }),
   read: (written) => written,

@@ -5,7 +5,6 @@ import { entryKind, entrySchema } from "./entryKind.ts";
 
 export const rigged = entryKind({
   event: "rigged",
-  title: "Rigged",
   where: "down",
   schema: entrySchema("rigged", placementShape),
   read: ({ date, event, ...place }) => ({ date, event, placement: readPlacement(place) }),

@@ -4,7 +4,6 @@ import { entryKind, entrySchema } from "./entryKind.ts";
 
 export const sagReading = entryKind({
   event: "sagReading",
-  title: "Sag read",
   where: "hanging",
   /** `sag`: below the straight line between the anchors, where the walker stands; `within`: how far off it may be. */
   schema: entrySchema("sagReading", {

@@ -6,7 +6,6 @@ import { entryKind, entrySchema } from "./entryKind.ts";
 
 export const sewn = entryKind({
   event: "sewn",
-  title: "Sewn",
   where: "anywhere",
   schema: entrySchema("sewn", { at: position, length: extent }),
   read: (written) => written,

@@ -4,7 +4,6 @@ import { entryKind, entrySchema } from "./entryKind.ts";
 
 export const shade = entryKind({
   event: "shade",
-  title: "Light or shade changed",
   where: "hanging",
   schema: entrySchema("shade", { sun: share }),
   read: (written) => written,

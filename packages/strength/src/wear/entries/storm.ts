@@ -4,7 +4,6 @@ import { entryKind, entrySchema } from "./entryKind.ts";
 
 export const storm = entryKind({
   event: "storm",
-  title: "Storm or long flutter",
   where: "hanging",
   /** `until`: the last day of it. */
   schema: entrySchema("storm", { until: day.optional(), note: text.optional() }),

@@ -3,7 +3,6 @@ import { entryKind, entrySchema } from "./entryKind.ts";
 
 export const takenDown = entryKind({
   event: "takenDown",
-  title: "Taken down",
   where: "hanging",
   schema: entrySchema("takenDown", {}),
   read: (written) => written,

@@ -4,7 +4,6 @@ import { entryKind, entrySchema } from "./entryKind.ts";
 
 export const tensionReading = entryKind({
   event: "tensionReading",
-  title: "Tension read",
   where: "hanging",
   /** `within`: how far off the reading may be. */
   schema: entrySchema("tensionReading", {

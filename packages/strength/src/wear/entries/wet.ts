@@ -4,7 +4,6 @@ import { entryKind, entrySchema } from "./entryKind.ts";
 
 export const wet = entryKind({
   event: "wet",
-  title: "Wet or dry",
   where: "anywhere",
   schema: entrySchema("wet", { wet: z.boolean() }),
   read: (written) => written,

@@ -5,7 +5,6 @@ import { partEntryKind } from "./partEntryKind.ts";
 
 export const edgeContact = partEntryKind({
   event: "edgeContact",
-  title: "Contact with an edge",
   where: "anywhere",
   schema: entrySchema("edgeContact", { note: text.optional() }),
   read: (written) => present(written),

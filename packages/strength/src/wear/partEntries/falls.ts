@@ -5,7 +5,6 @@ import { partEntryKind } from "./partEntryKind.ts";
 
 export const falls = partEntryKind({
   event: "falls",
-  title: "Falls",
   where: "anywhere",
   schema: entrySchema("falls", { falls: count }),
   read: (written) => written,

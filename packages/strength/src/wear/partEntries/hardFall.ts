@@ -5,7 +5,6 @@ import { partEntryKind } from "./partEntryKind.ts";
 
 export const hardFall = partEntryKind({
   event: "hardFall",
-  title: "A fall beyond plan",
   where: "anywhere",
   schema: entrySchema("hardFall", { note: text.optional() }),
   read: (written) => present(written),

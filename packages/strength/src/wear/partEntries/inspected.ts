@@ -6,7 +6,6 @@ import { partEntryKind } from "./partEntryKind.ts";
 
 export const inspected = partEntryKind({
   event: "inspected",
-  title: "Inspected",
   where: "anywhere",
   schema: entrySchema("inspected", judgementShape),
   read: (written) => present(written),

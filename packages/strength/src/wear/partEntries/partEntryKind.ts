@@ -9,7 +9,6 @@ import type { PartWalk } from "../partWalk.ts";
 
 export interface PartEntryKind<S extends z.ZodType, E extends { readonly event: string; readonly date: PlainDate }> {
   readonly event: E["event"];
-  readonly title: string;
   /** Where the part must be. */
   readonly where: "up" | "down" | "anywhere";
   readonly schema: S;

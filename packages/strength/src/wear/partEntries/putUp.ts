@@ -5,7 +5,6 @@ import { partEntryKind } from "./partEntryKind.ts";
 
 export const putUp = partEntryKind({
   event: "putUp",
-  title: "Put up",
   where: "down",
   schema: entrySchema("putUp", { sun: share.optional() }),
   read: ({ sun, ...entry }) => ({ ...entry, sun: sun ?? 1 }),

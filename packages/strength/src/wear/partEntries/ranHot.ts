@@ -5,7 +5,6 @@ import { partEntryKind } from "./partEntryKind.ts";
 
 export const ranHot = partEntryKind({
   event: "ranHot",
-  title: "Ran hot",
   where: "anywhere",
   schema: entrySchema("ranHot", { note: text.optional() }),
   read: (written) => present(written),

@@ -4,7 +4,6 @@ import { partEntryKind } from "./partEntryKind.ts";
 
 export const replaced = partEntryKind({
   event: "replaced",
-  title: "Replaced by a new one",
   where: "anywhere",
   schema: entrySchema("replaced", {}),
   read: (written) => written,

@@ -5,7 +5,6 @@ import { partEntryKind } from "./partEntryKind.ts";
 
 export const shade = partEntryKind({
   event: "shade",
-  title: "Light or shade changed",
   where: "up",
   schema: entrySchema("shade", { sun: share }),
   read: (written) => written,

@@ -5,7 +5,6 @@ import { partEntryKind } from "./partEntryKind.ts";
 
 export const storm = partEntryKind({
   event: "storm",
-  title: "Storm or long flutter",
   where: "up",
   schema: entrySchema("storm", { until: day.optional(), note: text.optional() }),
   read: (written) => present(written),

@@ -4,7 +4,6 @@ import { partEntryKind } from "./partEntryKind.ts";
 
 export const takenDown = partEntryKind({
   event: "takenDown",
-  title: "Taken down",
   where: "up",
   schema: entrySchema("takenDown", {}),
   read: (written) => written,

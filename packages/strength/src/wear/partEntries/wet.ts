@@ -5,7 +5,6 @@ import { partEntryKind } from "./partEntryKind.ts";
 
 export const wet = partEntryKind({
   event: "wet",
-  title: "Wet or dry",
   where: "anywhere",
   schema: entrySchema("wet", { wet: z.boolean() }),
   read: (written) => written,

@@ -1,0 +1,22 @@
+/** What stands in the way of believing a group's numbers, by code, with the values that each sentence has. */
+import type { FactsOf, FactValue, NoValues } from "@secondline/rig";
+
+export interface DoubtFacts {
+  "doubt.fewTests": { readonly count: number };
+  "doubt.severalTests": { readonly count: number };
+  "doubt.censored": { readonly count: number; readonly of: number };
+  "doubt.outlier": { readonly load: FactValue };
+  "doubt.batches": NoValues;
+  "doubt.batchesUnchecked": NoValues;
+  "doubt.oneBatch": NoValues;
+  "doubt.noBatches": NoValues;
+  "doubt.modes": { readonly list: FactValue };
+  "doubt.distribution": NoValues;
+  "doubt.noFit": { readonly reason: FactValue };
+  "doubt.spread": { readonly percent: FactValue };
+}
+
+export type DoubtFact = FactsOf<DoubtFacts>;
+
+export const doubtFact = <Code extends keyof DoubtFacts>(code: Code, values: DoubtFacts[Code]): DoubtFact =>
+  ({ code, values }) as DoubtFact;

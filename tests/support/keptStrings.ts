@@ -1,0 +1,166 @@
+/** Texts in code that the scan for strings left behind lets pass, each with its reason. */
+
+/** What is no word in any language. */
+export const NO_WORDS: readonly RegExp[] = [
+  // A number with its unit as a file has it, and units by themselves.
+  /^[-−]?(?:[\d.,]+|(?:\{\})+)? ?(?:m|cm|mm|kN|N|s|kg|g\/m|deg|months?|years?|km\/h|k?J|kB|MB|GB|%|\/|×|·|\s)*$/,
+  // Keys of sentences, and of values that they want.
+  /^[a-z]\w*(?:\.\w+)+$|^\{\}(?:End|Main)$|^\{pages?\}$/,
+  // Options of the terminal.
+  /^(?:-h, )?--[a-z-]+(?::? \{\})?$/,
+  // Paths and colours of drawings, styles, markup, queries of the page, shaders.
+  /^[MmLlHhVvCcSsQqTtAaZz\d\s.,{}-]+$/,
+  /^\s*<|xmlns|="|^\w+-opacity|sans-serif|\bserif\b|^(?:rgb|translate|translateX|color-mix|linear-gradient|url)\(|^position:absolute|^uniform |\bvoid main\b|^\s*@page|@font-face|^ ?\.labels \{|vec3 /,
+  /^\d{3} (?:\d+|\{\})px|^\{\}px |^\(min-|^\(prefers-|^\[data-|\[role=|^defs, |^h3, h4$|^var\(|^counter\(/,
+  // Keys of a keyboard, kinds of errors, names of typefaces and this program's own.
+  /^(?:Escape|Home|End|Home End|Page|PageUp|PageDown|Delete|Backspace|Enter|Space|Arrow\w*|Shift \+ ← →|Alt \+ ← →)$/,
+  /^(?:QuotaExceededError|AbortError|IBM Plex Sans|Source Serif 4|Secondline|A|B)$/,
+];
+
+/** Strings of one place that nobody reads on the page, or that a file keeps as they are. */
+export const KEPT: readonly (readonly [file: RegExp, text: RegExp, why: string])[] = [
+  [/./, /^assumed: entered without a source$/, "a basis in the rig's file"],
+  [/StockForm/, /^(?:common practice|from memory)$/, "a basis in the rig's file"],
+  [/./, /^every 15 m$/, "an example of what the rig's format reads"],
+  [/report\/src/, /^(?:cautions all|wide small|verdict \{\}|status \{\} \{\}|sentence \{\})$/, "classes"],
+  [/report\/src/, /^ &nbsp;$/, "a blank"],
+  [/lessons\/rigs/, /./, "a rig's file"],
+  [/ownerFields/, /^how the marked end can be told$/, "a text that the user writes over"],
+  [/readWear/, /^# Invented/, "a remark in a file"],
+  [/time\/csv/, /./, "heads of a table in a file"],
+  [/figures\/src\/breakLog/, /fit$|^bound with|^18 of 20|^built in/, "names in a table in a file"],
+  [/./, /^Example crag/, "the name of the demo record"],
+  [
+    /./,
+    /^There is no|^There are no|^index\.html has|^playback clock|^this run has no|has(?:ve)? faults/,
+    "a programmer's error",
+  ],
+  [/entryKinds/, /^Unknown entry/, "a programmer's error"],
+  [/sheet\.ts/, /^this picture is made of pixels/, "a programmer's error"],
+  [/svgPath/, /^a drawing cannot use/, "a programmer's error"],
+  [
+    /./,
+    /^(?:type|slide|drag|move|add|side|card|weblock|entry|date) \{\}/,
+    "the name of a group of steps or of an element",
+  ],
+  [/documentHost|GroundShort/, /^ground (?:by hand|of one number)$/, "the name of a group of steps"],
+  [/matchWords/, /^ (?:none|same)$/, "values that no column is called"],
+  [/time\/traces/, /^connection \{\}$/, "the id of a trace"],
+  [/cli\/src\/cli\.ts/, /^secondline: \{\}$/, "the name of the program"],
+  [
+    /cli\/src\/help/,
+    /^secondline [a-z]+(?: \w+\.(?:json|csv|html)| --[a-z]+(?: results| [\d-]+| [\w.%]+=[\w.%]+)?)+$/,
+    "a command",
+  ],
+  [/commands\/new/, /^profile$/, "the name of an answer, as a file of answers has it"],
+  [/studies\/makeRuns/, /^study \{\}$/, "the id of a lane"],
+  [/cli\/src\/terminal/, /^ .\[K(?:\{\})?$/, "a terminal's own sequence"],
+  [/commands\/wear/, /^A \{\} B$/, "the anchors"],
+  [/studies\/lineFile/, /^not all was written$/, "an error that is told by its code"],
+  [/jsonText/, /^"\{\}" is \{\}: no number\.$/, "a programmer's error"],
+  [/words\/src\/language/, /^The sentence "\{\}" wants "\{\}"\.$/, "a programmer's error"],
+  [/words\/src\/telling/, /^The fact "\{\}" has no sentence here\.$/, "a programmer's error"],
+  [/words\/src\/teardownWords/, /^no stock$/, "a reason of the plan's, which a sentence is chosen by"],
+  [/quietThree/, /^Clock: This module/, "a warning that is kept quiet"],
+  [/howFar\/question/, /^(?:0|\{\}) to (?:5|\{\})$/, "an example of what is typed"],
+  [/newRig\/places/, /^every \{\}/, "what the rig's format reads"],
+  [/newRig\/(?:answers|template)/, /./, "names and bases in the file of a new rig"],
+  [/newRig\/readAnswers/, /./, "messages of a file's check, in English as those of a rig's"],
+  [/stock\/ownStock/, /^assumed: stretch/, "a basis in the rig's file"],
+  [/studies\/resultFolder/, /^runs-\{\}-of-\{\}\.jsonl$/, "the name of a file"],
+  [/anchorShape/, /^bolt$/, "a kind of the rig's file"],
+  [/howFar\/choices/, /^(?:load:\{\}|margin|force|length)$/, "values of choices"],
+  [/newRig\/places/, /^none$/, "what is typed, in every language"],
+  [/wear\/entryEdits/, /^webbing-\{\}$/, "an id"],
+  [/rig\/src\/partId/, /^[\w.{}]+(?:\[\{\}\])?$/, "paths of parts"],
+  [/rig\/src\/issues/, /^(?:Characters|Entries)$/, "the end of a code"],
+  [/rig\/src\/format/, /^ (?:g|ms|min|h|days|km|kN\/m)$/, "units, as a file has them"],
+  [/rig\/src\/geometry/, /^main line$/, "a programmer's error"],
+  [/wear\/schema/, /^1 day$/, "a limit, as a file has it"],
+  [/rig\/src\/units/, /^0\.06 kg\/m$|^800 kN\/m$/, "examples of what a file has"],
+  [/rig\/src\/basis/, /^common practice$|^from memory$|^\^/, "kinds of bases, as the rig's file has them"],
+  [/parts\/partStrength\.ts/, /^common practice$|^from memory$/, "kinds of bases, as the rig's file has them"],
+  [/derating\/|rig\/src\/(?:buildRig|stocks)/, /^common practice$|^from memory$/, "kinds of bases"],
+  [/derating\/constants/, /./, "a table of the documentation, which no program shows"],
+  [/breakLog\/logEntry/, /^broke (?:elsewhere|below|between)$/, "outcomes, as a break log has them"],
+  [/breakLog\/writeLog|teardown\/planLog/, /^# Invented/, "a remark in a file"],
+  [/teardown\/planLog/, /^piece \{\}$/, "the name of a piece, as a break log has it"],
+  [/teardown\/samples?\.ts/, /^(?:rope|webbing|sewn join|sewn, used)$|marked end$|^ and $/, "cells of a break log"],
+  [
+    /teardown\/webbingSamples/,
+    /^(?:[a-z]+ (?:end|zone|mark|join|place|loop|only))$|marked end$/,
+    "cells of a break log",
+  ],
+  [/teardown\/(?:expectedBand|learnt)/, /^(?:no stock|no dose)$/, "reasons by which a sentence is chosen"],
+  [
+    /entries\/(?:edgeContact|storm|hotRing|hardFall)|partEntries\/\w+/i,
+    /^(?:edge|storm|hotRing|hardFall|heat)$/,
+    "codes",
+  ],
+  [/retention\/stockModel/, /^\{\} in \{\}$/, "a key"],
+  [
+    /retention\/(?:testState|testedStock|retention)/,
+    /^(?:leash falls|clamp mark|(?:knot|seam) .+|(?:no|other) \w+)$/,
+    "ids",
+  ],
+];
+
+/**
+ * Files that bring texts along in English, with how many there are in each: another language looks these up by their English
+ * (`broughtIn`), so that one with a value in it is said in English. One more fails, and so does one less: the number goes down with it.
+ */
+export const BROUGHT: readonly (readonly [file: string, texts: number, why: string])[] = [
+  ["packages/rig/src/basis.ts", 1, "bases of numbers"],
+  ["packages/rig/src/buildRig.ts", 2, "bases of numbers"],
+  ["packages/rig/src/document.ts", 4, "the title of the rig's schema"],
+  ["packages/rig/src/field.ts", 24, "labels and hints of the field table"],
+  ["packages/rig/src/fieldSchemas.ts", 1, "a hint with its limits in the rig's schema"],
+  ["packages/rig/src/fields.ts", 64, "labels and hints of the field table"],
+  ["packages/rig/src/fieldsAnchor.ts", 30, "labels and hints of the field table"],
+  ["packages/rig/src/fieldsLine.ts", 53, "labels and hints of the field table"],
+  ["packages/rig/src/fieldsStock.ts", 30, "labels and hints of the field table"],
+  ["packages/rig/src/groups.ts", 22, "names of the groups of fields"],
+  ["packages/rig/src/ownStocks.ts", 1, "the name of a stock that has none"],
+  ["packages/rig/src/stocks.ts", 26, "names of stocks and bases of their numbers"],
+  ["packages/strength/src/derating/age.ts", 1, "bases and names of factors"],
+  ["packages/strength/src/derating/bend.ts", 4, "bases and names of factors"],
+  ["packages/strength/src/derating/boltDirection.ts", 4, "bases and names of factors"],
+  ["packages/strength/src/derating/clampMark.ts", 4, "bases and names of factors"],
+  ["packages/strength/src/derating/damage.ts", 3, "bases and names of factors"],
+  ["packages/strength/src/derating/falls.ts", 2, "bases and names of factors"],
+  ["packages/strength/src/derating/knot.ts", 22, "bases and names of factors"],
+  ["packages/strength/src/derating/make.ts", 7, "bases and names of factors"],
+  ["packages/strength/src/derating/own.ts", 1, "bases and names of factors"],
+  ["packages/strength/src/derating/rigged.ts", 4, "bases and names of factors"],
+  ["packages/strength/src/derating/rope.ts", 6, "bases and names of factors"],
+  ["packages/strength/src/derating/sewing.ts", 3, "bases and names of factors"],
+  ["packages/strength/src/derating/sun.ts", 6, "bases and names of factors"],
+  ["packages/strength/src/derating/wet.ts", 5, "bases and names of factors"],
+  [
+    "packages/strength/src/logReport/characteristic.ts",
+    11,
+    "how a characteristic value is found, shown in the terminal only",
+  ],
+  ["packages/strength/src/parts/anchor/other.ts", 2, "names of parts and places in notes"],
+  ["packages/strength/src/parts/anchor/sling.ts", 1, "names of parts and places in notes"],
+  ["packages/strength/src/parts/anchor/tree.ts", 2, "names of parts and places in notes"],
+  ["packages/strength/src/parts/anchorParts.ts", 2, "names of parts and places in notes"],
+  ["packages/strength/src/parts/ends/endKind.ts", 1, "names of parts and places in notes"],
+  ["packages/strength/src/parts/ends/knot.ts", 2, "names of parts and places in notes"],
+  ["packages/strength/src/parts/ends/sewnLoop.ts", 2, "names of parts and places in notes"],
+  ["packages/strength/src/parts/ends/weblock.ts", 3, "names of parts and places in notes"],
+  ["packages/strength/src/parts/leash.ts", 8, "names of parts and places in notes"],
+  ["packages/strength/src/parts/partStrengths.ts", 8, "names of parts and places in notes"],
+  ["packages/strength/src/parts/webbingStrength.ts", 5, "names of parts and places in notes"],
+  ["packages/strength/src/parts/webbingWear/abrasion.ts", 1, "names of marks"],
+  ["packages/strength/src/parts/webbingWear/clampMark.ts", 2, "names of marks"],
+  ["packages/strength/src/parts/webbingWear/cut.ts", 1, "names of marks"],
+  ["packages/strength/src/parts/webbingWear/fallZone.ts", 1, "names of marks"],
+  ["packages/strength/src/parts/webbingWear/heat.ts", 1, "names of marks"],
+  ["packages/strength/src/parts/webbingWear/stitching.ts", 2, "names of marks"],
+  ["packages/strength/src/reliability/partChances.ts", 1, "a cause of scatter"],
+];
+
+/** What a stock's own tests say of its wear and of the built-in model is still English, and is taken over into the words as a whole. */
+export const TESTS_IN_ENGLISH =
+  /strength\/src\/(?:retention\/(?:stockComparison|testedStock|wearFactors)|teardown\/learnt)\.ts$/;
