@@ -35,18 +35,21 @@ describe("the 95 % value of an event", () => {
     expect(interval).toBeLessThan(0.075);
   });
 
-  it("is what the draws alone say, with a wide interval, where they reach higher than the class lets one expect", () => {
+  it("is told with a wide interval where the draws reach higher than the class lets one expect", () => {
     const tame = Array.from({ length: 12 }, () => drawsOfSpread(TAME));
     const scatter = scatterOf(tame, 1);
-    const values = [4_000, 4_300, 4_600, 4_900, 5_100, 5_300, 5_600, 8_500];
-    const far = levelOf({ values, deviates: drawsOfSpread(0).deviates }, scatter);
-    expect(far.value).toBeGreaterThanOrEqual(8_500);
-    expect(far.high).toBeGreaterThan(1.15 * far.value);
+    const { deviates } = drawsOfSpread(0);
+    const far = levelOf({ values: [4_000, 4_300, 4_600, 4_900, 5_100, 5_300, 5_600, 8_500], deviates }, scatter);
+    expect(far.value).toBe(8_500);
+    expect(far.high).toBeGreaterThan(1.15 * 8_500);
+    // A few that pull less than the rest say nothing of harder ones.
+    const low = levelOf({ values: [2_200, 2_400, 5_000, 5_050, 5_100, 5_150, 5_200, 5_250], deviates }, scatter);
+    expect(low.high).toBeLessThan(2 * 5_250);
   });
 
-  it("of one event that scatters more than twice as much as its class is as trustworthy", () => {
+  it("of one event that scatters more than twice as much as its class is unsettled rather than too low", () => {
     const { interval, value } = below(WILD);
-    expect(value).toBeLessThan(0.33);
+    expect(value).toBeGreaterThan(0.4);
     expect(interval).toBeLessThan(0.15);
   });
 });

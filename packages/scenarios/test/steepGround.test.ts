@@ -15,7 +15,7 @@ const rig = {
 };
 
 function heightIn(runs: EventRuns["runs"], deviates: EventRuns["deviates"]): number {
-  return fallFacts([{ index: 0, event, runs, deviates }]).leastFeet!.height;
+  return fallFacts([{ index: 0, event, runs, deviates }], true).leastFeet!.height;
 }
 
 const made = (draw: typeof NO_DRAW) => {

@@ -3,7 +3,7 @@ import { logSpread } from "@secondline/strength";
 import { describe, expect, it } from "vitest";
 import { type KnobFault, NothingSwept, readKnob, type Swept, sweepPoints } from "../src/index.ts";
 import { staticsOf } from "../src/search/conclude.ts";
-import { context, document, knobOf, pointsOver, rig, swept, text } from "./sweptRuns.ts";
+import { context, knobOf, pointsOver, rig, swept, text } from "./sweptRuns.ts";
 
 const faultOf = (asked: string): KnobFault | undefined => {
   const found = readKnob(asked, context);

@@ -34,14 +34,14 @@ export const dropLevels = (events: readonly EventRuns[]): readonly EventLevel[] 
   levelsOf(measured(events, ({ drop }) => Math.max(MOST_METRES_AT_REST, drop)));
 
 /**
- * Of the feet, how far below the ground: a height may be near 0, so that its differences are told in drops. Of a run in which no place was drawn
- * the nearest ground to the side counts.
+ * Of the feet, how far below the ground: a height may be near 0, so that its differences are told in drops. `nearby`: of a
+ * run in which no place was drawn the nearest ground to the side counts. Where nothing is drawn at all it must; a whole search draws the lowest events.
  */
-export const depthLevels = (events: readonly EventRuns[]): readonly EventLevel[] =>
+export const depthLevels = (events: readonly EventRuns[], nearby = false): readonly EventLevel[] =>
   levelsOf(
     measured(
       events.filter(({ runs }) => runs.every(({ feetClearance }) => feetClearance !== undefined)),
-      ({ feetClearance, feetNearby }, drawn) => -(drawn ? feetClearance! : (feetNearby ?? feetClearance!)),
+      ({ feetClearance, feetNearby }, drawn) => -(nearby && !drawn ? (feetNearby ?? feetClearance!) : feetClearance!),
       meanDrop,
     ),
   );
@@ -49,9 +49,9 @@ export const depthLevels = (events: readonly EventRuns[]): readonly EventLevel[]
 const worstOf = (levels: readonly EventLevel[]): EventLevel | undefined =>
   levels.reduce<EventLevel | undefined>((a, b) => (a && a.level.rank >= b.level.rank ? a : b), undefined);
 
-export function fallFacts(events: readonly EventRuns[]): FallFacts {
+export function fallFacts(events: readonly EventRuns[], nearby = false): FallFacts {
   const where = (is: (run: GoodRun) => boolean) => events.filter(({ runs }) => runs.some(is)).map(({ index }) => index);
-  const depth = worstOf(depthLevels(events));
+  const depth = worstOf(depthLevels(events, nearby));
   const drop = worstOf(dropLevels(events));
   const leastFeet = depth && {
     event: depth.of.index,

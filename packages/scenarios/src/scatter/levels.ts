@@ -82,10 +82,11 @@ export const INTERVAL_QUANTILE = normalQuantile(HIGH_CONFIDENCE_SHARE);
 
 /**
  * Draws that scatter by so much more than the model takes them for, or that reach above its E, may be of an event that scatters in a way of
- * its own. How much, only they can say: E and its interval are then no lower than they alone make them (EN 14358, without a prior). Of events that scatter
- * as their class does one in nine is taken for such a one; of those that scatter more than twice as much all but one in eight are [-].
+ * its own. How much, only they can say: the interval of E then reaches as high as they alone allow, so that the event is drawn again
+ * where a limit is near [-].
  */
 const WILDER_RATIO = 1.1;
+const SKEW_RATIO = 1.3;
 
 /** An event that was not drawn counts as worse than a drawn one from so much above it on [-]. */
 const UNDRAWN_RANK_MARGIN = 0.03;
@@ -245,24 +246,36 @@ export function levelOf(draws: EventDraws, scatter: Scatter, neighbours?: FromNe
   const byModel = at(above + CONFIDENCE_QUANTILE * error);
   const drawn = isDrawn(draws);
   const seenToReach = drawn ? seenBound(draws.values) : Number.NEGATIVE_INFINITY;
-  const alone = drawn ? drawsAlone(found) : undefined;
-  const isWilder = kind === "log" && alone !== undefined && (seenToReach > byModel || alone > WILDER_RATIO * spread);
-  const byThemselves = (confidence: number) =>
-    isWilder ? at(alone * toleranceFactor(count, SHARE_BELOW_E, confidence)) : Number.NEGATIVE_INFINITY;
-  const value = Math.max(byModel, seenToReach, byThemselves(CONFIDENCE_SHARE));
+  const alone = drawn && count > 1 ? drawsAlone(found) : undefined;
+  const isWilder =
+    kind === "log" && alone !== undefined && (seenToReach > byModel || alone.spread > WILDER_RATIO * spread);
+  const highAlone = isWilder
+    ? at(alone.middle + alone.spread * toleranceFactor(count, SHARE_BELOW_E, HIGH_CONFIDENCE_SHARE))
+    : Number.NEGATIVE_INFINITY;
+  const value = Math.max(byModel, seenToReach);
   return {
     middle: at(-shift),
     value,
     rank: drawn ? value : at(above - UNDRAWN_RANK_MARGIN),
     low: at(above - INTERVAL_QUANTILE * error),
-    high: Math.max(at(above + INTERVAL_QUANTILE * error), value, byThemselves(HIGH_CONFIDENCE_SHARE)),
+    high: Math.max(at(above + INTERVAL_QUANTILE * error), value, highAlone),
     draws: count,
   };
 }
 
-/** Standard deviation of an event's draws, no model asked; undefined of a single one. */
-const drawsAlone = ({ each }: Differences): number | undefined =>
-  each.length > 1 ? Math.sqrt(each.reduce((sum, one) => sum + one ** 2, 0) / (each.length - 1)) : undefined;
+/**
+ * How far an event's draws reach above their median, no model asked: as far as all of them scatter, but no more than `SKEW_RATIO` times
+ * as far as those above it do. A few falls that pull less than the rest say nothing of harder ones.
+ */
+function drawsAlone({ each }: Differences): { readonly middle: number; readonly spread: number } {
+  const rising = [...each].sort((a, b) => a - b);
+  const half = Math.floor(rising.length / 2);
+  const middle = (rising[half]! + rising[rising.length - 1 - half]!) / 2;
+  const squares = (some: readonly number[], from: number) => some.reduce((sum, one) => sum + (one - from) ** 2, 0);
+  const all = Math.sqrt(squares(each, 0) / (each.length - 1));
+  const above = Math.sqrt(squares(rising.slice(-half), middle) / half);
+  return { middle, spread: Math.max(above, Math.min(all, SKEW_RATIO * above)) };
+}
 
 /**
  * What the draws themselves say of their 95 % value at 75 % confidence, whatever they are distributed like: an order statistic (S. S.

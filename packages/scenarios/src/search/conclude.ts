@@ -82,7 +82,7 @@ export function conclude(facts: SearchFacts): Outcome {
   const whatIfs = events.map((event, i) => whatIfOutcome(facts, event, i));
   if (runs.length === 0) throw nothingComputed(whatIfs);
   const margins = partMargins(rig, strengths, runs);
-  const falls = fallFacts(runs);
+  const falls = fallFacts(runs, facts.chosen || facts.options.size === "quick");
   const person = personMargin(runs);
   const state = stateOf(facts, whatIfs);
   const knowing: Knowing = !facts.final ? "onTheWay" : completed(state) ? "all" : "some";
