@@ -25,7 +25,9 @@ describe("own break tests in place of built-in factors", () => {
     const sun = main(weak).factors.find((f) => f.name === "sun")!;
     expect(main(weak).strength).toBeLessThan(main([]).strength);
     expect(sun.basis.kind).toBe("tested");
-    expect(JSON.stringify(sun.basis.note)).toMatch(/"tests.own","values":\{"count":3\}\},"stock":\{"brought":"polyester webbing/);
+    expect(JSON.stringify(sun.basis.note)).toMatch(
+      /"tests.own","values":\{"count":3\}\},"stock":\{"brought":"polyester webbing/,
+    );
   });
 
   it("leave other stocks and samples of which nothing is known alone", () => {
