@@ -1,8 +1,11 @@
 /**
  * The page checks documents and writes no schema of them, yet zod hangs the writing of schemas on every one it makes: 16 kB that a
- * visitor would load for nothing. Left out of a bundle, it throws where somebody asks for it after all.
+ * visitor would load for nothing. Left out of a bundle, it throws where somebody asks for it after all. Nor are zod's English messages
+ * read: faults are told by the words, from the codes of zod's issues.
  */
 const FILE = /zod\/v4\/classic\/schemas\.js$/;
+const MESSAGES = /zod\/v4\/locales\/en\.js$/;
+const NO_MESSAGES = "export default function () { return { localeError: () => undefined }; }";
 
 /** What is left out, and how often zod 4.6 says it at least. */
 const CUTS = [
@@ -21,8 +24,12 @@ export function leanZod() {
     name: "lean-zod",
     apply: "build",
     transform: {
-      filter: { id: FILE },
-      handler: (code) => ({ code: CUTS.reduce(cut, code), map: null }),
+      filter: { id: [FILE, MESSAGES] },
+      handler(code, id) {
+        if (!MESSAGES.test(id)) return { code: CUTS.reduce(cut, code), map: null };
+        cut(code, { what: /localeError: error\(\)/g, least: 1, put: "" });
+        return { code: NO_MESSAGES, map: null };
+      },
     },
   };
 }

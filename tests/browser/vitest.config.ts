@@ -8,7 +8,7 @@ export default defineConfig({
     include: ["*.test.ts"],
     exclude: ["journey.test.ts"],
     sequence: { groupOrder: 2 },
-    // Two files at a time: while one waits for its page, or for the browser to start, the other has a core of its own.
-    maxWorkers: 2,
+    // One file at a time: they share the server, and some of them change what it serves.
+    maxWorkers: 1,
   },
 });

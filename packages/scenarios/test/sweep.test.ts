@@ -301,14 +301,14 @@ describe("a sweep", () => {
     });
     const at60 = region!.outline.find(({ at }) => at === 60)!;
     expect(at60.kept).toHaveLength(1);
-    // Kept with the whole 95 % band of eight draws a point: inside the true outline, by two percentage points at most.
+    // Kept with the whole 95 % band of eight draws a point: inside the true outline, by two and a half percentage points at most.
     for (const [at, outline] of [
       [60, 8],
       [90, 5],
     ] as const) {
       const inside = outline - region!.outline.find((one) => one.at === at)!.kept[0]!.to;
       expect(inside).toBeGreaterThan(-0.3);
-      expect(inside).toBeLessThan(2);
+      expect(inside).toBeLessThan(2.5);
     }
   });
 });

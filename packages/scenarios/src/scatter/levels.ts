@@ -87,6 +87,8 @@ export const INTERVAL_QUANTILE = normalQuantile(HIGH_CONFIDENCE_SHARE);
  */
 const WILDER_RATIO = 1.1;
 const SKEW_RATIO = 1.3;
+/** Fewer draws alone say nothing of how far they scatter. */
+const LEAST_ALONE = 4;
 
 /** An event that was not drawn counts as worse than a drawn one from so much above it on [-]. */
 const UNDRAWN_RANK_MARGIN = 0.03;
@@ -246,7 +248,7 @@ export function levelOf(draws: EventDraws, scatter: Scatter, neighbours?: FromNe
   const byModel = at(above + CONFIDENCE_QUANTILE * error);
   const drawn = isDrawn(draws);
   const seenToReach = drawn ? seenBound(draws.values) : Number.NEGATIVE_INFINITY;
-  const alone = drawn && count > 1 ? drawsAlone(found) : undefined;
+  const alone = drawn && count >= LEAST_ALONE ? drawsAlone(found) : undefined;
   const isWilder =
     kind === "log" && alone !== undefined && (seenToReach > byModel || alone.spread > WILDER_RATIO * spread);
   const highAlone = isWilder
