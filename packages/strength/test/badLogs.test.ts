@@ -1,21 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { type LogFault, readBreakLog } from "../src/index.ts";
+import { csv, HEAD, row } from "./logRows.ts";
 
-const HEAD = ["part", "material", "state", "wet", "outcome", "result", "result_to", "unit"];
-const row = (given: Partial<Record<string, string>>) =>
-  HEAD.map((column) => {
-    const usual = {
-      part: "webbing",
-      material: "x",
-      state: "new",
-      wet: "dry",
-      outcome: "broke",
-      result: "31",
-      unit: "kN",
-    };
-    return given[column] ?? (usual as Record<string, string>)[column] ?? "";
-  });
-const csv = (rows: readonly string[][], delimiter = ",") => [HEAD, ...rows].map((r) => r.join(delimiter)).join("\n");
 const faults = (text: string): readonly LogFault[] => {
   const reading = readBreakLog(text);
   return reading.ok ? [] : reading.faults;

@@ -1,23 +1,9 @@
 /** Faults of break logs as their owner reads them. */
 import { readBreakLog } from "@secondline/strength";
 import { describe, expect, it } from "vitest";
+import { csv, HEAD, row } from "../../strength/test/logRows.ts";
 import { tellLogFault } from "../src/logFaultWords.ts";
 
-const HEAD = ["part", "material", "state", "wet", "outcome", "result", "result_to", "unit"];
-const row = (given: Partial<Record<string, string>>) =>
-  HEAD.map((column) => {
-    const usual = {
-      part: "webbing",
-      material: "x",
-      state: "new",
-      wet: "dry",
-      outcome: "broke",
-      result: "31",
-      unit: "kN",
-    };
-    return given[column] ?? (usual as Record<string, string>)[column] ?? "";
-  });
-const csv = (rows: readonly string[][], delimiter = ",") => [HEAD, ...rows].map((r) => r.join(delimiter)).join("\n");
 interface Told {
   readonly line: number;
   readonly column: string;

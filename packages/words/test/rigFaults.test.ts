@@ -15,6 +15,7 @@ import {
 import { type Assessment, assess } from "@secondline/scenarios";
 import { readWearRecord } from "@secondline/strength";
 import { describe, expect, it } from "vitest";
+import { FAULTY_RIGS, faultAt } from "../../rig/test/faultyRigs.ts";
 import { tellFault } from "../src/faultWords.ts";
 
 const documentOf = (name: string): RigDocument =>
@@ -90,210 +91,54 @@ describe("a file that is not a rig", () => {
 });
 
 describe("faults between fields", () => {
-  const cases: readonly [what: string, edits: Record<string, unknown>, path: string, words: string][] = [
-    [
-      "a tension above the webbing's strength",
-      { "main.pretension": "31 kN" },
-      "main.pretension",
-      "rated strength of the webbing",
-    ],
-    ["an end weaker than the tension", { "main.endA.strength": "2 kN" }, "main.endA.strength", "holds less"],
-    [
-      "a weblock that slips before the line is tight",
-      { "main.endA.slipLoad": "2 kN" },
-      "main.endA.slipLoad",
-      "slip before",
-    ],
-    [
-      "sections longer than the line",
-      { "main.sections[1]": { stock: "polyester-webbing-25", length: "61 m" } },
-      "main.sections[1].length",
-      "longer than the line",
-    ],
-    [
-      "two sections without a length",
-      { "main.sections[1]": { stock: "polyester-webbing-25" } },
-      "main.sections[1].length",
-      "Only one section",
-    ],
-    [
-      "no section to take up the rest",
-      { "main.sections[0].length": "59 m" },
-      "main.sections[0].length",
-      "takes up the rest",
-    ],
-    ["a walker outside the span", { "walker.at": 1.2 }, "walker.at", "too large"],
-    [
-      "a backup shorter than the span by its slack",
-      { "backup.slack": "-1 %" },
-      "backup.slack",
-      "shorter than the distance",
-    ],
-    [
-      "a backup shorter than the span by its length",
-      { "backup.slack": undefined, "backup.length": "58 m" },
-      "backup.length",
-      "shorter than the 60 m",
-    ],
-    ["a backup of neither slack nor length", { "backup.slack": undefined }, "backup.slack", "missing"],
-    ["a backup of both slack and length", { "backup.length": "63 m" }, "backup.length", "both"],
-    ["a connection beyond the line", { "backup.connections[1].at": 1.1 }, "backup.connections[1].at", "too large"],
-    ["two connections at one place", { "backup.connections[1].at": 0.25 }, "backup.connections[1].at", "same place"],
-    ["a tape at a connection", { "backup.tapes[0].at": 0.5 }, "backup.tapes[0].at", "same place"],
-    ["ground that ends before anchor B", { "ground[10][0]": "59.5 m" }, "ground[10][0]", "ends before anchor B"],
-    ["ground that begins beyond anchor A", { "ground[0][0]": "0.5 m" }, "ground[0][0]", "begins beyond anchor A"],
-    ["ground as high as the line", { "ground[5][1]": "1 m" }, "ground[5][1]", "as high as the line"],
-    ["ground above an anchor", { "ground[0][1]": "0.5 m" }, "ground[0][1]", "above the anchor"],
-    ["ground that goes back", { "ground[4][0]": "8 m" }, "ground[4][0]", "from point to point"],
-    [
-      "wear beyond its section",
-      { "main.sections[0].wear[0].to": "59.5 m" },
-      "main.sections[0].wear[0].to",
-      "only 59 m long",
-    ],
-    [
-      "wear before its section",
-      { "main.sections[0].wear[0]": { kind: "stitching", at: "0.1 m", length: "0.3 m" } },
-      "main.sections[0].wear[0].at",
-      "beyond the end",
-    ],
-    [
-      "wear that ends before it begins",
-      { "main.sections[0].wear[0].to": "10 m" },
-      "main.sections[0].wear[0].to",
-      "ends before",
-    ],
-    ["legs that are straight", { "anchorB.legAngle": "180 deg" }, "anchorB.legAngle", "too large"],
-    ["two bolts without the angle of their legs", { "anchorA.legAngle": undefined }, "anchorA.legAngle", "missing"],
-    ["an angle with one bolt", { "anchorA.points[1]": undefined }, "anchorA.legAngle", "One rock point"],
-    ["two rings of one name", { "rings[1]": sound.rings[0] }, "rings[1].name", "same name"],
-    ["a leash too short to stand up", { "leash.length": "1 m" }, "leash.length", "nobody could stand"],
-    [
-      "an unknown webbing",
-      { "main.sections[0].stock": "polyester-webing-25" },
-      "main.sections[0].stock",
-      'Did you mean "polyester-webbing-25"?',
-    ],
-    ["an unknown key", { "backup.slak": "5 %" }, "backup.slak", 'Did you mean "slack"?'],
-    [
-      "a key of another kind of wear",
-      { "main.sections[0].wear[0].depth": "5 %" },
-      "main.sections[0].wear[0].depth",
-      "does not belong",
-    ],
-    ["an end of no known kind", { "main.endB.kind": "weblok" }, "main.endB.kind", 'Did you mean "weblock"?'],
-    ["a knot that is not named", { "main.endB": { kind: "knot" } }, "main.endB.knot", "missing"],
-    [
-      "a webbing of one's own that lacks its curve",
-      {
-        stocks: [
-          { id: "own", name: "Own", fibre: "hmpe", mass: "40 g/m", width: "25 mm", strength: "30 kN", branches: [] },
-        ],
-      },
-      "stocks[0].curve",
-      "missing",
-    ],
-    [
-      "a curve that falls",
-      {
-        stocks: [
-          {
-            id: "own",
-            like: "dynamic-rope-10",
-            curve: [
-              ["0 %", "0 N"],
-              ["2 %", "2 kN"],
-              ["4 %", "1 kN"],
-            ],
-          },
-        ],
-      },
-      "stocks[0].curve[2]",
-      "tension must grow",
-    ],
-    [
-      "a curve whose end is flat, so that higher loads would be hidden",
-      {
-        stocks: [
-          {
-            id: "own",
-            like: "dynamic-rope-10",
-            curve: [
-              ["0 %", "0 N"],
-              ["10 %", "5 kN"],
-              ["20 %", "5.1 kN"],
-            ],
-          },
-        ],
-      },
-      "stocks[0].curve[2]",
-      "the end is flat",
-    ],
-    [
-      "a curve with a step that no fibre makes",
-      {
-        stocks: [
-          {
-            id: "own",
-            like: "dynamic-rope-10",
-            curve: [
-              ["0 %", "0 N"],
-              ["5 %", "1 kN"],
-              ["5.001 %", "20 kN"],
-            ],
-          },
-        ],
-      },
-      "stocks[0].curve",
-      "points of the curve that are too close",
-    ],
-    [
-      "a rope as light as a thread and as stiff as a cable",
-      { stocks: [{ id: "own", like: "dynamic-rope-10", mass: "2 g/m", branches: [["90000 kN", "0.01 s"]] }] },
-      "stocks[0].branches",
-      "so stiff for its mass",
-    ],
-    [
-      "a curve that does not begin at rest",
-      {
-        stocks: [
-          {
-            id: "own",
-            like: "dynamic-rope-10",
-            curve: [
-              ["1 %", "0 N"],
-              ["2 %", "2 kN"],
-            ],
-          },
-        ],
-      },
-      "stocks[0].curve[0]",
-      "begins at no stretch",
-    ],
-    [
-      "a webbing that is like itself",
-      {
-        stocks: [
-          { id: "a", like: "b" },
-          { id: "b", like: "a" },
-        ],
-      },
-      "stocks[0].like",
-      "like itself",
-    ],
-    [
-      "a webbing of one's own under a built-in id",
-      { stocks: [{ id: "dynamic-rope-10", like: "dynamic-rope-9" }] },
-      "stocks[0].id",
-      "built in",
-    ],
-    ["a basis of no known kind", { "harness.basis": "heard: at the crag" }, "harness.basis", "A basis is written as"],
-  ];
-  it.each(cases)("%s is told", (_, edits, path, words) => {
-    const document = Object.entries(edits).reduce<RigDocument>((d, [at, value]) => editDocument(d, at, value), sound);
-    const reading = readRig(document);
-    const issue = reading.ok ? undefined : reading.issues.find((each) => each.path === path);
-    expect(issue === undefined ? `no issue at ${path}` : tellFault(issue.message)).toContain(words);
+  const WORDS: Readonly<Record<string, string>> = {
+    "a tension above the webbing's strength": "rated strength of the webbing",
+    "an end weaker than the tension": "holds less",
+    "a weblock that slips before the line is tight": "slip before",
+    "sections longer than the line": "longer than the line",
+    "two sections without a length": "Only one section",
+    "no section to take up the rest": "takes up the rest",
+    "a walker outside the span": "too large",
+    "a backup shorter than the span by its slack": "shorter than the distance",
+    "a backup shorter than the span by its length": "shorter than the 60 m",
+    "a backup of neither slack nor length": "missing",
+    "a backup of both slack and length": "both",
+    "a connection beyond the line": "too large",
+    "two connections at one place": "same place",
+    "a tape at a connection": "same place",
+    "ground that ends before anchor B": "ends before anchor B",
+    "ground that begins beyond anchor A": "begins beyond anchor A",
+    "ground as high as the line": "as high as the line",
+    "ground above an anchor": "above the anchor",
+    "ground that goes back": "from point to point",
+    "wear beyond its section": "only 59 m long",
+    "wear before its section": "beyond the end",
+    "wear that ends before it begins": "ends before",
+    "legs that are straight": "too large",
+    "two bolts without the angle of their legs": "missing",
+    "an angle with one bolt": "One rock point",
+    "two rings of one name": "same name",
+    "a leash too short to stand up": "nobody could stand",
+    "an unknown webbing": 'Did you mean "polyester-webbing-25"?',
+    "an unknown key": 'Did you mean "slack"?',
+    "a key of another kind of wear": "does not belong",
+    "an end of no known kind": 'Did you mean "weblock"?',
+    "a knot that is not named": "missing",
+    "a webbing of one's own that lacks its curve": "missing",
+    "a curve that falls": "tension must grow",
+    "a curve whose end is flat, so that higher loads would be hidden": "the end is flat",
+    "a curve with a step that no fibre makes": "points of the curve that are too close",
+    "a rope as light as a thread and as stiff as a cable": "so stiff for its mass",
+    "a curve that does not begin at rest": "begins at no stretch",
+    "a webbing that is like itself": "like itself",
+    "a webbing of one's own under a built-in id": "built in",
+    "a basis of no known kind": "A basis is written as",
+    "hardware for a backup that is not there": "no backup that could hang on it",
+  };
+
+  it.each(FAULTY_RIGS)("%s is told", (what, edits, path) => {
+    const fault = faultAt(edits, path);
+    expect(typeof fault === "string" ? fault : tellFault(fault.message)).toContain(WORDS[what]);
   });
 
   it("tells a file with a word of an earlier version the word that is used now", () => {
