@@ -9,6 +9,7 @@ import { INPUT_IDS } from "../scatter/inputs.ts";
 import {
   type EventDraws,
   type FromNeighbours,
+  isDrawn,
   type Level,
   levelOf,
   type Scatter,
@@ -75,8 +76,6 @@ export function measured(
   });
 }
 
-const drawnIn = ({ draws }: Measured): boolean => draws.deviates.some((row) => row.length > 0);
-
 /**
  * Of the events that were not drawn, what they and their neighbours say together: the run by which an event stands out among many is
  * often a lucky one.
@@ -90,7 +89,7 @@ function fromNeighbours(ones: readonly Measured[], { chance }: Scatter): Readonl
         const value = values.reduce((sum, each) => sum + Math.log(each), 0) / values.length;
         return { at, value, noise: chance / values.length };
       });
-      const open = rows.filter(({ one }) => !drawnIn(one));
+      const open = rows.filter(({ one }) => !isDrawn(one.draws));
       if (open.length === 0) return [];
       const surface = surfaceThrough(known);
       return open.map(({ one, at }) => [one, surface(at)] as const);
@@ -134,7 +133,7 @@ export function levelsOf(all: readonly Measured[]): readonly EventLevel[] {
     const families = familyScatters(ones, scatter);
     return ones.map((one) => {
       const level = levelOf(one.draws, families.get(one) ?? scatter, neighbours.get(one));
-      return { of: one.of, level, runs: one.runs, values: one.draws.values, drawn: drawnIn(one) };
+      return { of: one.of, level, runs: one.runs, values: one.draws.values, drawn: isDrawn(one.draws) };
     });
   });
 }

@@ -86,8 +86,9 @@ export const INTERVAL_QUANTILE = normalQuantile(HIGH_CONFIDENCE_SHARE);
  * where a limit is near [-].
  */
 const WILDER_RATIO = 1.1;
+/** Draws are taken to reach above their median by no more than so many times as far as those above it do [-]. */
 const SKEW_RATIO = 1.3;
-/** Fewer draws alone say nothing of how far they scatter. */
+/** Fewer draws alone say nothing of how far they scatter [-]. */
 const LEAST_ALONE = 4;
 
 /** An event that was not drawn counts as worse than a drawn one from so much above it on [-]. */
@@ -233,7 +234,8 @@ function modelled(
   return { spread, shift: product(slopes, meanDeviates), error };
 }
 
-const isDrawn = ({ deviates }: EventDraws): boolean => deviates.some((row) => row.length > 0);
+/** Whether something was drawn in any of the runs. */
+export const isDrawn = ({ deviates }: EventDraws): boolean => deviates.some((row) => row.length > 0);
 
 /** The 95 % value of a quantity in one event. `draws` has one value at least. */
 export function levelOf(draws: EventDraws, scatter: Scatter, neighbours?: FromNeighbours): Level {
