@@ -46,6 +46,16 @@ export type FactsOf<Table> = {
   };
 }[keyof Table & string];
 
+/** What makes the facts of a table: a code with the values of its sentence, and what is said after it. */
+export const factMaker =
+  <Table>() =>
+  <Code extends keyof Table & string>(
+    code: Code,
+    values: Table[Code],
+    next?: FactsOf<Table>,
+  ): FactsOf<Pick<Table, Code>> =>
+    ({ code, values, ...(next === undefined ? {} : { next }) }) as FactsOf<Pick<Table, Code>>;
+
 /** Whether two values of facts say the same. */
 export const sameFact = (a: FactValue, b: FactValue): boolean => a === b || JSON.stringify(a) === JSON.stringify(b);
 

@@ -10,6 +10,7 @@ export {
   type FactsOf,
   type FactValue,
   type FactValues,
+  factMaker,
   type Issue,
   type Note,
   type NoValues,

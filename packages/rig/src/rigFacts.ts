@@ -1,5 +1,5 @@
 /** What can be wrong with a rig, a field, a quantity or the text of a file, by code, with the values that each sentence has. */
-import type { FactsOf, FactValue, NoValues } from "./fact.ts";
+import { type FactsOf, type FactValue, factMaker, type NoValues } from "./fact.ts";
 
 type Named = {
   /** The field, group or list, as it is called. */
@@ -233,8 +233,7 @@ export interface RigFacts extends QuantityFacts, PlaceFacts, FieldFacts, FileFac
 export type RigFact = FactsOf<RigFacts>;
 
 /** A fact of the rig's checks. */
-export const fact = <Code extends keyof RigFacts>(code: Code, values: RigFacts[Code], next?: RigFact): RigFact =>
-  ({ code, values, ...(next === undefined ? {} : { next }) }) as RigFact;
+export const fact = factMaker<RigFacts>();
 
 /** The word that was probably meant, as a sentence of its own. */
 export const guessed = (guess: string | undefined): RigFact | undefined =>

@@ -1,5 +1,5 @@
 /** What the strengths and a wear record have to say, by code, with the values that each sentence has. */
-import type { FactsOf, FactValue, Note, NoValues } from "@secondline/rig";
+import { type FactsOf, type FactValue, factMaker, type Note, type NoValues } from "@secondline/rig";
 
 type Named = { readonly name: FactValue };
 type Between = { readonly from: FactValue; readonly to: FactValue };
@@ -190,12 +190,7 @@ export interface NoteFacts
 
 export type NoteFact = FactsOf<NoteFacts>;
 
-export const noteFact = <Code extends keyof NoteFacts>(
-  code: Code,
-  values: NoteFacts[Code],
-  next?: NoteFact,
-): FactsOf<Pick<NoteFacts, Code>> =>
-  ({ code, values, ...(next === undefined ? {} : { next }) }) as FactsOf<Pick<NoteFacts, Code>>;
+export const noteFact = factMaker<NoteFacts>();
 
 /** A note as a value within another: one in words is looked up. */
 export const within = (note: Note): FactValue => (typeof note === "string" ? { brought: note } : note);

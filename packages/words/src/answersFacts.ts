@@ -1,5 +1,5 @@
 /** What can be wrong with a file of answers for a new rig, by code, with the values that each sentence has. */
-import type { FactsOf, FactValue, NoValues } from "@secondline/rig";
+import { type FactValue, factMaker, type NoValues } from "@secondline/rig";
 
 export interface AnswersFacts {
   "noun.answers": NoValues;
@@ -15,7 +15,4 @@ export interface AnswersFacts {
   "answers.known": { readonly list: FactValue };
 }
 
-export const answersFact = <Code extends keyof AnswersFacts>(
-  code: Code,
-  values: AnswersFacts[Code],
-): FactsOf<Pick<AnswersFacts, Code>> => ({ code, values }) as FactsOf<Pick<AnswersFacts, Code>>;
+export const answersFact = factMaker<AnswersFacts>();

@@ -8,16 +8,7 @@ import { english, type Language } from "./language.ts";
 import { sayLaterIn } from "./laterLanguage.ts";
 import { listed } from "./lists.ts";
 import { partName, partTitle } from "./partNames.ts";
-import {
-  factor as factorText,
-  limitIn,
-  limit as limitText,
-  loadIn,
-  margin,
-  percent,
-  required,
-  strengthIn,
-} from "./quantity.ts";
+import { factor as factorText, limitIn, limit as limitText, loadIn, margin, percent, strengthIn } from "./quantity.ts";
 import { bandText, basisText, type PartRow, type SingleWords, singleWords } from "./tableWords.ts";
 import { governingOf } from "./verdictWords.ts";
 

@@ -1,13 +1,7 @@
 /** The cells of the tables that every face shows: the same fact is the same text wherever it stands. */
 
-import type { Basis, PartId, Rig } from "@secondline/rig";
-import {
-  type Outcome,
-  type PartOutcome,
-  PULL_LIMITS,
-  type SingleFailure,
-  type WhatIfOutcome,
-} from "@secondline/scenarios";
+import type { Basis, Rig } from "@secondline/rig";
+import type { Outcome, PartOutcome, SingleFailure, WhatIfOutcome } from "@secondline/scenarios";
 import { broughtIn } from "./broughtEnglish.ts";
 import { type Language, type Say, sayIn } from "./language.ts";
 import { listed } from "./lists.ts";
@@ -18,8 +12,6 @@ import {
   dropIn,
   factor as factorText,
   heightIn,
-  limitIn,
-  limit as limitText,
   load,
   loadIn,
   margin,

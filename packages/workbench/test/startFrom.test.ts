@@ -1,5 +1,6 @@
 /** What a page begins with, and choices that its forms offer. */
-import { GENERIC_STOCKS } from "@secondline/rig";
+import { GENERIC_STOCKS, rigFact } from "@secondline/rig";
+import { tellFault } from "@secondline/words/faults";
 import { describe, expect, it } from "vitest";
 import {
   answerWay,
@@ -78,7 +79,9 @@ describe("forms", () => {
   it("offer the fibres and forms that there are, and say a fault in words", () => {
     expect(stockOptions("fibre").length).toBeGreaterThan(2);
     expect(stockOptions("form").length).toBeGreaterThan(1);
-    expect(stockFaultText({ kind: "issue", at: "name", message: "as it is" } as never)).toBe("as it is");
+    const message = rigFact("backup.both", {});
+    expect(stockFaultText({ kind: "issue", at: "name", message })).toBe(tellFault(message));
+    expect(tellFault(message)).toContain("both");
   });
 });
 

@@ -1,5 +1,5 @@
 /** What can be wrong with an assessment, by code, with the values that each sentence has. */
-import type { FactsOf, FactValue, Issue, NoValues } from "@secondline/rig";
+import { type FactsOf, type FactValue, factMaker, type Issue, type NoValues } from "@secondline/rig";
 import type { RecordFact } from "@secondline/strength";
 
 export interface AssessmentFacts {
@@ -25,7 +25,4 @@ export interface AssessmentFacts {
 export type AssessmentFact = FactsOf<AssessmentFacts> | RecordFact;
 export type AssessmentIssue = Issue<AssessmentFact>;
 
-export const assessmentFact = <Code extends keyof AssessmentFacts>(
-  code: Code,
-  values: AssessmentFacts[Code],
-): FactsOf<Pick<AssessmentFacts, Code>> => ({ code, values }) as FactsOf<Pick<AssessmentFacts, Code>>;
+export const assessmentFact = factMaker<AssessmentFacts>();

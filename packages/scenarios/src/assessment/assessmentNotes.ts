@@ -1,5 +1,5 @@
 /** What an assessment has to say besides faults, by code, with the values that each sentence has. */
-import type { FactsOf, FactValue, NoValues } from "@secondline/rig";
+import { type FactValue, factMaker, type NoValues } from "@secondline/rig";
 
 export interface AssessmentNotes {
   "judgement.displaced": {
@@ -13,7 +13,4 @@ export interface AssessmentNotes {
   "tests.later": { readonly count: number; readonly day: string };
 }
 
-export const assessmentNote = <Code extends keyof AssessmentNotes>(
-  code: Code,
-  values: AssessmentNotes[Code],
-): FactsOf<Pick<AssessmentNotes, Code>> => ({ code, values }) as FactsOf<Pick<AssessmentNotes, Code>>;
+export const assessmentNote = factMaker<AssessmentNotes>();

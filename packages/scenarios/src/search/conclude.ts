@@ -53,6 +53,8 @@ export interface SearchFacts {
   readonly options: SearchOptions;
   readonly likely: typeof likelyFirst;
   readonly chosen: boolean;
+  /** Whether a few what-ifs are run, once each: chosen ones, or those of a quick look. */
+  readonly few: boolean;
   readonly repeated: boolean;
   /** On the way there, which part is likeliest to go first is not worked out. */
   readonly final: boolean;
@@ -82,7 +84,7 @@ export function conclude(facts: SearchFacts): Outcome {
   const whatIfs = events.map((event, i) => whatIfOutcome(facts, event, i));
   if (runs.length === 0) throw nothingComputed(whatIfs);
   const margins = partMargins(rig, strengths, runs);
-  const falls = fallFacts(runs, facts.chosen || facts.options.size === "quick");
+  const falls = fallFacts(runs, facts.few);
   const person = personMargin(runs);
   const state = stateOf(facts, whatIfs);
   const knowing: Knowing = !facts.final ? "onTheWay" : completed(state) ? "all" : "some";

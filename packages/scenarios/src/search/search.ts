@@ -124,7 +124,21 @@ export function* search(
   let repeated = false;
   let expected = few ? seeds.length : Math.max(USUAL_BUDGET_RATIO * budget, seeds.length);
   const concluded = (final: boolean) =>
-    conclude({ assessed, likely, strengths, statics, book, events, counts, set, options, chosen, repeated, final });
+    conclude({
+      assessed,
+      likely,
+      strengths,
+      statics,
+      book,
+      events,
+      counts,
+      set,
+      options,
+      chosen,
+      few,
+      repeated,
+      final,
+    });
   const soFar = () => concluded(false);
   const counted = () => book.eventRuns(events, counts);
   const margins = () => partMargins(rig, strengths, counted());

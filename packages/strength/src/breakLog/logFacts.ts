@@ -1,5 +1,5 @@
 /** What can be wrong with a break log or a test of it, by code, with the values that each sentence has. */
-import type { FactsOf, FactValue, NoValues, RigFact } from "@secondline/rig";
+import { type FactsOf, type FactValue, factMaker, type NoValues, type RigFact } from "@secondline/rig";
 
 type OfText = { readonly text: string };
 type Loads = { readonly least: string; readonly most: string };
@@ -91,8 +91,4 @@ type Widths = { readonly got: number; readonly wanted: number };
 export type LogFact = FactsOf<LogFacts> | RigFact;
 
 /** A fact of the log's checks. */
-export const logFact = <Code extends keyof LogFacts>(
-  code: Code,
-  values: LogFacts[Code],
-  next?: FactsOf<LogFacts>,
-): FactsOf<LogFacts> => ({ code, values, ...(next === undefined ? {} : { next }) }) as FactsOf<LogFacts>;
+export const logFact = factMaker<LogFacts>();

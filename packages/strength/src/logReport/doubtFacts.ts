@@ -1,5 +1,5 @@
 /** What stands in the way of believing a group's numbers, by code, with the values that each sentence has. */
-import type { FactsOf, FactValue, NoValues } from "@secondline/rig";
+import { type FactsOf, type FactValue, factMaker, type NoValues } from "@secondline/rig";
 
 export interface DoubtFacts {
   "doubt.fewTests": { readonly count: number };
@@ -18,5 +18,4 @@ export interface DoubtFacts {
 
 export type DoubtFact = FactsOf<DoubtFacts>;
 
-export const doubtFact = <Code extends keyof DoubtFacts>(code: Code, values: DoubtFacts[Code]): DoubtFact =>
-  ({ code, values }) as DoubtFact;
+export const doubtFact = factMaker<DoubtFacts>();

@@ -1,5 +1,5 @@
 /** What can be wrong with a wear record, by code, with the values that each sentence has. */
-import type { FactsOf, FactValue, NoValues, RigFact } from "@secondline/rig";
+import { type FactsOf, type FactValue, factMaker, type NoValues, type RigFact } from "@secondline/rig";
 import type { HungFacts } from "../noteFacts.ts";
 
 type Stretch = { readonly from: FactValue; readonly to: FactValue };
@@ -71,7 +71,4 @@ export interface RecordFacts extends RecordPlaceFacts, HungFacts {
 export type RecordFact = FactsOf<RecordFacts> | RigFact;
 
 /** A fact of the record's checks. */
-export const recordFact = <Code extends keyof RecordFacts>(
-  code: Code,
-  values: RecordFacts[Code],
-): FactsOf<Pick<RecordFacts, Code>> => ({ code, values }) as FactsOf<Pick<RecordFacts, Code>>;
+export const recordFact = factMaker<RecordFacts>();
