@@ -70,7 +70,7 @@ export function comparisonText(layouts: readonly Compared[], comparison: Compari
     ...layouts.flatMap((layout, i) => [...headLines(layout, i, each[i]!), ""]),
     figures(layouts, comparison),
     dim(wrap(say("caption.compare", { mark: MARGIN_MARKS }), width)),
-    ...(layouts.some(({ outcome }) => losesWalker(outcome)) ? [dim(wrap(say("caption.compareFailing"), width))] : []),
+    ...(comparison.rows.some(({ bounds }) => bounds) ? [dim(wrap(say("caption.compareFailing"), width))] : []),
     "",
     `${compareWords.sayFrontier("frontier.title")}:`,
     ...bullets(frontierLines(layouts), width),
@@ -113,8 +113,8 @@ function figures(layouts: readonly Compared[], { rows }: Comparison): string {
   const { rig } = layouts[0]!;
   const body = rows.map((row): Cell[] => [
     compareWords.compareLabel(rig, row),
-    ...outcomes.map((outcome, i) => cell(row, i, losesWalker(outcome))),
-    difference(row, outcomes),
+    ...outcomes.map((_, i) => cell(row, i)),
+    difference(row),
   ]);
   const columns: Column[] = [
     { head: say("table.layout"), flexible: true },
@@ -125,18 +125,12 @@ function figures(layouts: readonly Compared[], { rows }: Comparison): string {
 }
 
 /** A figure; a margin with what the layout says of the part. */
-function cell(row: ComparisonRow, layout: number, endsEarly: boolean): Cell {
-  const text = compareWords.compareValue(row, layout, endsEarly);
+function cell(row: ComparisonRow, layout: number): Cell {
+  const text = compareWords.compareValue(row, layout);
   const verdict = row.verdicts?.[layout];
   if (verdict === undefined || verdict === "notLoaded") return text;
   return { text: `${text} ${VERDICT_MARK[verdict]}`, paint: VERDICT_COLOUR[verdict] };
 }
 
-/** Runs go on through the ground, but not past a leash that has parted or a fall that nothing ends. */
-const losesWalker = ({ falls }: Outcome): boolean => falls.notCaught.length > 0;
-
-/** Margins of a layout that loses the walker are set against nothing: its runs end before they ask all of the parts. */
-function difference({ spread }: ComparisonRow, outcomes: readonly Outcome[]): string {
-  if (spread === undefined || outcomes.some(losesWalker)) return "";
-  return spread < 0.005 ? "" : quantity.percent(spread);
-}
+const difference = ({ spread }: ComparisonRow): string =>
+  spread === undefined || spread < 0.005 ? "" : quantity.percent(spread);

@@ -17,6 +17,16 @@ describe("layouts side by side", () => {
     expect(row("margin.backup").spread).toBeUndefined();
   });
 
+  it("are bounds where a walker is lost, and are set against nothing; what stands before every fall is not", () => {
+    const lost = { ...failing, falls: { ...failing.falls, notCaught: [0] } };
+    const rows = compareLayouts([sound, lost]).rows;
+    const standing = rows.filter(({ id }) => id.startsWith("standing"));
+    const ofFalls = rows.filter(({ id }) => !id.startsWith("standing"));
+    expect(ofFalls.length).toBeGreaterThan(8);
+    for (const { bounds, spread } of ofFalls) expect({ bounds, spread }).toEqual({ bounds: [false, true] });
+    for (const { bounds, spread } of standing) expect({ bounds, spread }).toEqual({ spread: expect.any(Number) });
+  });
+
   it("tell the pull that draws tell with its interval", () => {
     const { values, intervals } = row("person");
     for (const [i, value] of values.entries()) {

@@ -27,25 +27,27 @@ const withBand = (say: LaterSay, value: string, band: readonly [number, number] 
   band ? say("compare.band", { value, band: bandText(say, band) }) : value;
 
 /**
- * One figure of a row; a part that is not loaded says so instead of a margin. `endsEarly`: runs of this layout end with the walker
- * lost, so its parts were not asked all that they might be, and their margins are upper bounds.
+ * One figure of a row; a part that is not loaded says so instead of a margin. Where runs end with the walker lost, parts were not asked
+ * all that they might be: "at least" for loads and drops, "at most" for margins and heights left.
  */
-export function rowValue(language: Language, row: ComparisonRow, layout: number, endsEarly = false): string {
+export function rowValue(language: Language, row: ComparisonRow, layout: number): string {
   const say = sayLaterIn(language);
   const value = row.values[layout];
   if (row.verdicts?.[layout] === "notLoaded") return say("part.verdict.notLoaded");
   if (value === undefined) return "–";
+  const isBound = row.bounds?.[layout] === true;
   switch (row.quantity) {
     case "load":
-      return endsEarly
+      return isBound
         ? say("compare.atLeast", { value: loadIn(value) })
         : withBand(say, loadIn(value), row.intervals?.[layout]);
     case "margin":
-      return endsEarly ? say("compare.atMost", { margin: margin(value) }) : margin(value);
+      return isBound ? say("compare.atMost", { value: margin(value) }) : margin(value);
     case "length":
-      if (row.subject.kind === "clearance") return heightIn(value);
-      return endsEarly && row.subject.kind === "drop"
-        ? say("compare.atLeast", { value: dropIn(value) })
-        : dropIn(value);
+      if (row.subject.kind === "clearance") {
+        // Nothing is left below none.
+        return isBound && value > 0 ? say("compare.atMost", { value: heightIn(value) }) : heightIn(value);
+      }
+      return isBound ? say("compare.atLeast", { value: dropIn(value) }) : dropIn(value);
   }
 }

@@ -10,8 +10,7 @@ export function createCompareWords(language: Language) {
   return {
     say: sayLaterIn(language),
     compareLabel: (rig: Rig, row: ComparisonRow) => rowLabel(language, rig, row),
-    compareValue: (row: ComparisonRow, layout: number, endsEarly?: boolean) =>
-      rowValue(language, row, layout, endsEarly),
+    compareValue: (row: ComparisonRow, layout: number) => rowValue(language, row, layout),
     sayFrontier,
     frontierSentences,
     frontierNumbers,

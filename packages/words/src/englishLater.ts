@@ -378,7 +378,7 @@ export const ENGLISH_LATER = {
     "R: what 95 % of such parts reach, by the scatter of all factors together; beside it the strength that half of them reach.",
   "caption.compare": "Forces in kN, lengths in m. {mark}: what this layout says of the part.",
   "caption.compareFailing":
-    "≤: this layout loses the walker, and runs that end early ask less of its parts. Such margins are upper bounds, and are not set against the others.",
+    "≤ and ≥: this layout loses the walker, and runs that end early ask less of its parts. Such figures are bounds, and are not set against the others.",
   "list.shown": "{of} what-ifs were run; these {shown} govern. --all lists all.",
   "list.shownLost":
     "{of} what-ifs were run; these {shown} govern. In {lost} more the walker is not caught or meets the ground. --all lists all.",
@@ -431,7 +431,7 @@ export const ENGLISH_LATER = {
   "compare.person": "Pull on the person, 95 %",
   "compare.clearance": "Height of the feet above the ground that 95 % of falls keep",
   "compare.margin": "Margin: {part}",
-  "compare.atMost": "≤ {margin}",
+  "compare.atMost": "≤ {value}",
   "compare.atLeast": "≥ {value}",
   "compare.required": "Required: {expected} in falls, {afterFailure} after a failure.",
   "compare.bases": "Rests on, weakest first: {list}.",

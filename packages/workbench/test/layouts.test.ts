@@ -278,7 +278,7 @@ describe("the verdicts in the table of differences", () => {
       verdict,
       whatIfs: [fall()],
       parts: [part(leash)],
-      falls: {},
+      falls: { notCaught: [] },
       leastMargin: "leash",
       statics: { unloadedTension: 1, unloadedSag: 1, standingTension: 1, standingSag: 1 },
     }) as unknown as Outcome;
@@ -296,6 +296,15 @@ describe("the verdicts in the table of differences", () => {
       changes: ["", ""],
       kindest: [],
     });
+  });
+
+  it("are bounds where a layout loses the walker, and the table says what that means", () => {
+    const lost = { ...outcome("fails", 1.2), falls: { notCaught: ["fall"] } } as unknown as Outcome;
+    const { figures, margins, note } = verdictRows(rigs(1)[0]!, [outcome("thin", 1.5), lost]);
+    expect(margins[0]).toMatchObject({ cells: ["× 1.50", "≤ 1.20"], changes: ["", ""], kindest: [] });
+    expect(figures.find(({ id }) => id === "drop.afterFailure")!.cells[1]).toMatch(/^≥ /);
+    expect(note).toContain("loses the walker");
+    expect(verdictRows(rigs(1)[0]!, [outcome("thin", 1.5), outcome("holds", 3)]).note).toBeUndefined();
   });
 
   it("are told in the figures of the table", () => {

@@ -67,6 +67,7 @@ export const DifferenceTable = memo(function DifferenceTable({ list }: { list: r
           )}
         </table>
       </section>
+      {verdict?.note && <p className={styles.note}>{verdict.note}</p>}
     </section>
   );
 });

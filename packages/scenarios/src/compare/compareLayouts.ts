@@ -21,9 +21,14 @@ export interface ComparisonRow {
   readonly intervals?: readonly (readonly [low: number, high: number] | undefined)[];
   /** Margins: what each layout says of the part; a part that is not loaded has no margin, and is not the stronger for it. */
   readonly verdicts?: readonly (PartOutcome["verdict"] | undefined)[];
+  /**
+   * Of what falls tell: which layouts lose the walker. Their runs end before all is asked, so a load or drop is at least the value, and a
+   * margin or a height left at most.
+   */
+  readonly bounds?: readonly boolean[];
   /** Which end of the scale is kinder to the walker or the rig; absent: neither. */
   readonly better?: "less" | "more";
-  /** Largest over smallest, minus one [-]; absent where a value is missing. */
+  /** Largest over smallest, minus one [-]; absent where a value is missing or but a bound. */
   readonly spread?: number;
 }
 
@@ -46,32 +51,43 @@ export function compareLayouts(outcomes: readonly Outcome[]): Comparison {
     better: ComparisonRow["better"],
     value: (outcome: Outcome) => number | undefined,
   ): ComparisonRow => rowOf(subject, quantity, better, outcomes.map(value));
+  const bounds = outcomes.map(losesWalker);
+  const ofFalls = (...given: Parameters<typeof row>) => withBounds(row(...given), bounds);
   const ofClass = (name: EventClass): ComparisonRow[] => [
-    row({ kind: "walker", class: name }, "load", "less", (o) => largest(o, name, ({ peaks }) => peaks?.leash)),
-    row({ kind: "mainEnd", class: name }, "load", "less", (o) =>
+    ofFalls({ kind: "walker", class: name }, "load", "less", (o) => largest(o, name, ({ peaks }) => peaks?.leash)),
+    ofFalls({ kind: "mainEnd", class: name }, "load", "less", (o) =>
       largest(o, name, ({ peaks }) => peaks && Math.max(peaks.mainA, peaks.mainB)),
     ),
-    row({ kind: "backupEnd", class: name }, "load", "less", (o) =>
+    ofFalls({ kind: "backupEnd", class: name }, "load", "less", (o) =>
       largest(o, name, ({ peaks }) => peaks && positive(Math.max(peaks.backupA, peaks.backupB))),
     ),
-    row({ kind: "drop", class: name }, "length", "less", (o) => largest(o, name, ({ drop }) => drop)),
+    ofFalls({ kind: "drop", class: name }, "length", "less", (o) => largest(o, name, ({ drop }) => drop)),
   ];
   return {
     names: outcomes.map((outcome) => outcome.rigName),
     rows: [
-      row({ kind: "leastMargin" }, "margin", "more", (o) => marginOf(partNamed(o, o.leastMargin))),
+      ofFalls({ kind: "leastMargin" }, "margin", "more", (o) => marginOf(partNamed(o, o.leastMargin))),
       row({ kind: "standingTension" }, "load", undefined, (o) => o.statics.standingTension),
       row({ kind: "standingSag" }, "length", undefined, (o) => o.statics.standingSag),
       ...ofClass("expected"),
       ...ofClass("afterFailure"),
       {
-        ...row({ kind: "person" }, "load", "less", (o) => o.person?.demand),
+        ...ofFalls({ kind: "person" }, "load", "less", (o) => o.person?.demand),
         intervals: outcomes.map(({ person }) => person && ([person.low, person.high] as const)),
       },
-      row({ kind: "clearance" }, "length", "more", (o) => o.falls.leastFeet?.height),
-      ...partRows(outcomes),
+      ofFalls({ kind: "clearance" }, "length", "more", (o) => o.falls.leastFeet?.height),
+      ...partRows(outcomes).map((one) => withBounds(one, bounds)),
     ],
   };
+}
+
+/** Runs go on through the ground, but not past a leash that has parted or a fall that nothing ends. */
+const losesWalker = ({ falls }: Outcome): boolean => falls.notCaught.length > 0;
+
+/** A row of what falls tell; values that are but bounds are not set against one another. */
+function withBounds({ spread, ...row }: ComparisonRow, bounds: readonly boolean[]): ComparisonRow {
+  if (bounds.includes(true)) return { ...row, bounds };
+  return spread === undefined ? row : { ...row, spread };
 }
 
 /** Margins of the parts that all layouts have. */

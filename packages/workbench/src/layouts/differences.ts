@@ -80,12 +80,18 @@ export function fallRows(rigs: readonly Rig[], runs: readonly WhatIfOutcome[]): 
 export function verdictRows(
   rig: Rig,
   outcomes: readonly Outcome[],
-): { readonly figures: readonly TableRow[]; readonly margins: readonly TableRow[] } {
+): {
+  readonly figures: readonly TableRow[];
+  readonly margins: readonly TableRow[];
+  /** What "at least" and "at most" in the rows mean, where they stand there. */
+  readonly note?: string;
+} {
   const failing = outcomes.map(({ verdict }) => verdict === "fails");
   const rows = compareLayouts(outcomes).rows.map(onGround);
   const table = (found: readonly ComparisonRow[]) => found.map((row) => tableRow(comparisonFigure(rig, row), failing));
   const isPart = ({ subject }: ComparisonRow) => subject.kind === "margin";
-  return { figures: table(rows.filter((row) => !isPart(row))), margins: table(rows.filter(isPart)) };
+  const note = rows.some(({ bounds }) => bounds) ? { note: compareWords.say("caption.compareFailing") } : {};
+  return { figures: table(rows.filter((row) => !isPart(row))), margins: table(rows.filter(isPart)), ...note };
 }
 
 /** What a layout does otherwise than the first one, in the figures of the table: the widest apart first. */
@@ -118,7 +124,7 @@ function withUnit(row: ComparisonRow, layout: number): string {
     case "length":
       return `${text} m`;
     case "margin":
-      return `× ${text}`;
+      return row.bounds?.[layout] ? text : `× ${text}`;
   }
 }
 
