@@ -136,10 +136,13 @@ describe("study", () => {
     expect([other.status, other.err]).toEqual([2, expect.stringContaining("results of another plan")]);
     const results = join(out, "runs-1-of-1.jsonl");
     const text = readFileSync(results, "utf8");
+    // Runs stand in the order in which they ended; what has been written first is above the second run of the same number.
+    const line = text.split("\n").findIndex((one) => one.startsWith('{"run":1,')) + 1;
+    const second = Math.max(line, text.split("\n").findIndex((one) => one.startsWith('{"run":0,')) + 1);
     for (const [from, to, words] of [
       ['"version":"', '"version":"9.', "were made by version 9."],
-      ['{"run":1,', '{"run":x,', "line 3 is no result of a run"],
-      ['{"run":1,', '{"run":0,', "line 3 has run 0 a second time"],
+      ['{"run":1,', '{"run":x,', `line ${line} is no result of a run`],
+      ['{"run":1,', '{"run":0,', `line ${second} has run 0 a second time`],
       ['{"secondline"', '{"thirdline"', "does not begin as results of a study do"],
     ] as const) {
       const changed = text.replace(from, to);
