@@ -54,8 +54,7 @@ function build() {
 }
 
 /**
- * All tests, then the closing line. `faults` is what failed before them (lint, types, build) and counts as failed.
- * `options` go to Vitest.
+ * All tests, then the closing line. `faults` is what failed before them (lint, types, build) and counts as failed. `options` go to Vitest.
  * Leaves with 1 when anything failed or nothing ran.
  */
 function test(faults = 0, options = []) {
@@ -110,10 +109,10 @@ async function readingFaults(afterTypes = async () => 0) {
 }
 
 /**
- * Projects of which every test takes moments: their packages make no whole runs. Left to `npm test`: scenarios, runner, command line,
- * sandbox, the checks across packages, and the browser.
+ * Packages of which every test takes moments: they make no whole runs. Left to `npm test`: scenarios, runner, command line, sandbox,
+ * the checks across packages, and the browser.
  */
-const QUICK_PROJECTS = ["engine", "statistics", "rig", "strength", "words", "figures", "report", "workbench"];
+const QUICK_PACKAGES = ["engine", "statistics", "rig", "strength", "words", "figures", "report", "workbench"];
 
 async function browser() {
   const { ensureChrome } = await import("./scripts/chrome.mjs");
@@ -152,10 +151,7 @@ switch (mode) {
     break;
   }
   case "check":
-    test(
-      await readingFaults(),
-      QUICK_PROJECTS.map((name) => `--project=${name}`),
-    );
+    test(await readingFaults(), ["--project=packages", ...QUICK_PACKAGES.map((name) => `packages/${name}/`)]);
     break;
   case "test":
     build();

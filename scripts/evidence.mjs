@@ -10,6 +10,6 @@ function run(...args) {
   const done = spawnSync(process.execPath, [vitest, "run", ...args], { cwd: root, stdio: "inherit", env });
   if (done.status !== 0) process.exit(done.status ?? 1);
 }
-run("--project", "tests", "tests/published", "tests/reference");
+run("--project", "packages", "tests/published", "tests/reference");
 if (process.argv.includes("--long")) run("--config", "vitest.long.config.ts", "tests/ensembles");
-run("--project", "tests", "tests/evidence");
+run("--project", "packages", "tests/evidence");

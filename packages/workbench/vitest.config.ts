@@ -1,5 +1,0 @@
-import { defineConfig } from "vitest/config";
-
-export default defineConfig({
-  test: { name: "workbench", isolate: false, include: ["test/**/*.test.ts"], testTimeout: 60_000, hookTimeout: 60_000 },
-});
