@@ -2,7 +2,7 @@ import { isSameView, lineHeight } from "@secondline/figures/scene";
 import { quantity } from "@secondline/words";
 import { newRigWords } from "@secondline/words/newRig";
 import { flatProjection, type Sketched } from "@secondline/workbench";
-import { useMemo, useState } from "react";
+import { useEffect, useMemo, useState } from "react";
 import type { Theme } from "../design/palette.ts";
 import { Elevation, type ElevationProps } from "../scene/elevation/Elevation.tsx";
 import type { SceneClock } from "../scene/sceneProps.ts";
@@ -10,8 +10,18 @@ import { SideHandles } from "../side/SideHandles.tsx";
 import type { SideInHand } from "../side/useSideDesk.ts";
 import styles from "./newRig.module.css";
 
-/** Nothing moves: the rig at rest. */
-const AT_REST: SceneClock = { getSnapshot: () => ({ time: 0 }), subscribe: () => () => undefined };
+/** Nothing moves: the rig at rest. It is drawn anew when somebody says so. */
+class AtRest implements SceneClock {
+  readonly #drawing = new Set<() => void>();
+  readonly getSnapshot = () => ({ time: 0 });
+  readonly subscribe = (draw: () => void) => {
+    this.#drawing.add(draw);
+    return () => void this.#drawing.delete(draw);
+  };
+  drawAnew(): void {
+    for (const draw of this.#drawing) draw();
+  }
+}
 
 interface Props {
   sketched: Sketched | undefined;
@@ -36,6 +46,11 @@ export function SidePicture({ sketched, theme, isOld, hand }: Props) {
   );
   const lineAt = useMemo(() => lineHeight(sketched?.recording), [sketched]);
   const projection = useMemo(() => seen && flatProjection(...seen, lineAt), [seen, lineAt]);
+  const [atRest] = useState(() => new AtRest());
+  const shown = hand?.shown;
+  // Labels make room for the handles where these are now.
+  // biome-ignore lint/correctness/useExhaustiveDependencies: what moves the handles
+  useEffect(() => atRest.drawAnew(), [atRest, shown, projection]);
   if (!sketched) return <p className={styles.coming}>{say("sketch.coming")}</p>;
   const { rig, recording } = sketched;
   return (
@@ -46,7 +61,7 @@ export function SidePicture({ sketched, theme, isOld, hand }: Props) {
             bare
             rig={rig}
             recording={recording}
-            clock={AT_REST}
+            clock={atRest}
             theme={theme}
             camera="elevation"
             showForces={false}

@@ -58,10 +58,11 @@ export function Handle({ held, at: [x, y], desk, data, onFocused }: Props) {
     >
       <circle className={styles.touch} cx={x} cy={y} r={HANDLE_REACH} />
       {isGround ? (
-        <circle className={styles.dot} cx={x} cy={y} r="6" />
+        <circle className={styles.dot} data-over-labels="" cx={x} cy={y} r="6" />
       ) : (
         <rect
           className={styles.dot}
+          data-over-labels=""
           x={x - 5.5}
           y={y - 5.5}
           width="11"

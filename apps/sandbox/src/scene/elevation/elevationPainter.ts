@@ -42,7 +42,7 @@ export function createElevationPainter(s: Surroundings): ElevationPainter {
   function resize(): void {
     size.width = Math.max(canvas.clientWidth, 1);
     size.height = Math.max(canvas.clientHeight, 1);
-    const covered = coveredEdges(coveredBoxes(s.notesHost), size.height);
+    const covered = coveredEdges(coveredBoxes(s.notesHost, { panelsAlone: true }), size.height);
     const scope = s.wholeGround ? "ground" : s.wholeRig ? "rig" : "event";
     fitFlat(view, stage.recording, stage.gap, scope, size.width, size.height, covered);
   }

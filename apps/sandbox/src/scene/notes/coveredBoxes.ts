@@ -9,16 +9,21 @@ interface MovingBox extends Box {
 const boxes: MovingBox[] = [];
 const used: Box[] = [];
 
+/** What a picture is framed beside. */
+const PANELS = "[data-legend], [data-over-scene]";
+/** What moves with the picture, too: no label goes under it. */
+const ALL = `${PANELS}, [data-over-labels]`;
+
 /**
- * Where things lie over the picture, so that no label goes under them: the legend, and whatever beside the scene is
- * marked with `data-over-scene`.
+ * Where things lie over the picture: the legend, whatever beside the scene is marked with `data-over-scene`, and, for labels,
+ * with `data-over-labels`.
  */
-export function coveredBoxes(host: HTMLElement | null): readonly Box[] {
+export function coveredBoxes(host: HTMLElement | null, { panelsAlone = false } = {}): readonly Box[] {
   const scene = host?.closest("[data-scene]")?.parentElement;
   used.length = 0;
   if (!scene) return used;
   const frame = scene.getBoundingClientRect();
-  const things = (scene.parentElement ?? scene).querySelectorAll("[data-legend], [data-over-scene]");
+  const things = (scene.parentElement ?? scene).querySelectorAll(panelsAlone ? PANELS : ALL);
   for (let i = 0; i < things.length; i++) {
     const at = things[i]!.getBoundingClientRect();
     boxes[i] ??= { left: 0, top: 0, right: 0, bottom: 0 };
