@@ -50,6 +50,8 @@ export interface Visit extends BrowserContextOptions {
    * change sets off leaves a core to what the test does.
    */
   readonly searches?: boolean;
+  /** The whole search after a quick look is never answered: for tests that change what it would have to make anew, and wait for none of it. */
+  readonly quickLookAlone?: boolean;
   /** The page installs itself for use without a network, which fetches everything that it has; only where a test asks for it. */
   readonly installs?: boolean;
   /** Runs in the page before anything of the app. */
@@ -92,6 +94,7 @@ export async function startApp({ flat, outDir = "dist" }: { flat: boolean; outDi
       first = false,
       untouched = first,
       searches = first,
+      quickLookAlone = false,
       installs = false,
       before,
       ...options
@@ -99,6 +102,7 @@ export async function startApp({ flat, outDir = "dist" }: { flat: boolean; outDi
       const page = await visitors.come(options, { again: !first, installs });
       if (!untouched) await page.addInitScript(keepTouching);
       if (!searches) await page.addInitScript(seemHidden);
+      if (quickLookAlone) await page.addInitScript(loseWholeSearches);
       const problems = watch(page);
       if (before) await page.addInitScript(before);
       await page.goto(url + hash);
@@ -128,6 +132,21 @@ function keepTouching(): void {
 /** What the page asks before it decides how many runs it makes at a time (`apps/sandbox/src/worker/runner.ts`). */
 function seemHidden(): void {
   Object.defineProperty(document, "hidden", { get: () => true });
+}
+
+/** Whole searches are asked for and never heard of again; the requests are those of `apps/sandbox/src/worker`, by comlink. */
+function loseWholeSearches(): void {
+  interface Call {
+    readonly path?: readonly string[];
+    readonly argumentList?: readonly { readonly value?: { readonly size?: string } }[];
+  }
+  class Worker extends globalThis.Worker {
+    override postMessage(call: Call, ...rest: never[]): void {
+      if (call.path?.[0] === "study" && call.argumentList?.[0]?.value?.size === "full") return;
+      super.postMessage(call, ...rest);
+    }
+  }
+  globalThis.Worker = Worker;
 }
 
 function watch(page: Page): string[] {

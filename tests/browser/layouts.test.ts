@@ -108,7 +108,7 @@ it("says what a change did, and the margin of every part, once everything has be
 });
 
 it("takes four layouts, no more, and brings one back that was taken away", async () => {
-  const { page, problems } = await app.visit();
+  const { page, problems } = await app.visit({ quickLookAlone: true });
   await openLayouts(page);
   await copyAndLoosen(page);
   await add(page, "Demo: a loose backup");
@@ -261,7 +261,7 @@ async function expectRoomForFingers(page: Page): Promise<void> {
 }
 
 it("finds the fewest connections that are worth a check, and takes them over as a layout that can be taken away", async () => {
-  const { page, problems } = await app.visit({ searches: true });
+  const { page, problems } = await app.visit({ searches: true, quickLookAlone: true });
   await openLayouts(page);
   await page.getByRole("button", { name: "More for layout A" }).click();
   await page.getByRole("menuitem", { name: "How few connections will do?" }).click();

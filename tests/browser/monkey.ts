@@ -95,20 +95,24 @@ async function goTo(page: Page, view: string): Promise<void> {
   await page.mouse.click(box.x, box.y);
 }
 
+/** What lies over the page and takes its clicks. */
+const OVER = "[role=menu], [role=listbox], [role=dialog], [role=alertdialog]";
+
 /** Brings the page back to one state from wherever it is: the demo rig, one what-if run twice, one layout, nothing open. */
 export async function tidy(page: Page): Promise<void> {
   // What was asked for last is there: the code of a dialog comes when it is first opened.
   await page.waitForLoadState("networkidle");
   await still(page);
-  // What lies over the page is closed one by one: a menu, a list, a dialog.
-  const over = page.locator("[role=menu], [role=listbox], [role=dialog]");
-  for (let i = 0; i < 8 && (await over.count()) > 0; i++) {
-    await page.keyboard.press("Escape");
+  const leave = page.getByRole("button", { name: "Leave without a rig" });
+  const views = page.getByRole("navigation", { name: "Views" });
+  // What lies over the page is closed one by one: a menu, a list, a dialog, one that comes late too. Under them nothing can be reached.
+  const reached = async () => (await views.count()) > 0 && (await page.locator(OVER).count()) === 0;
+  for (let i = 0; i < 12 && !(await reached()); i++) {
+    if (await leave.isVisible()) await leave.click();
+    else await page.keyboard.press("Escape");
     await still(page);
   }
-  const leave = page.getByRole("button", { name: "Leave without a rig" });
   if (await leave.isVisible()) await leave.click();
-  const views = page.getByRole("navigation", { name: "Views" });
   await views.getByRole("button", { name: "Layouts" }).click();
   await page.getByRole("region", { name: "Layout A", exact: true }).waitFor();
   const done = page.getByRole("button", { name: "Done", exact: true });

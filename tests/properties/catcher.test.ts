@@ -29,11 +29,11 @@ const WEAKENED: readonly PartId[] = ["main", "endA", "backup", "leash", "anchorA
 
 describe.each(demoRigs)("%s", (_, rig: Rig) => {
   it("names no line that the what-if itself takes away, in any of its set", () => {
-    const outcome = studyOf(rig, { accuracy: "quick", whatIfs: setOf(rig, "full") });
-    for (const run of outcome.whatIfs) {
+    const taking = setOf(rig, "full").filter(({ kind }) => kind === "mainFails");
+    expect(taking.length).toBeGreaterThan(10);
+    for (const run of studyOf(rig, { accuracy: "quick", whatIfs: taking }).whatIfs) {
       expect(run.ok).toBe(true);
-      const gone = run.whatIf.kind === "mainFails" ? ["main"] : [];
-      for (const line of namedIn(rig, run)) expect(`${run.key}: ${line}`).not.toBe(`${run.key}: ${gone[0]}`);
+      expect(namedIn(rig, run), run.key).not.toContain("main");
     }
     // A whole set: a bound for a busy machine.
   }, 240_000);

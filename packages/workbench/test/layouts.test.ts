@@ -299,7 +299,7 @@ describe("the verdicts in the table of differences", () => {
   });
 
   it("are bounds where a layout loses the walker, and the table says what that means", () => {
-    const lost = { ...outcome("fails", 1.2), falls: { notCaught: ["fall"] } } as unknown as Outcome;
+    const lost = { ...outcome("fails", 1.2), falls: { notCaught: [0] } } as unknown as Outcome;
     const { figures, margins, note } = verdictRows(rigs(1)[0]!, [outcome("thin", 1.5), lost]);
     expect(margins[0]).toMatchObject({ cells: ["× 1.50", "≤ 1.20"], changes: ["", ""], kindest: [] });
     expect(figures.find(({ id }) => id === "drop.afterFailure")!.cells[1]).toMatch(/^≥ /);

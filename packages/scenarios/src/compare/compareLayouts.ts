@@ -51,8 +51,7 @@ export function compareLayouts(outcomes: readonly Outcome[]): Comparison {
     better: ComparisonRow["better"],
     value: (outcome: Outcome) => number | undefined,
   ): ComparisonRow => rowOf(subject, quantity, better, outcomes.map(value));
-  const bounds = outcomes.map(losesWalker);
-  const ofFalls = (...given: Parameters<typeof row>) => withBounds(row(...given), bounds);
+  const ofFalls = (...given: Parameters<typeof row>) => withBounds(row(...given), outcomes);
   const ofClass = (name: EventClass): ComparisonRow[] => [
     ofFalls({ kind: "walker", class: name }, "load", "less", (o) => largest(o, name, ({ peaks }) => peaks?.leash)),
     ofFalls({ kind: "mainEnd", class: name }, "load", "less", (o) =>
@@ -76,16 +75,19 @@ export function compareLayouts(outcomes: readonly Outcome[]): Comparison {
         intervals: outcomes.map(({ person }) => person && ([person.low, person.high] as const)),
       },
       ofFalls({ kind: "clearance" }, "length", "more", (o) => o.falls.leastFeet?.height),
-      ...partRows(outcomes).map((one) => withBounds(one, bounds)),
+      ...partRows(outcomes).map((one) => withBounds(one, outcomes)),
     ],
   };
 }
 
-/** Runs go on through the ground, but not past a leash that has parted or a fall that nothing ends. */
-const losesWalker = ({ falls }: Outcome): boolean => falls.notCaught.length > 0;
+/** Whether a fall of a class, or of any, ends with the walker lost. Runs go on through the ground, but not past a leash that has parted. */
+const losesWalker = ({ falls, whatIfs }: Outcome, name?: EventClass): boolean =>
+  falls.notCaught.some((i) => name === undefined || whatIfs[i]?.class === name);
 
 /** A row of what falls tell; values that are but bounds are not set against one another. */
-function withBounds({ spread, ...row }: ComparisonRow, bounds: readonly boolean[]): ComparisonRow {
+function withBounds({ spread, ...row }: ComparisonRow, outcomes: readonly Outcome[]): ComparisonRow {
+  const name = "class" in row.subject ? row.subject.class : undefined;
+  const bounds = outcomes.map((outcome) => losesWalker(outcome, name));
   if (bounds.includes(true)) return { ...row, bounds };
   return spread === undefined ? row : { ...row, spread };
 }
