@@ -103,7 +103,8 @@ it("says what a change did, and the margin of every part, once everything has be
   await allWhole(page);
   expect(await layout(page, "B").textContent()).toMatch(/What it did.* instead of /);
   expect(await cells(page, "Margin of the part nearest to what is required of it")).toHaveLength(2);
-  expect((await cells(page, "Leash\\s+×"))[1]).toMatch(/× [\d.]+/);
+  // Nothing catches who falls once a line without a backup fails: the margin is but a bound.
+  expect((await cells(page, "Leash\\s+≤"))[1]).toMatch(/≤ [\d.]+/);
   expect(problems).toEqual([]);
 });
 
