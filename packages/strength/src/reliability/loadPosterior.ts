@@ -40,10 +40,13 @@ const PRIOR_CHANCE = 0.08;
 const PRIOR_SCATTER = 0.2;
 /** Weight of that assumption, in draws [-]. */
 const PRIOR_DRAWS = 2;
-/** Ratios of the variance of a slope to that of chance, and how far about the usual one they are likely before any draw [-]. Assumed. */
-const VARIANCE_RATIOS = [0.01, 0.03, 0.1, 0.3, 1, 3, 10];
+/**
+ * Ratios of the variance of a slope to that of chance, and how far about the usual one they are likely before any draw (a standard
+ * deviation of ln ratio) [-]. Assumed; down to where next to nothing but chance scatters a load.
+ */
+const VARIANCE_RATIOS = [0.001, 0.003, 0.01, 0.03, 0.1, 0.3, 1, 3, 10];
 const USUAL_RATIO = 0.5;
-const RATIO_SPREAD = 1.5;
+const RATIO_SPREAD = 2.5;
 
 /** One ratio of slopes to chance, for all parts. */
 interface Ratio {

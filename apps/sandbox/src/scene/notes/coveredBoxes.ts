@@ -12,7 +12,7 @@ const used: Box[] = [];
 /** What a picture is framed beside. */
 const PANELS = "[data-legend], [data-over-scene]";
 /** What moves with the picture, too: no label goes under it. */
-const ALL = `${PANELS}, [data-over-labels]`;
+const ALL = "[data-legend], [data-over-scene], [data-over-labels]";
 
 /**
  * Where things lie over the picture: the legend, whatever beside the scene is marked with `data-over-scene`, and, for labels,
