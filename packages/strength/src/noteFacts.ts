@@ -18,6 +18,7 @@ interface FlagFacts {
   "factor.told": Named & Been;
   "factor.times": Named & Been & { readonly value: FactValue };
   "factor.raises": Named & Been & { readonly value: FactValue; readonly raise: FactValue };
+  "beyond.unwritten": Named & { readonly factor: FactValue };
   "beyond.known": Named & { readonly factor: FactValue; readonly outside: FactValue };
   "falls.unwritten": NoValues;
   "condition.onMetal": NoValues;

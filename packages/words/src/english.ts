@@ -56,6 +56,10 @@ export const ENGLISH = {
   "verdict.pullHard":
     "Thin: the pull on the person may come to {demand}; the limit asked for is {limit}, by {note} ({event}).",
   "verdict.withheld": "Not said to hold: {what}",
+  "verdict.beyond":
+    "Not said to hold, for more wear than anything is known of, or wear that is not written down: {parts}.",
+  "beyond.part": "{name} ({factors})",
+  "beyond.more": "{count|one more part|{count} more parts}",
   "verdict.hasLapsed": "Lapsed: {what}",
   "lapse.tension": "{name}: tension set anew on {on}. Inspect it.",
   "lapse.falls": "{name}: {falls} falls since it was inspected, {planned} planned. Inspect it.",

@@ -2,6 +2,7 @@
 import type { NoteFacts } from "@secondline/strength";
 
 export const NOTE_FACTS_ENGLISH = {
+  "beyond.unwritten": "{name}, {factor}: not written down; the worst is counted, which lies beyond what is known.",
   "beyond.known": "{name}, {factor}: {outside}, beyond which nothing is known.",
   "falls.unwritten":
     "how many falls the main line has held, and where, is written nowhere though it has hung outside: write its fall zone down, with 0 falls if there were none.",

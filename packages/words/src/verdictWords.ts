@@ -1,6 +1,6 @@
 /** The verdict in words: from its reasons, which are facts of the runs, never from what was asked. */
 
-import type { PartId, Rig } from "@secondline/rig";
+import type { Fact, PartId, Rig } from "@secondline/rig";
 import type { ClassOutcome, FollowUp, Outcome, PartOutcome, Reason } from "@secondline/scenarios";
 import type { Lapse } from "@secondline/strength";
 import { chance } from "./chanceNumbers.ts";
@@ -223,11 +223,36 @@ function others(language: Language, rig: Rig, outcome: Outcome): string[] {
   const rest = outcome.reasons.slice(1);
   const count = (kind: Reason["kind"]) => rest.filter((one) => one.kind === kind).length;
   const [fails, thin] = [count("partFails"), count("partThin")];
+  const beyond = rest.flatMap((reason) => (isBeyond(reason) ? [reason.what] : []));
+  const grouped = beyond.length > MOST_NAMED;
   return [
-    ...rest.flatMap((reason) => otherText(language, rig, outcome, reason)),
+    ...rest
+      .filter((reason) => !grouped || !isBeyond(reason))
+      .flatMap((reason) => otherText(language, rig, outcome, reason)),
+    ...(grouped ? [beyondText(say, beyond)] : []),
     ...(fails > 0 ? [say("verdict.alsoFails", { count: fails })] : []),
     ...(thin > 0 ? [say("verdict.also", { count: thin })] : []),
   ];
+}
+
+/** Wear of which nothing is known, of one factor of one part. */
+const isBeyond = (reason: Reason): reason is Extract<Reason, { kind: "withheld" }> =>
+  reason.kind === "withheld" && ["beyond.known", "beyond.unwritten"].includes(reason.what.code);
+
+/** The first parts by their factors, the rest by their number: each factor of each part is told with its strength. */
+function beyondText(say: Say, beyond: readonly Fact[]): string {
+  const factors = new Map<string, string[]>();
+  for (const { values } of beyond) {
+    const name = tellBasis(values.name!);
+    factors.set(name, [...(factors.get(name) ?? []), tellBasis(values.factor!)]);
+  }
+  const named = [...factors]
+    .slice(0, MOST_NAMED)
+    .map(([name, of]) => say("beyond.part", { name, factors: listed(of) }));
+  const more = factors.size - named.length;
+  return say("verdict.beyond", {
+    parts: listed([...named, ...(more > 0 ? [say("beyond.more", { count: more })] : [])], "semicolon"),
+  });
 }
 
 function otherText(language: Language, rig: Rig, outcome: Outcome, reason: Reason): string[] {

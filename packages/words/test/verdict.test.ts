@@ -37,6 +37,24 @@ describe("a verdict", () => {
     ]);
   });
 
+  it("names two parts of whose wear nothing is known, with all of it, and counts the others", () => {
+    const of = (name: string, factor: string) => ({
+      kind: "withheld" as const,
+      what: noteFact("beyond.unwritten", { name: { brought: name }, factor: { brought: factor } }),
+    });
+    const thin = { kind: "partThin", part: "main" } as const;
+    const told = (...more: ReturnType<typeof of>[]) =>
+      words.verdict(rig, changed(outcome, { verdict: "thin", reasons: [thin, ...more] }));
+    expect(told(of("Leash", "sun"), of("Leash", "age"))).toContain(
+      "Not said to hold: Leash, sun: not written down; the worst is counted, which lies beyond what is known. Not said to hold: Leash, age:",
+    );
+    const many = [of("Leash", "sun"), of("Leash", "age"), of("Sling", "sun"), of("Backup", "sun")];
+    expect(told(...many)).toContain(
+      "Not said to hold, for more wear than anything is known of, or wear that is not written down: Leash (sun, age); Sling (sun); one more part.",
+    );
+    expect(told(...many).match(/Not said to hold/g)).toHaveLength(1);
+  });
+
   it("has lapsed where nobody has judged what happened since, says why and what to do, and never holds", () => {
     const lapses = [
       { of: { webbing: "Red webbing" }, kind: "tension", on: "2026-06-01" },

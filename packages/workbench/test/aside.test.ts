@@ -159,6 +159,13 @@ describe("a sketch of a rig", () => {
     expect(made).toMatchObject([{ rig, recording: { name: "at rest" } }]);
   });
 
+  it("shows nothing that gives way, for it does not ask what holds", async () => {
+    const { clock, made, settled } = sketching(fell("at rest", [{ kind: "break" }, { kind: "lowest" }]));
+    clock.ring();
+    await settled();
+    expect(made).toMatchObject([{ recording: { events: [{ kind: "lowest" }] } }]);
+  });
+
   it("that is left is not shown any more, made or not", async () => {
     const { clock, made, cancelled, leave, settled } = sketching(fell("late"));
     clock.ring();

@@ -29,7 +29,7 @@ class HandRunner {
 const ok = <T>(value: T): Answer<T> => ({ ok: true, value });
 
 /** A fall that the backup caught; its recording bears a name. */
-export const fell = (name: string): Answer<WhatIfRun> =>
+export const fell = (name: string, events: readonly { readonly kind: string }[] = []): Answer<WhatIfRun> =>
   ok({
     outcome: {
       whatIf: { kind: "leashFall", at: 0.5 },
@@ -41,7 +41,7 @@ export const fell = (name: string): Answer<WhatIfRun> =>
       counts: true,
       runs: 1,
     },
-    recording: { name } as unknown as Recording,
+    recording: { name, events } as unknown as Recording,
   });
 
 /** As much of an outcome as the state looks at. */

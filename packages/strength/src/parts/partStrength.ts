@@ -79,19 +79,14 @@ export function makePartStrength({ needsInspection, notes = [], ...part }: Given
   };
 }
 
-/** One sentence for every quantity that lies beyond what is known of its factor. */
+/** One sentence for every quantity that lies beyond what is known of its factor, as it was written or because it was not. */
 function beyondOf(part: string, factors: readonly StrengthFactor[]): { readonly beyond?: readonly Fact[] } {
-  const sentences = factors.flatMap(({ name, beyond, validity }) =>
-    beyond && validity !== undefined
-      ? [
-          noteFact("beyond.known", {
-            name: { brought: part },
-            factor: { brought: name },
-            outside: outsideFact(validity),
-          }),
-        ]
-      : [],
-  );
+  const sentences = factors.flatMap(({ name, beyond, validity, blank }): NoteFact[] => {
+    if (!beyond || validity === undefined) return [];
+    const of = { name: { brought: part }, factor: { brought: name } };
+    if (blank !== undefined) return [noteFact("beyond.unwritten", of)];
+    return [noteFact("beyond.known", { ...of, outside: outsideFact(validity) })];
+  });
   return sentences.length === 0 ? {} : { beyond: distinctFacts(sentences) };
 }
 

@@ -14,6 +14,9 @@ const SETTLE_MS = 250;
 /** Enough for the rig at rest with the walker on it; nobody falls here [s]. */
 const SKETCH_DURATION = 0.02;
 
+/** How the rig lies is shown, not what holds: of a part of which nothing is known yet, nothing can be counted on. */
+const isNoBreak = ({ kind }: Recording["events"][number]): boolean => kind !== "break";
+
 /** Hands the sketch to `put` when it is made; returns what leaves it, made or not. */
 export function sketch(
   rig: Rig,
@@ -27,7 +30,7 @@ export function sketch(
     const request = { id, assessed: assessRig(rig), whatIf, accuracy: "quick", duration: SKETCH_DURATION } as const;
     const answer = await runner.run(request);
     const recording = answer.ok ? answer.value.recording : undefined;
-    if (!left && recording) put({ rig, recording });
+    if (!left && recording) put({ rig, recording: { ...recording, events: recording.events.filter(isNoBreak) } });
   }
   const cancel = later(SETTLE_MS, () => void make());
   return () => {
