@@ -240,6 +240,12 @@ describe("the what-if in the table of differences", () => {
     expect(drop).toMatchObject({ cells: ["4.0 m", "7.0 m", "4.1 m"], changes: ["", "+3.0 m", ""], kindest: [0] });
   });
 
+  it("praises no layout that fails, however kind this one fall is", () => {
+    const runs = [fall({ drop: 7 }), fall({ drop: 4 }), fall({ drop: 5 })];
+    const [, drop] = fallRows(rigs(3), runs, [false, true, false]);
+    expect(drop).toMatchObject({ changes: ["", "−3.0 m", "−2.0 m"], kindest: [2] });
+  });
+
   it("never praises small forces of a walker who hit the ground", () => {
     const ground = fall({
       caughtBy: "nothing",

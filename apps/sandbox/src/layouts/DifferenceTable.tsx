@@ -22,7 +22,8 @@ export const DifferenceTable = memo(function DifferenceTable({ list }: { list: r
   // Figures of searches that have not ended are of different sets of what-ifs: they are not held against each other.
   const verdicts = useEach(list, (state) => foundOf(state)?.outcome);
   const soFar = useEach(list, (state) => outcomeOf(state) ?? NOTHING_YET);
-  const fall = useMemo(() => (complete(falls) ? fallRows(rigs, falls) : undefined), [rigs, falls]);
+  const fails = soFar.map(({ verdict }) => verdict === "fails");
+  const fall = complete(falls) ? fallRows(rigs, falls, fails) : undefined;
   const verdict = useMemo(() => (complete(verdicts) ? verdictRows(rigs[0]!, verdicts) : undefined), [rigs, verdicts]);
   const counts = [...new Set(verdicts.map((one) => one?.search.of))];
   const scope =

@@ -25,7 +25,7 @@ export const LayoutFrontier = memo(function LayoutFrontier({ list }: { list: rea
       {layouts ? (
         <Lines className={styles.sentences} of={compareWords.frontierSentences(layouts, LETTERS)} />
       ) : (
-        <p className={styles.note}>{sayLayouts("layoutFrontier.coming")}</p>
+        <p className={`${styles.note} ${styles.coming}`}>{sayLayouts("layoutFrontier.coming")}</p>
       )}
       <PlotInPlace plot={plot} className={styles.drawing} />
       {layouts && (

@@ -34,9 +34,15 @@ type Figure = Pick<ComparisonRow, "id" | "quantity" | "better" | "values"> & {
   readonly verdicts?: ComparisonRow["verdicts"];
 };
 
-export function fallRows(rigs: readonly Rig[], runs: readonly WhatIfOutcome[]): readonly TableRow[] {
-  // A run that ends on the ground pulls on nothing any more: small numbers of it are no merit.
+/** `fails`: which layouts fail over all what-ifs, as far as that is known. */
+export function fallRows(
+  rigs: readonly Rig[],
+  runs: readonly WhatIfOutcome[],
+  fails: readonly boolean[] = [],
+): readonly TableRow[] {
+  // A run that ends on the ground pulls on nothing any more: small numbers of it are no merit, nor are those of a layout that fails.
   const lost = runs.map((one) => !one.ok || isLost(one));
+  const without = lost.map((one, i) => one || fails[i] === true);
   const row = (
     id: string,
     label: string,
@@ -46,7 +52,7 @@ export function fallRows(rigs: readonly Rig[], runs: readonly WhatIfOutcome[]): 
     const values = runs.map((one) => (one.ok ? value(one) : undefined));
     const text = (layout: number) => (values[layout] === undefined ? "–" : quantity[kind](values[layout]));
     const better = kind === "height" ? "more" : "less";
-    return tableRow({ id, label, quantity: kind === "load" ? "load" : "length", better, values, text }, lost);
+    return tableRow({ id, label, quantity: kind === "load" ? "load" : "length", better, values, text }, lost, without);
   };
   return [
     {
@@ -134,19 +140,22 @@ const onGround = (row: ComparisonRow): ComparisonRow =>
     ? { ...row, values: row.values.map((value) => (value === undefined ? undefined : Math.max(0, value))) }
     : row;
 
-/** `out`: layouts whose values count for nothing when the kindest is sought. */
+/** `out`: layouts whose values are set against no other; `unkind`: those that are no merit when the kindest is sought. */
 function tableRow(
   { id, label, quantity: kind, better, values, text, verdicts }: Figure,
   out: readonly boolean[],
+  unkind = out,
 ): TableRow {
-  const counted = values.map((value, i) => (out[i] || verdicts?.[i] === "notLoaded" ? undefined : value));
+  const within = (left: readonly boolean[]) =>
+    values.map((value, i) => (left[i] || verdicts?.[i] === "notLoaded" ? undefined : value));
+  const counted = within(out);
   return {
     id,
     label,
     cells: values.map((_, i) => text(i)),
     ...(verdicts ? { verdicts } : {}),
     changes: values.map((_, i) => (i === 0 ? "" : changeText(counted[0], counted[i], kind))),
-    kindest: better === undefined ? [] : kindestOf(counted, better),
+    kindest: better === undefined ? [] : kindestOf(within(unkind), better),
   };
 }
 
