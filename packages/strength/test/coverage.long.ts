@@ -1,6 +1,7 @@
 /**
  * How often the values that are printed hold, over all kinds of samples; minutes, so not among the usual tests. Of the bounds
- * with 95 % confidence 93 to 99 % must hold, of those with 75 % 73 to 90 %: more would be caution that nobody asked for. Prints its table, from which STATISTICS.md quotes.
+ * with 95 % confidence 93 to 99 % must hold, of those with 75 % 73 to 90 %: more would be caution that nobody asked for, but where few
+ * batches are alike. Prints its table, from which STATISTICS.md quotes.
  */
 
 import { seededRandom } from "@secondline/statistics";
@@ -50,8 +51,10 @@ describe.each(CASES)("n = $n in $batches batches, scatter between them $between,
     );
     expect(at75).toBeGreaterThan(0.73 - ERROR_75);
     expect(at95).toBeGreaterThan(0.93 - ERROR_95);
-    expect(at75).toBeLessThan(0.9 + ERROR_75);
-    expect(at95).toBeLessThan(0.99 + ERROR_95);
+    // Few batches cannot show that they are alike: the bound allows for batches apart, and is the more cautious where they are not.
+    const mayBeCautious = one.batches > 1 && one.between === 0;
+    expect(at75).toBeLessThan((mayBeCautious ? 0.95 : 0.9) + ERROR_75);
+    if (!mayBeCautious) expect(at95).toBeLessThan(0.99 + ERROR_95);
   });
 });
 
