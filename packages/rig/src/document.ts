@@ -6,6 +6,7 @@ import * as z from "zod";
 import { bare, basis, choice, type FaultParams, flag, measured, position, stockId, text } from "./fieldSchemas.ts";
 import type { KnotKind } from "./rig.ts";
 import { fact } from "./rigFacts.ts";
+import { describeValue } from "./units.ts";
 
 /** The tag by which a file is known as a rig of ours, with the version of the format. */
 export const RIG_TAG = "secondline";
@@ -16,7 +17,7 @@ export const RIG_VERSION = 1;
 const RIG_ID = /^[\p{L}\p{N}](?:[\p{L}\p{N}._-]*[\p{L}\p{N}])?$/u;
 const rigId = text("id").superRefine((id, ctx) => {
   if (RIG_ID.test(id)) return;
-  const [got, expected] = [JSON.stringify(id), fact("expected.shortName", {})];
+  const [got, expected] = [describeValue(id), fact("expected.shortName", {})];
   const params: FaultParams = { got, expected, message: fact("idForm", { got, expected }) };
   ctx.addIssue({ code: "custom", params });
 });

@@ -1,10 +1,10 @@
 /**
  * Characters that show nothing or change how other text is shown: controls, marks of writing direction, separators of
- * lines, halves of characters. A name that holds them could forge what a terminal or a report says.
+ * lines, spaces without width, halves of characters. A name that holds them could forge what a terminal or a report says.
  */
 import { fact, type RigFact } from "./rigFacts.ts";
 
-const HIDDEN_CHARACTER = /[\p{Cc}\p{Cs}\u061c\u200e\u200f\u2028-\u202e\u2066-\u2069]/u;
+const HIDDEN_CHARACTER = /[\p{Cc}\p{Cs}\u061c\u200b\u200e\u200f\u2028-\u202e\u2060\u2066-\u2069\ufeff]/u;
 const ALL_HIDDEN = new RegExp(HIDDEN_CHARACTER.source, "gu");
 /** What notes may hold besides: their lines and tabs. */
 const LINES_AND_TABS = /\r\n|[\n\t]/g;
@@ -27,5 +27,6 @@ function kindOf(character: string) {
   if (/[\n\r\u2028\u2029]/.test(character)) return "hidden.break";
   if (character === "\t") return "hidden.tab";
   if (/\p{Cs}/u.test(character)) return "hidden.half";
+  if (/[\u200b\u2060\ufeff]/.test(character)) return "hidden.width";
   return /\p{Cc}/u.test(character) ? "hidden.control" : "hidden.direction";
 }

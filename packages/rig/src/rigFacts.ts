@@ -179,6 +179,7 @@ interface FileFacts {
   "hidden.half": { readonly code: string };
   "hidden.control": { readonly code: string };
   "hidden.direction": { readonly code: string };
+  "hidden.width": { readonly code: string };
 }
 
 /** Faults between fields. */
@@ -219,7 +220,7 @@ interface RigCheckFacts {
   "curve.stretch": NoValues;
   "curve.tension": NoValues;
   "curve.flat": NoValues;
-  "unconfirmed.noValue": { readonly path: string };
+  "unconfirmed.noValue": { readonly path: FactValue };
   "unconfirmed.twice": { readonly path: string };
   "ids.same": { readonly first: string; readonly second: string; readonly id: string };
 }

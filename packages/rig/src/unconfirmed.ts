@@ -6,6 +6,7 @@ import type { Draft } from "./draft.ts";
 import { fieldAt } from "./fields.ts";
 import { editDocument, isGroup, type PathStep, pathSteps, pathText, valueAt } from "./path.ts";
 import { fact } from "./rigFacts.ts";
+import { describeValue } from "./units.ts";
 
 const UNCONFIRMED_FIELD = "unconfirmed";
 /** A profile is confirmed as one: nobody confirms half a valley. */
@@ -46,7 +47,7 @@ export function checkUnconfirmed(draft: Draft): void {
     const path = draft.text(at);
     if (path === undefined || path === "") return;
     if (!namesValue(path)) {
-      draft.fault(at, fact("expected.path", {}), fact("unconfirmed.noValue", { path: JSON.stringify(path) }));
+      draft.fault(at, fact("expected.path", {}), fact("unconfirmed.noValue", { path: describeValue(path) }));
     } else if (paths.indexOf(path) < i)
       draft.fault(at, fact("expected.pathOnce", {}), fact("unconfirmed.twice", { path }));
   });

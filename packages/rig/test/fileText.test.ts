@@ -64,6 +64,8 @@ describe("hidden characters", () => {
     ["\x7f", "hidden.control", "U+007F"],
     ["\x9b", "hidden.control", "U+009B"],
     ["\u061c", "hidden.direction", "U+061C"],
+    ["\u200b", "hidden.width", "U+200B"],
+    ["\ufeff", "hidden.width", "U+FEFF"],
     ["\u200f", "hidden.direction", "U+200F"],
     ["\u2028", "hidden.break", "U+2028"],
     ["\u202e", "hidden.direction", "U+202E"],

@@ -159,6 +159,7 @@ export const RIG_FACTS_ENGLISH = {
   "hidden.half": "half a character ({code})",
   "hidden.control": "a control character ({code})",
   "hidden.direction": "a mark that turns the direction of writing ({code})",
+  "hidden.width": "a space without width ({code})",
 
   // Fields that do not go together
   "sections.noneOpen": "Every section has a length; one must have none, for it takes up the rest of the line.",

@@ -15,11 +15,16 @@ type ToldIn<Value, Code extends string> = Value extends Fact
       : never
   : Value;
 
+/** Somebody's text may be as long as a file: so much of it is told [letters]. */
+const LONGEST_TEXT = 200;
+const inShort = (text: string): string => (text.length > LONGEST_TEXT ? `${text.slice(0, LONGEST_TEXT)}…` : text);
+
 /** A way to tell the facts of one catalogue, and every other value that a fact may have. */
 export function telling<Code extends string>(sentences: Readonly<Record<Code, string>>) {
   const all: Readonly<Record<string, string>> = sentences;
   function value(one: FactValue): string | number {
-    if (typeof one === "string" || typeof one === "number") return one;
+    if (typeof one === "string") return inShort(one);
+    if (typeof one === "number") return one;
     if ("code" in one) return sentence(one);
     if ("brought" in one) return broughtIn(one.brought);
     if ("list" in one)

@@ -92,6 +92,11 @@ describe("strengths tell", () => {
     expect(said[0]).toMatch(/^Own break tests: \d+ of \d+ count towards this rig, for /);
   });
 
+  it("a text as long as a file, in short", () => {
+    const told = tellNote(noteFact("need.unfit", { name: "x".repeat(5000), reason: "Ada" }));
+    expect(told).toMatch(/^x{200}…: judged unfit by Ada\. It must come down\.$/);
+  });
+
   it("a wear of which nothing is known any more", () => {
     const range = { quantity: { brought: "share of the width" }, got: 0.99, from: 0, to: 0.4 };
     const outside = noteFact("outside.quantity", range);

@@ -164,6 +164,7 @@ describe("hidden characters", () => {
     ["\t", "a tab (U+0009)"],
     ["\x7f", "a control character (U+007F)"],
     ["\x9b", "a control character (U+009B)"],
+    ["\ufeff", "a space without width (U+FEFF)"],
     ["\u061c", "a mark that turns the direction of writing (U+061C)"],
     ["\u200f", "a mark that turns the direction of writing (U+200F)"],
     ["\u2028", "a line break (U+2028)"],

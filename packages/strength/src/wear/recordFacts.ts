@@ -55,8 +55,8 @@ export interface RecordFacts extends RecordPlaceFacts, HungFacts {
   "event.notRigged": OfEvent;
   "event.rigged": OfEvent;
   "clamps.two": { readonly name: string; readonly first: FactValue; readonly second: FactValue };
-  "value.outOfBounds": { readonly got: string; readonly expected: FactValue };
-  "value.noDate": { readonly got: string };
+  "value.outOfBounds": { readonly got: FactValue; readonly expected: FactValue };
+  "value.noDate": { readonly got: FactValue };
   "record.key": { readonly key: string };
   /** A value of another kind than the form asks for; `at`: its path. */
   "form.field": { readonly at: string; readonly got: FactValue; readonly expected: FactValue };

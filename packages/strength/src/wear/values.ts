@@ -1,5 +1,5 @@
 /** Values of a wear record: text with units, dates, counts, each read into SI or refused with what is expected. */
-import { type Dimension, parseQuantity, rigFact } from "@secondline/rig";
+import { type Dimension, describeValue, parseQuantity, rigFact } from "@secondline/rig";
 import * as z from "zod";
 import { type PlainDate, readDate } from "../dates/calendarDate.ts";
 import type { RecordIssue } from "./faults.ts";
@@ -20,7 +20,7 @@ export function quantity(dimension: Dimension, least: number, most: number, [low
     const within = read.ok && read.value >= least && read.value <= most;
     if (read.ok && within) return read.value;
     const expected = rigFact("expected.range", { low, high });
-    const got = JSON.stringify(written);
+    const got = describeValue(written);
     const message = recordFact("value.outOfBounds", { got, expected });
     const { ok: _, ...params } = read.ok ? { ok: false, got, expected, message } : read;
     context.addIssue({ code: "custom", params: params satisfies FaultParams });
@@ -31,7 +31,7 @@ export function quantity(dimension: Dimension, least: number, most: number, [low
 export const date = z.string().transform((text, context): PlainDate => {
   const read = readDate(text);
   if (read !== undefined) return read;
-  const got = JSON.stringify(text);
+  const got = describeValue(text);
   const params: FaultParams = {
     got,
     expected: recordFact("expected.date", {}),
