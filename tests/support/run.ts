@@ -3,7 +3,7 @@ import {
   type Assessed,
   assess,
   assessRig,
-  type Found,
+  type SearchResult,
   type Judgement,
   type Outcome,
   type Rig,
@@ -30,7 +30,7 @@ export function judged(rig: Rig, judgements: readonly Judgement[]): Assessed {
 export const runOf = (assessed: Assessed, whatIf: WhatIf, options: RunOptions = { accuracy: "standard" }): WhatIfRun =>
   finish(runWhatIf(assessed, whatIf, options));
 
-export const foundOf = (assessed: Assessed, options: SearchOptions): Found => finish(study(assessed, options));
+export const foundOf = (assessed: Assessed, options: SearchOptions): SearchResult => finish(study(assessed, options));
 export const studyOf = (rig: Rig, options: SearchOptions): Outcome => foundOf(assessRig(rig), options).outcome;
 
 /** Outcome of one what-if that must have been computed, in a run in which parts give way. */

@@ -1,11 +1,11 @@
 /** Until when a rig may stay up: by the same rule, and the same runs, as its verdict. */
-import { type Found, type Outlook, rigOnLaterDays, type TakeDownQuestion, takeDownDates } from "@secondline/scenarios";
+import { type SearchResult, type Outlook, rigOnLaterDays, type TakeDownQuestion, takeDownDates } from "@secondline/scenarios";
 import type { ReadAssessment } from "./assessment.ts";
 
 /** Undefined without a day to begin with. */
 export function takeDownQuestion(
   { assessment, assessed }: Pick<ReadAssessment, "assessment" | "assessed">,
-  { demands, outcome }: Found,
+  { demands, outcome }: SearchResult,
 ): TakeDownQuestion | undefined {
   const rigOn = rigOnLaterDays(assessment);
   if (!rigOn || assessment.on === undefined) return undefined;
@@ -13,7 +13,7 @@ export function takeDownQuestion(
 }
 
 /** Undefined without a day to begin with. */
-export function outlookOf(read: ReadAssessment, found: Found): Outlook | undefined {
+export function outlookOf(read: ReadAssessment, found: SearchResult): Outlook | undefined {
   const question = takeDownQuestion(read, found);
   return question && takeDownDates(question);
 }

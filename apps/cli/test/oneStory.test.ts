@@ -2,7 +2,7 @@
 import { readFileSync } from "node:fs";
 import { report } from "@secondline/report";
 import { type Rig, readRig } from "@secondline/rig";
-import { type Assessed, assess, type Found, study, whatIfSet } from "@secondline/scenarios";
+import { type Assessed, assess, type SearchResult, study, whatIfSet } from "@secondline/scenarios";
 import { beforeAll, describe, expect, it } from "vitest";
 import { checkText } from "../src/checkText.ts";
 import { outcomeData } from "../src/outcomeData.ts";
@@ -68,7 +68,7 @@ function reportWhatIfs(html: string): Map<string, Figures> {
 
 describe.each(["old-rig.json", "sound-rig.json", "loose-backup.json"])("%s", (name) => {
   let assessed: Assessed;
-  let found: Found;
+  let found: SearchResult;
   let [text, html] = ["", ""];
   let data: ReturnType<typeof outcomeData>;
 

@@ -117,7 +117,7 @@ export {
 export { Sampler, SEED } from "./scatter/sampler.ts";
 export { NoEquilibrium, NothingComputed } from "./search/conclude.ts";
 export { DEFAULT_RUNS } from "./search/defaultRuns.ts";
-export { type Found, type Round, type SearchOptions, search } from "./search/search.ts";
+export { type SearchResult, type Round, type SearchOptions, search } from "./search/search.ts";
 export { study } from "./search/study.ts";
 export type { SingleFailure } from "./singles/singleFailures.ts";
 export { type RigStrengths, rigStrengths } from "./strengths/rigStrengths.ts";

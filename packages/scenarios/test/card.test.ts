@@ -10,7 +10,7 @@ import {
   type CardTerms,
   type Crossing,
   cardUntil,
-  type Found,
+  type SearchResult,
   fallsLeft,
   heaviestWalker,
   keptUpTo,
@@ -73,7 +73,7 @@ function worked(assessment: Assessment): Assessed {
 const LOAD = { share: () => 0.28 };
 const assessment = assessmentOf();
 const assessed = worked(assessment);
-let found: Found;
+let found: SearchResult;
 let outlook: Outlook;
 const rigOn = rigOnLaterDays(assessment)!;
 beforeAll(() => {

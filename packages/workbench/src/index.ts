@@ -93,7 +93,7 @@ export {
 export { sweepSpots, sweepTable } from "./howFar/sweepRows.ts";
 export { takeAsLayout } from "./howFar/takeAsLayout.ts";
 export { KeptFounds } from "./inHand/keptFounds.ts";
-export { besidesOf, type Known } from "./inHand/known.ts";
+export { besidesOf, type LoadedEvidence } from "./inHand/known.ts";
 export { openOnWorst } from "./inHand/openOnWorst.ts";
 export type { Recordings } from "./inHand/recordings.ts";
 export { type Actions, createSandbox, type Sandbox, type Start } from "./inHand/sandbox.ts";
@@ -137,7 +137,7 @@ export { answerWay } from "./newRig/answerChoices.ts";
 export {
   ANSWER_IDS,
   ANSWERS,
-  type Answer,
+  type NewRigAnswer,
   type AnswerId,
   type Answers,
   answerOf,
@@ -146,7 +146,7 @@ export {
   type QuestionId,
 } from "./newRig/answers.ts";
 export { withAnswer, withDrawnConnections, withDrawnGround, withProfile } from "./newRig/drawn.ts";
-export type { Doubt, Fault, FaultKind, Place } from "./newRig/fault.ts";
+export type { AnswerDoubt, Fault, FaultKind, AnswerPlace } from "./newRig/fault.ts";
 export { keepAnswers, keptAnswers } from "./newRig/keptAnswers.ts";
 export { createNewRigDesk, type NewRigDesk } from "./newRig/newRigDesk.ts";
 export { type PlacesReading, placesText, readPlaces } from "./newRig/places.ts";
@@ -208,7 +208,7 @@ export {
   type SideHost,
 } from "./side/held.ts";
 export { flatProjection, type Projection } from "./side/projection.ts";
-export { type Point, type Side, type Site, sideOf } from "./side/side.ts";
+export { type Point, type SideView, type Site, sideOf } from "./side/side.ts";
 export { createSideDesk, type SideDesk, type SideInSight, sideInSight } from "./side/sideDesk.ts";
 export { sideFrame } from "./side/sideFrame.ts";
 export { LEG_FIELDS, type LegField, type LegsReading, readLegs } from "./site/legs.ts";

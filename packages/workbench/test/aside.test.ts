@@ -11,7 +11,7 @@ import {
   MOST_LAYOUTS,
   nearestHandle,
   type Projection,
-  type Side,
+  type SideView,
   type Sketched,
   sketch,
   startKeeping,
@@ -169,7 +169,7 @@ describe("a sketch of a rig", () => {
 });
 
 describe("handles in a drawing from the side", () => {
-  const side: Side = {
+  const side: SideView = {
     site: { span: 50, rise: 0 },
     points: [
       [0, -1],

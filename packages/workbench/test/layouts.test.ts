@@ -1,7 +1,7 @@
 import { layoutTraceData } from "@secondline/figures/time";
 import { editDocument } from "@secondline/rig";
-import type { Answer, RunRequest, StudyRequest } from "@secondline/runner";
-import type { Found, Outcome, PartOutcome, Rig, WhatIfOutcome, WhatIfRun } from "@secondline/scenarios";
+import type { ServiceAnswer, RunRequest, StudyRequest } from "@secondline/runner";
+import type { SearchResult, Outcome, PartOutcome, Rig, WhatIfOutcome, WhatIfRun } from "@secondline/scenarios";
 import { beforeEach, describe, expect, it } from "vitest";
 import { syntheticRecording } from "../../figures/test/syntheticRecording.ts";
 import { createSandbox, type Sandbox } from "../src/inHand/sandbox.ts";
@@ -19,10 +19,10 @@ class DeafRunner {
   readonly cancelled: string[] = [];
   run(request: RunRequest) {
     this.runs.push(request);
-    return new Promise<Answer<WhatIfRun>>(() => undefined);
+    return new Promise<ServiceAnswer<WhatIfRun>>(() => undefined);
   }
   study(_: StudyRequest) {
-    return new Promise<Answer<Found>>(() => undefined);
+    return new Promise<ServiceAnswer<SearchResult>>(() => undefined);
   }
   async cancel(id: string) {
     this.cancelled.push(id);

@@ -15,7 +15,7 @@ import { makeRuns } from "../studies/makeRuns.ts";
 import { readPlanFile } from "../studies/planFile.ts";
 import {
   checkHead,
-  type Found,
+  type FoundResultFile,
   folderState,
   type Head,
   headOf,
@@ -153,7 +153,7 @@ export function merge(folders: readonly string[], { out: name, force, partial }:
 }
 
 /** In which file every run is. A run that two have made must be the same in both. */
-function placesOf(found: readonly Found[], opened: readonly number[], runs: number): ReadonlyMap<number, number> {
+function placesOf(found: readonly FoundResultFile[], opened: readonly number[], runs: number): ReadonlyMap<number, number> {
   const places = new Map<number, number>();
   found.forEach(({ file, lines }, f) => {
     for (const [run, at] of lines) {
@@ -173,7 +173,7 @@ const NEWLINE = Buffer.from("\n");
 function* pieces(
   head: Head,
   places: ReadonlyMap<number, number>,
-  found: readonly Found[],
+  found: readonly FoundResultFile[],
   opened: readonly number[],
 ): Generator<Buffer> {
   yield Buffer.from(`${JSON.stringify(head)}\n`);

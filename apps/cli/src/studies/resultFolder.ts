@@ -27,7 +27,7 @@ export interface Shard {
   readonly of: number;
 }
 
-export interface Found {
+export interface FoundResultFile {
   readonly file: string;
   readonly head: Head;
   readonly lines: ReadonlyMap<number, LineAt>;
@@ -60,7 +60,7 @@ export function resultFiles(folder: string): readonly string[] {
 }
 
 /** Reads a file of results; undefined where not even its head was written whole. Damage besides a torn end is refused. */
-export function readResults(file: string): Found | undefined {
+export function readResults(file: string): FoundResultFile | undefined {
   let head: Head | undefined;
   const lines = new Map<number, LineAt>();
   let torn = false;

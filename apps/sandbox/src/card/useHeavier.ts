@@ -1,4 +1,4 @@
-import type { CardQuestion, Found } from "@secondline/scenarios";
+import type { CardQuestion, SearchResult } from "@secondline/scenarios";
 import { foundOf, type Heaviest, heavierOf } from "@secondline/workbench";
 import { useEffect } from "react";
 import { useJob } from "../state/useJob.ts";
@@ -27,7 +27,7 @@ export interface Heavier {
 export function useHeavier(): Heavier {
   const { store } = useContextOrThrow();
   const found = useSandbox(foundOf);
-  const { job, latest, slot } = useJob<{ readonly of: Found } & Heaviest, HeavierProgress>();
+  const { job, latest, slot } = useJob<{ readonly of: SearchResult } & Heaviest, HeavierProgress>();
   const record = useWear((state) => state.good.written);
   // biome-ignore lint/correctness/useExhaustiveDependencies: another verdict, or none, ends what was asked of this one
   useEffect(() => () => slot.rest("idle"), [found]);

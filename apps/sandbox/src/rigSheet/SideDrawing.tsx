@@ -1,5 +1,5 @@
 import { newRigWords } from "@secondline/words/newRig";
-import { documentHost, type Held, type Side, sideFrame, sideOf } from "@secondline/workbench";
+import { documentHost, type Held, type SideView, sideFrame, sideOf } from "@secondline/workbench";
 import { useMemo } from "react";
 import { PlainSide } from "../side/PlainSide.tsx";
 import { SideHandles } from "../side/SideHandles.tsx";
@@ -19,7 +19,7 @@ export function SideDrawing({ grip }: { grip: Held["kind"] }) {
   return <Drawing side={side} grip={grip} />;
 }
 
-function Drawing({ side, grip }: { side: Side; grip: Held["kind"] }) {
+function Drawing({ side, grip }: { side: SideView; grip: Held["kind"] }) {
   const host = documentHost(useContextOrThrow(), side);
   const desk = useSideDesk(side, host);
   const {

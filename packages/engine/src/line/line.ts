@@ -3,7 +3,7 @@ import type { LineKernel } from "../kernel/lineKernel.ts";
 import { COLUMN, COLUMNS, HEAD, HEAD_SIZE, pitchFor, RUN, runSize, TINY } from "../kernel/lineLayout.ts";
 import type { LineMake, Material } from "../problem.ts";
 import { branchStiffness, maxwellStep } from "./maxwell.ts";
-import { buildMesh, type Place, type SizeOf } from "./mesh.ts";
+import { buildMesh, type NodePlace, type SizeOf } from "./mesh.ts";
 import { type TensionCurve, tensionCurve } from "./tensionCurve.ts";
 
 /** A stretch of a line of one material. */
@@ -70,7 +70,7 @@ export function draftLine(
   make: LineMake,
   naturalLength: number,
   size: number,
-  places: readonly Place[],
+  places: readonly NodePlace[],
   split: number | undefined,
   sizeOf?: SizeOf,
 ): LineDraft {

@@ -10,11 +10,11 @@ import { type Line, runIndexAt } from "./line.ts";
 import { anchorOf, chordDirection } from "./model.ts";
 import { energyAt, slopeAt, tensionAt } from "./tensionCurve.ts";
 
-export type EndKind = "fixed" | "spring" | "legs" | "free";
+export type SupportKind = "fixed" | "spring" | "legs" | "free";
 
 /** One end of one line. */
-export class LineEnd {
-  kind: EndKind;
+export class EndSupport {
+  kind: SupportKind;
   readonly line: Line;
   readonly end: "A" | "B";
   readonly node: number;

@@ -25,7 +25,7 @@ export interface Mesh {
  * A place that wants a node. The lower the rank, the more exactly it is met when two are too close; rank 0 is met in any case, but for
  * a hand's breadth beside an anchor.
  */
-export interface Place {
+export interface NodePlace {
   readonly at: number;
   readonly rank: number;
 }
@@ -44,7 +44,7 @@ export type SizeOf = (from: number, to: number) => number;
 export function buildMesh(
   naturalLength: number,
   size: number,
-  places: readonly Place[],
+  places: readonly NodePlace[],
   split?: number,
   sizeOf: SizeOf = () => size,
 ): Mesh {
@@ -63,7 +63,7 @@ export function buildMesh(
 }
 
 /** Ends always; then places by rank, dropping those too near one already kept. */
-function keepApart(places: readonly Place[], closest: number): number[] {
+function keepApart(places: readonly NodePlace[], closest: number): number[] {
   const kept = [0, 1];
   for (const place of [...places].sort((a, b) => a.rank - b.rank || a.at - b.at)) {
     if (place.rank === 0) {

@@ -6,7 +6,7 @@
 
 import { COLUMN } from "../kernel/lineLayout.ts";
 import type { Line } from "../line/line.ts";
-import type { LineEnd } from "../line/lineEnds.ts";
+import type { EndSupport } from "../line/lineEnds.ts";
 import { killElement, nodePosition } from "../line/lineState.ts";
 import type { Model } from "../line/model.ts";
 import type { Spent } from "../record/energyAudit.ts";
@@ -26,7 +26,7 @@ export interface Failing {
   readonly lines: readonly Line[];
   /** Per line: out[0] is the work that stretching it took [J], out[1] the largest excess over strength [N]. */
   readonly out: readonly Float64Array[];
-  readonly ends: readonly LineEnd[];
+  readonly ends: readonly EndSupport[];
   readonly contacts: readonly RingContact[];
   readonly legAnchors: readonly LegAnchor[];
   readonly leash: Leash;

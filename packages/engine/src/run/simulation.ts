@@ -8,7 +8,7 @@ import { fastestKernel } from "../kernel/lineKernelWasm.ts";
 import { HEAD } from "../kernel/lineLayout.ts";
 import { addDrag } from "../line/drag.ts";
 import { type Line, loadLine } from "../line/line.ts";
-import { LineEnd } from "../line/lineEnds.ts";
+import { EndSupport } from "../line/lineEnds.ts";
 import { lostNode, placeAtRest } from "../line/lineState.ts";
 import { anchorOf, buildModel, MASTER_MASS, type Model, type ModelOptions } from "../line/model.ts";
 import { hypot } from "../portable/index.ts";
@@ -62,7 +62,7 @@ export class Simulation {
   readonly startHeight: number;
   readonly #kernel: LineKernel;
   readonly #lines: readonly Line[];
-  readonly #ends: readonly LineEnd[];
+  readonly #ends: readonly EndSupport[];
   readonly #contacts: readonly RingContact[];
   readonly #ring = new Float64Array(6);
   readonly #walker = new Float64Array(6);
@@ -121,7 +121,7 @@ export class Simulation {
         : [],
     );
     this.#ends = this.#lines.flatMap((line) =>
-      (["A", "B"] as const).map((end) => new LineEnd(line, end, problem, m, step, legs[end].length > 0)),
+      (["A", "B"] as const).map((end) => new EndSupport(line, end, problem, m, step, legs[end].length > 0)),
     );
     this.joints = new Joints(main, backup, this.model.joints, m, step);
     const connections = this.joints.states.filter(({ joint }) => joint.kind === "connection").length;

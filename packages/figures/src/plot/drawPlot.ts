@@ -5,7 +5,7 @@ import type { Palette } from "../palette.ts";
 import { brokenLines } from "../sheet.ts";
 import { type Frame, frameOf, LABEL_FONT, LINE_HEIGHT, namedCurves } from "./frame.ts";
 import { drawMark } from "./marks.ts";
-import type { Curve, Place, Plot, Tone } from "./plot.ts";
+import type { Curve, PlotPoint, Plot, Tone } from "./plot.ts";
 
 /** Height that a plot takes at a width [px]. */
 export const plotHeight = (plot: Plot, width: number, ink: Pick<Ink, "font" | "measureText">): number =>
@@ -164,7 +164,7 @@ function nameBelow(ink: Ink, plot: Plot, frame: Frame, palette: Palette): void {
 
 const clamped = (value: number, from: number, to: number) => Math.min(to, Math.max(from, value));
 
-function trace(ink: Ink, points: readonly Place[], { x, y }: Frame): void {
+function trace(ink: Ink, points: readonly PlotPoint[], { x, y }: Frame): void {
   ink.beginPath();
   points.forEach(([px, py], i) => {
     if (i === 0) ink.moveTo(x.px(px), y.px(py));
@@ -172,7 +172,7 @@ function trace(ink: Ink, points: readonly Place[], { x, y }: Frame): void {
   });
 }
 
-function line(ink: Ink, [x0, y0]: Place, [x1, y1]: Place): void {
+function line(ink: Ink, [x0, y0]: PlotPoint, [x1, y1]: PlotPoint): void {
   ink.beginPath();
   ink.moveTo(x0, y0);
   ink.lineTo(x1, y1);

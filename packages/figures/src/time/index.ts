@@ -27,7 +27,7 @@ export type { PlotData, PlotDrawing, PlotSeries } from "./plotDrawing.ts";
 export { type Gutter, type PlotFrame, plotFrame, timeOf, xOf, yOf } from "./plotFrame.ts";
 export type { TimeRange } from "./plotGrid.ts";
 export type { Probe } from "./probe.ts";
-export { type Drawn, pinched, RangeHand, type RangeTarget, wheeled } from "./rangeGestures.ts";
+export { type DrawnRange, pinched, RangeHand, type RangeTarget, wheeled } from "./rangeGestures.ts";
 export { type DrawnSamples, forceProbes, forceView } from "./shownForces.ts";
 export { type LaidFlag, laidFlags, laidNames, stripGutter } from "./stripLayout.ts";
 export { type PlotRequest, timePicture, wholeRun } from "./timePicture.ts";

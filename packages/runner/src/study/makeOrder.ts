@@ -3,7 +3,7 @@ import type { Assessed, RunOrder, RunResult } from "@secondline/scenarios";
 import type { TaskCall, WorkerPool } from "../pool/workerPool.ts";
 import { worthKeeping } from "../results/resultKey.ts";
 import type { RunResults } from "../results/runResults.ts";
-import type { Answer } from "../service.ts";
+import type { ServiceAnswer } from "../service.ts";
 
 export interface OrderOf {
   readonly assessed: Assessed;
@@ -16,7 +16,7 @@ export async function makeOrder(
   { assessed, order }: OrderOf,
   key: string,
   call: TaskCall,
-): Promise<Answer<RunResult>> {
+): Promise<ServiceAnswer<RunResult>> {
   const answer = await pool.work<"order">(assessed, { kind: "order", order }, call);
   if (answer.ok) {
     if (worthKeeping(answer.value)) await results.put(key, answer.value);

@@ -4,7 +4,7 @@
  */
 import { FIELDS, type Rig, readRig } from "@secondline/rig";
 import { type Assessed, type Assessment, assess } from "../assessment/assessment.ts";
-import type { Found, SearchOptions } from "../search/search.ts";
+import type { SearchResult, SearchOptions } from "../search/search.ts";
 import type { Knob } from "../sweep/knob.ts";
 import { withValue } from "../sweep/knob.ts";
 import type { SweepOptions } from "../sweep/sweep.ts";
@@ -24,7 +24,7 @@ export interface HeaviestWalker {
 export interface HeaviestFound {
   readonly walker: HeaviestWalker;
   /** What was searched with that walker, and what it found: how long the rig keeps is worked out of it. Absent: the walker is the file's. */
-  readonly searched?: { readonly assessment: Assessment; readonly assessed: Assessed; readonly found: Found };
+  readonly searched?: { readonly assessment: Assessment; readonly assessed: Assessed; readonly found: SearchResult };
 }
 
 export interface WalkerQuestion {
@@ -42,7 +42,7 @@ export type WalkerStep =
 /** Undefined: nothing could be swept, or the search found no verdict. */
 export type WalkerAnswer =
   | { readonly kind: "swept"; readonly swept: Swept | undefined }
-  | { readonly kind: "found"; readonly found: Found | undefined };
+  | { readonly kind: "found"; readonly found: SearchResult | undefined };
 
 /** Masses are told in these steps [kg]. */
 const MASS_STEP = 5;

@@ -15,7 +15,7 @@ const MOST_PEAK = 200_000;
 /** Longest recording that is laid out evenly [s]. */
 const MOST_SECONDS = 600;
 
-export interface Sample {
+export interface CellSample {
   readonly time: number;
   /** NaN where the cell is empty or says that there is no number. */
   readonly force: number;
@@ -63,7 +63,7 @@ const NO_NUMBER = /^(nan|n\/a|na|null|-|--|#n\/a|overload|ovl)?$/i;
 const NUMBER = /^[+-]?(\d+\.?\d*|\.\d+)(e[+-]?\d+)?$/i;
 
 function readSamples(lines: readonly string[], head: RecordingHead) {
-  const samples: Sample[] = [];
+  const samples: CellSample[] = [];
   const faults: RecordingFault[] = [];
   let more = 0;
   const tell = (one: RecordingFault) => {
@@ -113,7 +113,7 @@ function noTime(line: number, time: string, { timeName }: RecordingHead): Record
   return fault(line, timeName, `"${short(time)}"`, "a number of seconds or milliseconds, as the header says", message);
 }
 
-function axisFaults(samples: readonly Sample[], { timeName }: RecordingHead): RecordingFault | undefined {
+function axisFaults(samples: readonly CellSample[], { timeName }: RecordingHead): RecordingFault | undefined {
   if (samples.length < FEWEST_SAMPLES) {
     const got = `${samples.length} samples`;
     return fault(1, "", got, `at least ${FEWEST_SAMPLES} samples`, `The recording has ${got}; that is no fall.`);
@@ -149,7 +149,7 @@ function axisFaults(samples: readonly Sample[], { timeName }: RecordingHead): Re
   return undefined;
 }
 
-function sizeFault(samples: readonly Sample[], { forceName }: RecordingHead): RecordingFault | undefined {
+function sizeFault(samples: readonly CellSample[], { forceName }: RecordingHead): RecordingFault | undefined {
   const known = samples.filter(({ force }) => !Number.isNaN(force));
   const largest = known.reduce((most, { force }) => Math.max(most, Math.abs(force)), 0);
   if (largest >= LEAST_PEAK && largest <= MOST_PEAK) return undefined;

@@ -9,7 +9,7 @@ import type { GoodRun, RunResult } from "../facts/runFacts.ts";
 import { nineDigits } from "../nineDigits.ts";
 import type { RunOrder } from "../run/runOrder.ts";
 import { runWork } from "../run/runWork.ts";
-import { type Sample, Sampler, SEED } from "../scatter/sampler.ts";
+import { type DrawSample, Sampler, SEED } from "../scatter/sampler.ts";
 import { type Knob, knobValues } from "../sweep/knob.ts";
 import { type SweepPoint, sweepPoints } from "../sweep/sweepPoints.ts";
 import { GENERATION, VERSION } from "../version.ts";
@@ -39,7 +39,7 @@ export interface PlanRun {
   readonly point: SweepPoint;
   readonly file: string;
   readonly event: WhatIf;
-  readonly sample: Sample;
+  readonly sample: DrawSample;
   /** Counted from 0 in its what-if at its point. */
   readonly draw: number;
 }

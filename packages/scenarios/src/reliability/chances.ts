@@ -15,7 +15,7 @@ import { anchorFacts, judgedFactors } from "../rule/cautionFacts.ts";
 import { executeRun } from "../run/executeRun.ts";
 import type { RunOrder } from "../run/runOrder.ts";
 import { INPUT_IDS, type Spreads, type UncertainInput, uncertainInputs } from "../scatter/inputs.ts";
-import { type Sample, Sampler, SEED } from "../scatter/sampler.ts";
+import { type DrawSample, Sampler, SEED } from "../scatter/sampler.ts";
 import { type RigStrengths, rigStrengths } from "../strengths/rigStrengths.ts";
 import type { Chances, NoChances, PartChance, ScatterShare } from "./chancesOutcome.ts";
 import { type DrawnRuns, drawnRuns, medianLoads } from "./drawnRuns.ts";
@@ -67,7 +67,7 @@ export class ChancesImpossible extends Error {
 export interface ChancesPlan {
   readonly options: ChancesOptions & { readonly runs: number; readonly seed: number; readonly accuracy: Accuracy };
   readonly inputs: readonly UncertainInput[];
-  readonly samples: readonly Sample[];
+  readonly samples: readonly DrawSample[];
   /** The what-if last; before it what must be run first, under the same draws. */
   readonly events: readonly [WhatIf, ...WhatIf[]];
 }

@@ -2,7 +2,7 @@
 import { takenAway, type WhatIf } from "../events/registry.ts";
 import type { RunResult, Trouble } from "../facts/runFacts.ts";
 import { median } from "../scatter/median.ts";
-import type { Sample } from "../scatter/sampler.ts";
+import type { DrawSample } from "../scatter/sampler.ts";
 import type { RigStrengths } from "../strengths/rigStrengths.ts";
 import { type LoadedPart, loadsIn } from "./loadedParts.ts";
 
@@ -23,7 +23,7 @@ export interface DrawnRunsOptions {
   readonly whatIf: WhatIf;
   readonly strengths: RigStrengths;
   readonly parts: readonly LoadedPart[];
-  readonly samples: readonly Sample[];
+  readonly samples: readonly DrawSample[];
 }
 
 /** `results`: of `samples`, in their order. */

@@ -16,7 +16,7 @@ import {
   scatterOf,
   scatterOfFamily,
 } from "../scatter/levels.ts";
-import { type Known, surfaceThrough } from "../scatter/surface.ts";
+import { type KnownValue, surfaceThrough } from "../scatter/surface.ts";
 import { type Utilisation, utilisation } from "./utilisation.ts";
 
 /** An event with the runs that were made of it. */
@@ -84,7 +84,7 @@ function fromNeighbours(ones: readonly Measured[], { chance }: Scatter): Readonl
   const inLogs = ones.filter(({ draws }) => draws.scale === undefined && draws.values.every((value) => value > 0));
   return new Map(
     familiesOf(inLogs, ({ of }) => of.event).flatMap((rows) => {
-      const known = rows.map(({ one, at }): Known => {
+      const known = rows.map(({ one, at }): KnownValue => {
         const { values } = one.draws;
         const value = values.reduce((sum, each) => sum + Math.log(each), 0) / values.length;
         return { at, value, noise: chance / values.length };

@@ -5,12 +5,12 @@ import type { GoodRun, RunResult, Trouble } from "../facts/runFacts.ts";
 import type { Trace } from "../facts/trace.ts";
 import type { EventRuns } from "../rule/demand.ts";
 import type { RunOrder } from "../run/runOrder.ts";
-import { CENTRE, type Sample } from "../scatter/sampler.ts";
+import { CENTRE, type DrawSample } from "../scatter/sampler.ts";
 
 /** One event, under one of the draws, on one mesh. */
 export interface Wanted {
   readonly event: WhatIf;
-  readonly sample: Sample;
+  readonly sample: DrawSample;
   readonly accuracy: Accuracy;
   /** Where traces are kept: of this draw too. */
   readonly trace?: boolean;
@@ -76,7 +76,7 @@ export class RunBook {
     slots.set(this.#slot(wanted), { result, deviates: wanted.sample.deviates });
   }
 
-  result(event: WhatIf, sample: Sample, accuracy: Accuracy): RunResult | undefined {
+  result(event: WhatIf, sample: DrawSample, accuracy: Accuracy): RunResult | undefined {
     return this.#known({ event, sample, accuracy });
   }
 

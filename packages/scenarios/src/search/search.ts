@@ -88,7 +88,7 @@ const MOST_DRAWS = 48;
 export const otherMesh = (accuracy: Accuracy): Accuracy => (accuracy === "fine" ? "standard" : "fine");
 
 /** The outcome, and the runs that it rests on: a take-down date asks them again on later days. */
-export interface Found {
+export interface SearchResult {
   readonly outcome: Outcome;
   readonly demands: readonly EventRuns[];
 }
@@ -101,7 +101,7 @@ export function* search(
   assessed: Assessed,
   options: SearchOptions,
   likely: typeof likelyFirst,
-): Generator<Round, Found, readonly RunResult[]> {
+): Generator<Round, SearchResult, readonly RunResult[]> {
   const { rig } = assessed;
   const strengths = rigStrengths(rig, assessed.tests);
   const statics = staticsOf(rig, strengths);

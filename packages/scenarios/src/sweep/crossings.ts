@@ -1,7 +1,7 @@
 /** Where a curve meets a limit, with the interval of values at which its band does. */
 import type { Worst } from "./envelope.ts";
 import { isApart, type Knob } from "./knob.ts";
-import type { CellState, Crossing, LimitFound, Stretch, SweepLimit, SweepWhat } from "./sweepOutcome.ts";
+import type { CellState, Crossing, LimitFound, KnobRange, SweepLimit, SweepWhat } from "./sweepOutcome.ts";
 import { toldLevel, toldOf } from "./tracks.ts";
 
 type Curve = (value: number) => Worst | undefined;
@@ -140,7 +140,7 @@ function apart({ limit }: CrossingQuestion, raw: number, known: readonly Place[]
 export function keptStretches(
   { what, knob, values, curve, limit }: CrossingQuestion,
   by: "value" | "high" = "value",
-): readonly Stretch[] {
+): readonly KnobRange[] {
   const raw = rawLimit(what, limit);
   const places = isApart(knob) ? values : cells(values);
   const kept = places.map((x) => {

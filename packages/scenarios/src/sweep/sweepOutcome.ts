@@ -85,12 +85,12 @@ export interface Region {
   /** The outline: for values of the second knob, stretches of the first in which the limit is kept with the whole band. */
   readonly outline: readonly {
     readonly at: number;
-    readonly kept: readonly Stretch[];
+    readonly kept: readonly KnobRange[];
   }[];
 }
 
 /** Of a knob's values, both ends included. */
-export interface Stretch {
+export interface KnobRange {
   readonly from: number;
   readonly to: number;
 }
@@ -117,7 +117,7 @@ export interface Swept {
   /** Of one knob whose values do not stand apart: the curve, closely, for drawing. */
   readonly line?: readonly (Told & { readonly at: number })[];
   /** Of one knob: stretches of it in which the last limit is kept, where there is one. */
-  readonly kept?: readonly Stretch[];
+  readonly kept?: readonly KnobRange[];
   /** Of two. */
   readonly region?: Region;
   /** What was drawn, of how many events that were looked at. */

@@ -19,12 +19,12 @@ import {
 import { grouped } from "../breakLog/grouped.ts";
 import type { BreakTest } from "../breakLog/logEntry.ts";
 import { brokenValues, CHARACTERISTIC_CONTENT, characteristicValues } from "./characteristic.ts";
-import { type Doubt, doubtsOf } from "./doubts.ts";
+import { type GroupDoubt, doubtsOf } from "./doubts.ts";
 import type { FamilyReport, GroupFindings } from "./groupFindings.ts";
 import { narrowing } from "./narrowing.ts";
 
 export interface GroupReport extends GroupFindings {
-  readonly doubts: readonly Doubt[];
+  readonly doubts: readonly GroupDoubt[];
 }
 
 /** The published significance levels are no good for fewer values [-]. */

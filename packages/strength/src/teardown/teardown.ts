@@ -12,7 +12,7 @@ import { wearState } from "../wear/wearState.ts";
 import type { WearMark, WebbingState } from "../wear/webbingState.ts";
 import { Choice, firstOfEveryState, type Group } from "./choice.ts";
 import { expectedBand } from "./expectedBand.ts";
-import { differentStocks, mattersMost, type Place, sameStock } from "./governing.ts";
+import { differentStocks, mattersMost, type RigPlace, sameStock } from "./governing.ts";
 import { FREE_LENGTH, GRIP_LENGTH, type NotToBeHad, type Sample } from "./sample.ts";
 import { allSamples } from "./samples.ts";
 
@@ -50,7 +50,7 @@ export interface Piece extends Sample {
 /** The weakest place of a stock before and after all pulls. */
 export interface TeardownBand {
   readonly stock: { readonly id: string; readonly name: string };
-  readonly place: Place;
+  readonly place: RigPlace;
   readonly at?: number;
   readonly reason?: string;
   /** Now: central value, and what 19 of 20 hold [N]. */

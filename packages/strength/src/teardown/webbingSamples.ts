@@ -30,7 +30,7 @@ export interface HungWebbing {
   readonly joined: readonly Side[];
 }
 
-export interface Found {
+export interface FoundSamples {
   readonly samples: readonly Sample[];
   readonly cannot: readonly NotToBeHad[];
 }
@@ -57,7 +57,7 @@ const middleOf = ({ from, to }: Extent): number => (from + to) / 2;
 const freeOf = ({ from, to }: Extent): Extent => ({ from: from + GRIP_LENGTH, to: to - GRIP_LENGTH });
 
 /** `taken`: stretches that joins have been given already. */
-export function webbingSamples(hung: HungWebbing, taken: readonly Extent[] = []): Found {
+export function webbingSamples(hung: HungWebbing, taken: readonly Extent[] = []): FoundSamples {
   const spots = spotsOf(hung);
   const cannot: NotToBeHad[] = [];
   const samples: Sample[] = [];
@@ -262,7 +262,7 @@ interface Cell extends Extent {
 }
 
 /** Pieces side by side in every stretch that is long enough, from the middle outwards; in loaded webbing where there is some. */
-function stretchSamples(hung: HungWebbing, used: readonly Extent[], spots: readonly Spot[]): Found {
+function stretchSamples(hung: HungWebbing, used: readonly Extent[], spots: readonly Spot[]): FoundSamples {
   const { state } = hung;
   const free = without([{ from: state.from, to: state.to }], [...used, ...spots]);
   const zones = fallZones(state.marks);

@@ -19,7 +19,7 @@ export interface WearReader {
   readonly speaksOf: typeof speaksOf;
 }
 
-export interface Known {
+export interface LoadedEvidence {
   /** The loaded record, as last read without a fault. */
   readonly record?: WearRecord;
   /** The day of the state, YYYY-MM-DD. */
@@ -34,11 +34,11 @@ export interface Known {
   readonly reader?: WearReader;
 }
 
-export const NOTHING_KNOWN: Known = { on: "", tests: [], invented: { record: false, tests: false } };
+export const NOTHING_KNOWN: LoadedEvidence = { on: "", tests: [], invented: { record: false, tests: false } };
 
 /** All that is known of the last good rig, worked out. Verdict, runs, chances, report and pictures take `assessed`. */
 export interface AssessmentSlice {
-  readonly known: Known;
+  readonly known: LoadedEvidence;
   /** The user has chosen to leave record and tests out. */
   readonly leftOut: boolean;
   readonly assessed: Assessed;
@@ -53,7 +53,7 @@ export interface AssessmentSlice {
 }
 
 /** Takes what speaks of the rig, unless it is left out. */
-export function assessmentOf(rig: Rig, known: Known, leftOut: boolean): AssessmentSlice {
+export function assessmentOf(rig: Rig, known: LoadedEvidence, leftOut: boolean): AssessmentSlice {
   const { reader } = known;
   const plain = { known, leftOut, ...keyed(assessRig(rig)), issues: [] };
   if (!reader) return { ...plain, ...choiceOf(false, false) };
@@ -70,7 +70,7 @@ export function assessmentOf(rig: Rig, known: Known, leftOut: boolean): Assessme
 /** What of all that is known is asked about with a rig: a record that speaks of it, and tests. */
 export function besidesOf(
   rig: Rig,
-  known: Known,
+  known: LoadedEvidence,
 ): { readonly wear?: WearRecord; readonly on?: string; readonly tests: readonly BreakTest[] } {
   const { record, on, reader } = known;
   const wear =

@@ -2,7 +2,7 @@
 import type { Accuracy } from "@secondline/engine";
 import type { Issues, Rig, RigIssue } from "@secondline/rig";
 import type { RunnerService } from "@secondline/runner";
-import type { Assessed, Found, Outcome, StudyProgress, Verdict, WhatIf, WhatIfRun } from "@secondline/scenarios";
+import type { Assessed, SearchResult, Outcome, StudyProgress, Verdict, WhatIf, WhatIfRun } from "@secondline/scenarios";
 import type { Documents, KeptWear, WrittenRig } from "../documents/documents.ts";
 import type { History } from "../history/history.ts";
 import type { Job } from "../job/job.ts";
@@ -76,7 +76,7 @@ export interface ShownRun extends Pick<WhatIfRun, "outcome" | "otherMesh"> {
  */
 export interface VerdictSlice {
   /** Of the last complete search. */
-  readonly found: Found | undefined;
+  readonly found: SearchResult | undefined;
   /** While it is looked for, or after a stop; beside `found` only what a longer look has found to be worse than that. */
   readonly soFar: SoFar | undefined;
   /** `assessment.key` of the state. */

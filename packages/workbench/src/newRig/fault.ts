@@ -3,7 +3,7 @@ import type { RigIssue } from "@secondline/rig";
 import type { AnswerId } from "./answers.ts";
 
 /** The answer that is meant; `rig`: what no single answer says. */
-export type Place = AnswerId | "profile" | "stocks" | "rig";
+export type AnswerPlace = AnswerId | "profile" | "stocks" | "rig";
 
 export type FaultKind =
   | "yesNo"
@@ -19,18 +19,18 @@ export type FaultKind =
 
 export type Fault =
   /** Told by the rig's own check, in its words. */
-  | { readonly kind: "issue"; readonly place: Place; readonly issue: RigIssue; readonly remedy?: string }
+  | { readonly kind: "issue"; readonly place: AnswerPlace; readonly issue: RigIssue; readonly remedy?: string }
   | {
       readonly kind: FaultKind;
-      readonly place: Place;
+      readonly place: AnswerPlace;
       readonly values: Readonly<Record<string, string | number>>;
       /** A value that would do in its place. */
       readonly remedy?: string;
     };
 
 /** What can be, and seldom is: it stands in nobody's way. */
-export interface Doubt {
+export interface AnswerDoubt {
   readonly kind: "unusual" | "tensionHigh" | "noBackup" | "wideGap" | "olderOutside";
-  readonly place: Place;
+  readonly place: AnswerPlace;
   readonly values: Readonly<Record<string, string | number>>;
 }

@@ -4,7 +4,7 @@ import { lowestProfile } from "../ground/lowest.ts";
 import { shareAt } from "../side/connections.ts";
 import { ANSWER_IDS, ANSWERS, type AnswerId, type Answers, answerOf, QUESTIONS, type QuestionId } from "./answers.ts";
 import { doubtsOf } from "./doubts.ts";
-import type { Doubt, Fault, FaultKind, Place } from "./fault.ts";
+import type { AnswerDoubt, Fault, FaultKind, AnswerPlace } from "./fault.ts";
 import { patternOf, valuesOf } from "./marks.ts";
 import { readPlaces } from "./places.ts";
 import { rigOf, type Said, type SaidAnchor } from "./template.ts";
@@ -16,7 +16,7 @@ export interface NewRig {
   readonly rig: Rig | undefined;
   readonly unconfirmed: readonly string[];
   readonly faults: readonly Fault[];
-  readonly doubts: readonly Doubt[];
+  readonly doubts: readonly AnswerDoubt[];
 }
 
 /** Throws nothing: whatever is wrong is told. */
@@ -158,7 +158,7 @@ function ageOf(of: Of, faults: Fault[]): Pick<Said, "condition" | "isNew"> {
 function own(
   faults: Fault[],
   kind: FaultKind,
-  place: Place,
+  place: AnswerPlace,
   values: Readonly<Record<string, string | number>>,
   remedy?: string,
 ): void {
@@ -166,7 +166,7 @@ function own(
 }
 
 /** The answer that a value of the document comes from. */
-function placeOf(path: string, answers: Answers): Place {
+function placeOf(path: string, answers: Answers): AnswerPlace {
   if (path.startsWith("ground")) return answers.profile ? "profile" : "lowest";
   if (path.startsWith("stocks")) return "stocks";
   // The condition of one part is that of all.
@@ -190,7 +190,7 @@ const UNIT_OF_ANSWER: Readonly<Partial<Record<string, string>>> = {
 };
 
 /** A number without its unit: with the usual one it would do. */
-function remedyOf(place: Place, answers: Answers): { readonly remedy?: string } {
+function remedyOf(place: AnswerPlace, answers: Answers): { readonly remedy?: string } {
   if (place === "profile" || place === "stocks" || place === "rig") return {};
   const text = answerOf(answers, place).trim();
   const answer = ANSWERS[place];

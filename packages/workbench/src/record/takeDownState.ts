@@ -1,5 +1,5 @@
 /** Until when the rig in hand may stay up, as far as it is known. */
-import type { AssessmentIssue, Found, Outcome, Outlook } from "@secondline/scenarios";
+import type { AssessmentIssue, SearchResult, Outcome, Outlook } from "@secondline/scenarios";
 import type { SandboxState } from "../inHand/state.ts";
 import type { Job } from "../job/job.ts";
 
@@ -25,7 +25,7 @@ interface DatesInHand {
 /** Dates with the search that they rest on: while others are worked out, these are not of the state in hand. */
 export interface Dated {
   readonly outlook: Outlook;
-  readonly found: Found;
+  readonly found: SearchResult;
 }
 
 /** Whether record and tests can be used for a date, and if not, why. */

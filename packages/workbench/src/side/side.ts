@@ -10,7 +10,7 @@ export interface Site {
   readonly rise: number;
 }
 
-export interface Side {
+export interface SideView {
   readonly site: Site;
   /** The ground from A to B; empty where the document gives none. */
   readonly points: readonly Point[];
@@ -24,7 +24,7 @@ const lengthOf = (value: unknown): number | undefined => {
 };
 
 /** Undefined while something of it cannot be read: there is nothing to draw then. */
-export function sideOf(document: unknown): Side | undefined {
+export function sideOf(document: unknown): SideView | undefined {
   const [span, rise] = [lengthOf(valueAt(document, "span")), lengthOf(valueAt(document, "rise") ?? "0 m")];
   if (span === undefined || !(span > 0) || rise === undefined) return undefined;
   const points = listAt(document, "ground").map((point): Point | undefined => {

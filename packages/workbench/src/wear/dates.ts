@@ -6,7 +6,7 @@ import {
   type CardTerms,
   cardTerms,
   type EventRuns,
-  type Found,
+  type SearchResult,
   type Outlook,
   rigOnLaterDays,
   type TakeDownQuestion,
@@ -36,7 +36,7 @@ export function cardInput(
   { rig, on }: Pick<Assessment, "rig"> & { readonly on: string },
   record: WrittenRecord,
   assessed: Assessed,
-  { demands: events, outcome }: Found,
+  { demands: events, outcome }: SearchResult,
 ): TakeDownInput & { readonly assessed: Assessed } {
   return { rig, record, on, tests: assessed.tests, events, whole: outcome.search.complete, assessed };
 }

@@ -1,7 +1,7 @@
 /** Paints the notes over a picture on the screen: ink on one canvas, words in one layer of elements that are made once. */
 
 import {
-  type Box,
+  type LabelEdges,
   isSmall,
   type Label,
   type Note,
@@ -16,7 +16,7 @@ import {
 import type { Palette } from "../../design/palette.ts";
 
 export interface NotesPainter {
-  readonly paint: (notes: Notes, project: Projector, width: number, height: number, obstacles: readonly Box[]) => void;
+  readonly paint: (notes: Notes, project: Projector, width: number, height: number, obstacles: readonly LabelEdges[]) => void;
   readonly dispose: () => void;
 }
 
@@ -46,7 +46,7 @@ export function createNotesPainter(host: HTMLElement, palette: Palette): NotesPa
     }
   }
 
-  function paint(notes: Notes, project: Projector, width: number, height: number, obstacles: readonly Box[]): void {
+  function paint(notes: Notes, project: Projector, width: number, height: number, obstacles: readonly LabelEdges[]): void {
     const density = Math.min(globalThis.devicePixelRatio || 1, 2);
     if (canvas.width !== Math.round(width * density) || canvas.height !== Math.round(height * density)) {
       canvas.width = Math.round(width * density);

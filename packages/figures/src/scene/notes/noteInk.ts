@@ -2,7 +2,7 @@
 
 import type { Ink } from "../../ink/ink.ts";
 import type { Palette } from "../../palette.ts";
-import { type Box, LABEL_SIDES, type Label } from "./labelLayout.ts";
+import { type LabelEdges, LABEL_SIDES, type Label } from "./labelLayout.ts";
 import type { Note } from "./notes.ts";
 
 /**
@@ -21,7 +21,7 @@ export interface Sheet {
   readonly width: number;
   readonly height: number;
   /** What lies over the picture. */
-  readonly covered: readonly Box[];
+  readonly covered: readonly LabelEdges[];
 }
 
 const p = new Float64Array(3);

@@ -2,7 +2,7 @@
 
 import { type Ink, SANS, SERIF } from "../../ink/ink.ts";
 import type { Palette } from "../../palette.ts";
-import { type Box, createLabel, LABEL_SIDES, type Label, layOutLabels, MOST_SPOTS } from "./labelLayout.ts";
+import { type LabelEdges, createLabel, LABEL_SIDES, type Label, layOutLabels, MOST_SPOTS } from "./labelLayout.ts";
 import type { LinePath } from "./linePath.ts";
 import { drawNote, type Projector, type Sheet } from "./noteInk.ts";
 import type { Note, NoteKind, Notes } from "./notes.ts";
@@ -26,7 +26,7 @@ export class NoteLayout {
   private readonly widths = new Map<string, number>();
   private readonly walker = { head: emptyBox(), body: emptyBox() };
   private readonly fittings = [emptyBox(), emptyBox(), emptyBox()];
-  private readonly taken: Box[] = [];
+  private readonly taken: LabelEdges[] = [];
 
   /** Draws the ink of every note that is seen and gives its words their place. */
   lay(notes: Notes, sheet: Sheet): void {
