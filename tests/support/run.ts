@@ -3,13 +3,13 @@ import {
   type Assessed,
   assess,
   assessRig,
-  type SearchResult,
-  type Judgement,
   type Outcome,
+  type PartJudgement,
   type Rig,
   type RunOptions,
   runWhatIf,
   type SearchOptions,
+  type SearchResult,
   study,
   type WhatIf,
   type WhatIfRun,
@@ -21,7 +21,7 @@ function finish<T>(work: Generator<unknown, T, void>): T {
   return step.value;
 }
 
-export function judged(rig: Rig, judgements: readonly Judgement[]): Assessed {
+export function judged(rig: Rig, judgements: readonly PartJudgement[]): Assessed {
   const reading = assess({ rig, judgements });
   if (!reading.ok) throw new Error(reading.issues.map((issue) => issue.message).join(" "));
   return reading.assessed;

@@ -1,12 +1,12 @@
 /** Runs studies and chances with progress on the terminal; Ctrl-C stops them. */
-import type { ServiceAnswer, Progress, RunnerService } from "@secondline/runner";
+import type { Progress, RunnerService, ServiceAnswer } from "@secondline/runner";
 import {
   type Assessed,
   type Chances,
   type ChancesOptions,
   DEFAULT_DRAWS,
-  type SearchResult,
   type SearchOptions,
+  type SearchResult,
 } from "@secondline/scenarios";
 import { englishWords } from "@secondline/words";
 import { sayRuns } from "@secondline/words/terminal/runs";

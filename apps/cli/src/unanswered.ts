@@ -6,5 +6,8 @@ import { CommandFailure, EXIT } from "./failure.ts";
 
 export const cancelled = () => new CommandFailure(EXIT.stopped, [sayRuns("cancelled")]);
 
-export const unanswered = ({ reason, message }: Extract<ServiceAnswer<unknown>, { readonly ok: false }>): CommandFailure =>
+export const unanswered = ({
+  reason,
+  message,
+}: Extract<ServiceAnswer<unknown>, { readonly ok: false }>): CommandFailure =>
   reason === "cancelled" ? cancelled() : new CommandFailure(EXIT.audit, [broughtIn(message)]);

@@ -1,5 +1,5 @@
 /** What the command does when a run cannot be trusted; the failing run is put in its place, for none is known that fails. */
-import type { Assessed, SearchResult, SearchOptions } from "@secondline/scenarios";
+import type { Assessed, SearchOptions, SearchResult } from "@secondline/scenarios";
 import { afterEach, beforeEach, expect, it, vi } from "vitest";
 import { check } from "../src/commands/check.ts";
 import { demo } from "./support/command.ts";

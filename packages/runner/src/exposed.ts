@@ -3,13 +3,13 @@ import * as Comlink from "comlink";
 import { InProcessRunner } from "./inProcess.ts";
 import { buffersOf } from "./pool/transfer.ts";
 import type {
-  ServiceAnswer,
   ChancesRequest,
   OrdersRequest,
   OrdersService,
   Progress,
   RunnerService,
   RunRequest,
+  ServiceAnswer,
   StudyRequest,
   SweepRequest,
 } from "./service.ts";

@@ -1,5 +1,5 @@
 /** Answers requests: a study by a search in this thread and runs in the pool's, everything else by one task. */
-import type { Chances, SearchResult, RunResult, WhatIfRun } from "@secondline/scenarios";
+import type { Chances, RunResult, SearchResult, WhatIfRun } from "@secondline/scenarios";
 import { CANCELLED, failureOf } from "./failure.ts";
 import { type Ticket, WorkerPool, type WorkerPoolOptions } from "./pool/workerPool.ts";
 import { LeastRecent } from "./results/leastRecent.ts";
@@ -7,13 +7,13 @@ import { memoryResults } from "./results/memoryResults.ts";
 import { studyKey } from "./results/resultKey.ts";
 import type { RunResults } from "./results/runResults.ts";
 import type {
-  ServiceAnswer,
   ChancesRequest,
   OrdersRequest,
   OrdersService,
   Progress,
   RunnerService,
   RunRequest,
+  ServiceAnswer,
   StudyRequest,
   SweepAnswer,
   SweepRequest,

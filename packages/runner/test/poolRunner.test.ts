@@ -1,6 +1,6 @@
 import { assessRig, chances, type SearchResult, type WhatIf } from "@secondline/scenarios";
 import { afterEach, beforeAll, describe, expect, it } from "vitest";
-import { type ServiceAnswer, memoryResults, PoolRunner, type Progress, type SpawnWorker } from "../src/index.ts";
+import { memoryResults, PoolRunner, type Progress, type ServiceAnswer, type SpawnWorker } from "../src/index.ts";
 import { nodeWorkers } from "../src/node.ts";
 import { counted } from "./support/countedWorkers.ts";
 import { DEADLY, STUCK } from "./support/faultyEvents.ts";

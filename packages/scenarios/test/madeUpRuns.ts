@@ -3,7 +3,6 @@ import type { PartId } from "@secondline/rig";
 import {
   type Assessed,
   assessRig,
-  type SearchResult,
   type GoodRun,
   type Outcome,
   type Rig,
@@ -11,6 +10,7 @@ import {
   type RunResult,
   rigStrengths,
   type SearchOptions,
+  type SearchResult,
   search,
 } from "../src/index.ts";
 import { likelyFirst } from "../src/reliability/likelyFirst.ts";

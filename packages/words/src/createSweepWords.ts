@@ -6,9 +6,9 @@ import {
   type Governing,
   type Knob,
   type KnobFault,
+  type KnobRange,
   knobText,
   type LimitFound,
-  type KnobRange,
   type SweepLimit,
   type SweepWhat,
   type Swept,
@@ -21,7 +21,7 @@ import { listed } from "./lists.ts";
 import { tellBasis } from "./noteWords.ts";
 import { lowered, partInSentence, partName } from "./partNames.ts";
 import { eventTitle } from "./phrases.ts";
-import { drop, height, load, margin, required, rounded, type RoundingSide } from "./quantity.ts";
+import { drop, height, load, margin, type RoundingSide, required, rounded } from "./quantity.ts";
 import { spokenField } from "./spokenFields.ts";
 import { SWEEP_ENGLISH, type SweepKey } from "./sweepEnglish.ts";
 import { lapseList } from "./verdictWords.ts";

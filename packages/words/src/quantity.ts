@@ -19,7 +19,8 @@ export const local = (text: string): string => (DECIMAL === "." ? text : text.re
 export const number = (value: number): string => local(String(value).replace("-", MINUS));
 
 /** A fixed count of decimals, rounded to a side. */
-export const rounded = (value: number, decimals: number, side: RoundingSide): string => local(digits(value, decimals, side));
+export const rounded = (value: number, decimals: number, side: RoundingSide): string =>
+  local(digits(value, decimals, side));
 
 /** The same with a point. */
 function digits(value: number, decimals: number, side: RoundingSide): string {
@@ -113,4 +114,4 @@ export const thousands = (value: number): string =>
   String(value).replace(/\B(?=(?:\d{3})+$)/g, DECIMAL === "." ? "," : ".");
 
 /** Digits in threes, by a narrow space. */
-export const grouped = (value: number): string => String(value).replace(/\B(?=(\d{3})+$)/g, "\u202f");
+export const groupedDigits = (value: number): string => String(value).replace(/\B(?=(\d{3})+$)/g, "\u202f");

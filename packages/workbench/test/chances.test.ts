@@ -1,4 +1,4 @@
-import type { ServiceAnswer, ChancesRequest, Progress } from "@secondline/runner";
+import type { ChancesRequest, Progress, ServiceAnswer } from "@secondline/runner";
 import type { Assessed, Chances, WhatIf } from "@secondline/scenarios";
 import { beforeEach, describe, expect, it } from "vitest";
 import { readSpreads } from "../src/chances/spreads.ts";

@@ -1,7 +1,7 @@
 /** A sandbox whose computations the test answers by hand. */
 import type { Recording } from "@secondline/engine";
-import type { ServiceAnswer, Progress, RunRequest, StudyRequest } from "@secondline/runner";
-import type { SearchResult, Outcome, Verdict, WhatIfRun } from "@secondline/scenarios";
+import type { Progress, RunRequest, ServiceAnswer, StudyRequest } from "@secondline/runner";
+import type { Outcome, SearchResult, Verdict, WhatIfRun } from "@secondline/scenarios";
 import { createSandbox, type Services, type Start, type WrittenRig } from "../src/index.ts";
 import { read } from "./demoDocument.ts";
 

@@ -1,4 +1,4 @@
-import type { ServiceAnswer, Progress, SweepAnswer, SweepRequest } from "@secondline/runner";
+import type { Progress, ServiceAnswer, SweepAnswer, SweepRequest } from "@secondline/runner";
 import type { Swept } from "@secondline/scenarios";
 import { describe, expect, it } from "vitest";
 import { HowFarDesk } from "../src/index.ts";

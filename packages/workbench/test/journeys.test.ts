@@ -19,7 +19,7 @@ import {
   type Sandbox,
   type Services,
   suggestMatch,
-  takeDown,
+  takeDownOutlook,
   withAnswer,
 } from "../src/index.ts";
 import { demoDocument, read } from "./demoDocument.ts";
@@ -190,7 +190,7 @@ it("a keeper goes from a spreadsheet of break tests to the day until which the l
   await searched(sandbox);
   const found = foundOf(sandbox.store.getState())!;
   const { good, on } = wear.store.getState();
-  const outlook = takeDown({
+  const outlook = takeDownOutlook({
     rig: sandbox.store.getState().document.rig,
     record: good.written,
     on,

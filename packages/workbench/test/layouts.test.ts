@@ -1,7 +1,7 @@
 import { layoutTraceData } from "@secondline/figures/time";
 import { editDocument } from "@secondline/rig";
-import type { ServiceAnswer, RunRequest, StudyRequest } from "@secondline/runner";
-import type { SearchResult, Outcome, PartOutcome, Rig, WhatIfOutcome, WhatIfRun } from "@secondline/scenarios";
+import type { RunRequest, ServiceAnswer, StudyRequest } from "@secondline/runner";
+import type { Outcome, PartOutcome, Rig, SearchResult, WhatIfOutcome, WhatIfRun } from "@secondline/scenarios";
 import { beforeEach, describe, expect, it } from "vitest";
 import { syntheticRecording } from "../../figures/test/syntheticRecording.ts";
 import { createSandbox, type Sandbox } from "../src/inHand/sandbox.ts";

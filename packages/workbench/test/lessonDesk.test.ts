@@ -1,4 +1,4 @@
-import { type ServiceAnswer, InProcessRunner } from "@secondline/runner";
+import { InProcessRunner, type ServiceAnswer } from "@secondline/runner";
 import type { WhatIfRun } from "@secondline/scenarios";
 import { describe, expect, it } from "vitest";
 import {

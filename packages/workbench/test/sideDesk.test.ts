@@ -1,6 +1,6 @@
 /** A hand in a drawing from the side, without a page. */
 import { describe, expect, it } from "vitest";
-import { createSideDesk, type Point, type SideView, type SideHost, sideInSight } from "../src/index.ts";
+import { createSideDesk, type Point, type SideHost, type SideView, sideInSight } from "../src/index.ts";
 
 const VALLEY: SideView = {
   site: { span: 50, rise: 0 },

@@ -4,7 +4,7 @@ import { useEffect } from "react";
 import { useJob } from "../state/useJob.ts";
 import { useContextOrThrow, useSandbox } from "../state/useSandbox.ts";
 import type { Analysis } from "../wearInHand/analysis.ts";
-import { answerOf } from "../wearInHand/useAnalysis.ts";
+import { analysisAnswer } from "../wearInHand/useAnalysis.ts";
 import { useWear } from "../wearInHand/useWear.ts";
 import { pageRunner } from "../worker/runner.ts";
 
@@ -39,7 +39,7 @@ export function useHeavier(): Heavier {
       begun: { done: 0, step: 1 },
       async run(tell) {
         const onProgress = (done: number, step: number) => tell({ done, step });
-        const datesOf = (input: Parameters<Analysis["card"]>[0]) => answerOf((analysis) => analysis.card(input));
+        const datesOf = (input: Parameters<Analysis["card"]>[0]) => analysisAnswer((analysis) => analysis.card(input));
         const answer = await look({ id, runner: pageRunner(), onProgress, datesOf });
         return answer.ok ? { ok: true, value: { of: found, ...answer.value } } : answer;
       },

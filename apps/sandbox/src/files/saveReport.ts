@@ -3,7 +3,7 @@ import { inspectedIn, report } from "@secondline/report";
 import type { Outcome } from "@secondline/scenarios";
 import { longDay } from "@secondline/words/dates";
 import { sayFiles } from "@secondline/words/page/files";
-import { besidesOf, type Sandbox } from "@secondline/workbench";
+import { evidenceFor, type Sandbox } from "@secondline/workbench";
 import { chancesOf } from "../desks/chancesHere.ts";
 import { sweepsOf } from "../desks/howFarHere.ts";
 import { download, fileName } from "../device/download.ts";
@@ -15,7 +15,7 @@ export async function saveReport(sandbox: Pick<Sandbox, "store">, outcome: Outco
   const { assessed, key, known, leftOut } = assessment;
   const written = longDay(date);
   const chances = chancesOf(key);
-  const { wear, on } = leftOut ? { wear: undefined, on: undefined } : besidesOf(document.rig, known);
+  const { wear, on } = leftOut ? { wear: undefined, on: undefined } : evidenceFor(document.rig, known);
   const html = report(assessed, outcome, {
     date: written,
     faces: await houseFaces(),

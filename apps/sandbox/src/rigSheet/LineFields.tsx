@@ -1,6 +1,6 @@
 import { valueAt } from "@secondline/rig";
 import { sayRigSheet } from "@secondline/words/page/rigSheet";
-import { sectionTitle, stockOf, wearOfKind, wearTitle } from "@secondline/workbench";
+import { sectionTitle, stockOf, wearItemTitle, wearOfKind } from "@secondline/workbench";
 import { Disclosure } from "../design/Disclosure.tsx";
 import { useActions, useSandbox } from "../state/useSandbox.ts";
 import { useFaultCount } from "./faults.ts";
@@ -40,7 +40,7 @@ function Section({ at }: { at: string }) {
       <RigField path={`${at}.stock`} />
       <RigField path={`${at}.length`} help />
       <ConditionFields at={`${at}.condition`} />
-      <PartList at={`${at}.wear`} part="wornPlace" make={() => wearOfKind({}, "clampMark")} titleOf={wearTitle}>
+      <PartList at={`${at}.wear`} part="wornPlace" make={() => wearOfKind({}, "clampMark")} titleOf={wearItemTitle}>
         {(path) => <Wear at={path} />}
       </PartList>
       <Own at={at} />

@@ -1,9 +1,9 @@
 import {
   createSideDesk,
-  type SideView,
   type SideDesk,
   type SideHost,
   type SideInSight,
+  type SideView,
   sideInSight,
 } from "@secondline/workbench";
 import { useRef, useState } from "react";

@@ -1,5 +1,5 @@
 import { sayRecord } from "@secondline/words/page/record";
-import { countOf, NO_PLAN, planOf, withPlan } from "@secondline/workbench";
+import { NO_PLAN, plannedCount, planOf, withPlan } from "@secondline/workbench";
 import { messagesUnder } from "@secondline/workbench/record";
 import { Disclosure } from "../design/Disclosure.tsx";
 import { TextField } from "../design/TextField.tsx";
@@ -18,7 +18,7 @@ const FIELDS = [
     key: "falls",
     label: sayRecord("planOfUse.fallsBetweenInspections"),
     hint: sayRecord("planOfUse.fallsHint"),
-    read: countOf,
+    read: plannedCount,
   },
 ] as const;
 

@@ -4,7 +4,7 @@ import { tellFault } from "@secondline/words/faults";
 import { tellNote } from "@secondline/words/notes";
 import { sayWear } from "@secondline/words/page/wear";
 import { untilWords } from "@secondline/words/until";
-import { dated, dateWords, outlookOf, type TakeDownState, testsTaken } from "@secondline/workbench/record";
+import { dated, dateWords, outlookOf, type TakeDownState, testsTakenWords } from "@secondline/workbench/record";
 import { Button } from "../design/Button.tsx";
 import { Disclosure } from "../design/Disclosure.tsx";
 import { VerdictMark } from "../design/VerdictMark.tsx";
@@ -162,7 +162,7 @@ function Tests() {
   if (given === 0) return null;
   return (
     <>
-      <p className={styles.note}>{testsTaken(assessment, given)}</p>
+      <p className={styles.note}>{testsTakenWords(assessment, given)}</p>
       {assessment.assessed.taken.tests && log.invented && (
         <p className={styles.warn}>{sayWear("takeDownPart.testsInvented")}</p>
       )}

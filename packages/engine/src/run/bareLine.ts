@@ -11,7 +11,7 @@ import { stretchEnergy } from "../line/lineEnergy.ts";
 import { tensionAt } from "../line/tensionCurve.ts";
 import { hypot } from "../portable/index.ts";
 import type { LineMake } from "../problem.ts";
-import { hangChain, type Piece } from "../statics/hangPieces.ts";
+import { hangChain, type LinePiece } from "../statics/hangPieces.ts";
 
 export type PointInSpace = readonly [x: number, y: number, z: number];
 
@@ -146,7 +146,7 @@ export class BareLine {
     this.relax();
     return { along: chain.along, up: chain.up };
   }
-  #pieces(): Piece[] {
+  #pieces(): LinePiece[] {
     const { runs, lengths } = this.#line;
     return runs.flatMap(({ first, last, curve, material }) =>
       Array.from(lengths.subarray(first, last), (length) => ({ length, curve, mass: material.mass })),

@@ -35,7 +35,7 @@ export interface SimulationOptions extends ModelOptions {
 }
 
 /** Channels of the recorder, in order: the signals of `SIGNALS`, then the walker's height. */
-export const CHANNELS = 8;
+export const CHANNEL_COUNT = 8;
 /** Channel of the walker's height. */
 const HEIGHT_CHANNEL = 7;
 
@@ -125,7 +125,7 @@ export class Simulation {
     );
     this.joints = new Joints(main, backup, this.model.joints, m, step);
     const connections = this.joints.states.filter(({ joint }) => joint.kind === "connection").length;
-    this.#values = new Float64Array(CHANNELS + connections);
+    this.#values = new Float64Array(CHANNEL_COUNT + connections);
     this.recorder = new Recorder(this.#lines, this.#kernel, {
       free: this.model.memory,
       duration: problem.duration,
@@ -305,7 +305,7 @@ export class Simulation {
     v[6] = this.#contacts.length > 1 ? this.#contacts[1]!.force : 0;
     const { states } = this.joints;
     // Connections come before tapes.
-    for (let k = CHANNELS; k < v.length; k++) v[k] = states[k - CHANNELS]!.force;
+    for (let k = CHANNEL_COUNT; k < v.length; k++) v[k] = states[k - CHANNEL_COUNT]!.force;
     this.recorder.sample(v);
   }
 

@@ -48,7 +48,7 @@ export function numberPoints(model: Model, legs: Legs): Numbering {
 }
 
 /** A point in words. */
-export function nameOf({ main, backup }: Model, points: Numbering, point: number): string {
+export function pointName({ main, backup }: Model, points: Numbering, point: number): string {
   const place = (line: Line, i: number) =>
     `${line.name === "main" ? "main line" : "backup"} at ${line.fractions[i]!.toFixed(3)} of its length`;
   const onMain = points.main.indexOf(point);

@@ -3,7 +3,7 @@ import { type FamilyName, type Fit, familyQuantile, plottingPositions, profileIn
 import type { GroupReport } from "@secondline/strength";
 import { capital, quantity } from "@secondline/words";
 import type { BreakLogWords } from "@secondline/words/breakLog";
-import type { Axis, PlotPoint, Plot, PlotRow, Rule } from "../plot/plot.ts";
+import type { Axis, Plot, PlotPoint, PlotRow, PlotRule } from "../plot/plot.ts";
 import { roundTicks } from "../roundTicks.ts";
 import { digits, kN, testMark, testRow } from "./testMarks.ts";
 
@@ -68,7 +68,7 @@ export function fitPlot(group: GroupReport, words: BreakLogWords): Plot {
             },
           ],
     marks: tests.map((test, i) => testMark(test, (load) => [across(load), heightOf(positions[i]!)])),
-    rules: bounds.map(({ value, confidence, content }): Rule => {
+    rules: bounds.map(({ value, confidence, content }): PlotRule => {
       return {
         x: across(value),
         tone: "bound",

@@ -2,7 +2,7 @@
 import type { StateResiduals, StockResiduals, TestResidual } from "@secondline/strength";
 import { broughtIn } from "@secondline/words";
 import type { BreakLogWords } from "@secondline/words/breakLog";
-import type { Curve, Mark, PlotPoint, Plot, PlotRow } from "../plot/plot.ts";
+import type { Mark, Plot, PlotCurve, PlotPoint, PlotRow } from "../plot/plot.ts";
 import { roundTicks } from "../roundTicks.ts";
 import { digits, kN, testMark, testRow } from "./testMarks.ts";
 
@@ -103,7 +103,7 @@ const boxOf = ([from, to]: readonly number[], top: number, bottom: number): Plot
   [from!, bottom - 0.1],
 ];
 
-function curvesOf({ state, top, bottom }: Row): Curve[] {
+function curvesOf({ state, top, bottom }: Row): PlotCurve[] {
   const upright = (at: number): PlotPoint[] => [
     [at, top + WORDS_HEIGHT],
     [at, bottom - 0.1],

@@ -5,7 +5,7 @@ import type { Palette } from "../palette.ts";
 import { brokenLines } from "../sheet.ts";
 import { type Frame, frameOf, LABEL_FONT, LINE_HEIGHT, namedCurves } from "./frame.ts";
 import { drawMark } from "./marks.ts";
-import type { Curve, PlotPoint, Plot, Tone } from "./plot.ts";
+import type { Plot, PlotCurve, PlotPoint, Tone } from "./plot.ts";
 
 /** Height that a plot takes at a width [px]. */
 export const plotHeight = (plot: Plot, width: number, ink: Pick<Ink, "font" | "measureText">): number =>
@@ -71,7 +71,7 @@ function drawGrid(ink: Ink, { x, y }: Plot, { left, right, top, bottom, ...frame
   ink.fillText(y.label, 4, 14);
 }
 
-function drawCurve(ink: Ink, { points, tone, width, dash }: Curve, frame: Frame, palette: Palette): void {
+function drawCurve(ink: Ink, { points, tone, width, dash }: PlotCurve, frame: Frame, palette: Palette): void {
   ink.strokeStyle = toneColour(tone, palette);
   ink.lineWidth = width;
   ink.setLineDash(dash);

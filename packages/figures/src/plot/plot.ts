@@ -13,7 +13,7 @@ export interface Axis {
 
 export type PlotPoint = readonly [x: number, y: number];
 
-export interface Curve {
+export interface PlotCurve {
   readonly points: readonly PlotPoint[];
   readonly tone: Tone;
   readonly width: number;
@@ -35,7 +35,7 @@ export interface Mark {
 }
 
 /** A line across the whole plot at a value of x, named above it. */
-export interface Rule {
+export interface PlotRule {
   readonly x: number;
   readonly tone: Tone;
   readonly dash: readonly number[];
@@ -68,9 +68,9 @@ export interface Plot {
   readonly strength: "x" | "y";
   /** Shaded outlines. */
   readonly bands: readonly (readonly PlotPoint[])[];
-  readonly curves: readonly Curve[];
+  readonly curves: readonly PlotCurve[];
   readonly marks: readonly Mark[];
-  readonly rules: readonly Rule[];
+  readonly rules: readonly PlotRule[];
   /** Stretches of x that are marked along the axis. */
   readonly strips?: readonly { readonly from: number; readonly to: number }[];
   /** Words in the plot, from their left end. */

@@ -4,7 +4,7 @@ import type { Rig } from "@secondline/rig";
 import { isApart, type Knob, knobText, type Swept, type SweptPoint } from "@secondline/scenarios";
 import { quantity } from "@secondline/words";
 import { howFarWords as words } from "@secondline/words/howFar";
-import type { Axis, Curve, Mark, PlotPoint, Plot, PlotRow } from "../plot/plot.ts";
+import type { Axis, Mark, Plot, PlotCurve, PlotPoint, PlotRow } from "../plot/plot.ts";
 import { roundTicks } from "../roundTicks.ts";
 
 /** Height of the space between the axes [px]. */
@@ -42,7 +42,7 @@ function curvePlot(rig: Rig, swept: Swept, knob: Knob, name: string): Plot {
       ...limits
         .filter(({ limit: { value } }) => value >= y.from && value <= y.to)
         .map(
-          ({ limit }): Curve => ({
+          ({ limit }): PlotCurve => ({
             points: [
               [x.from, limit.value],
               [x.to, limit.value],
@@ -180,7 +180,7 @@ const trapezoids = (outline: readonly Row[]): readonly (readonly PlotPoint[])[] 
   });
 
 /** The sides of the region; not where the range itself ends. */
-function edges(before: Row, row: Row, { from, to }: Knob): readonly Curve[] {
+function edges(before: Row, row: Row, { from, to }: Knob): readonly PlotCurve[] {
   return touching(before, row).flatMap(([a, b]) => [
     ...(a.from > from || b.from > from ? [edge([a.from, before.at], [b.from, row.at])] : []),
     ...(a.to < to || b.to < to ? [edge([a.to, before.at], [b.to, row.at])] : []),
@@ -190,7 +190,12 @@ function edges(before: Row, row: Row, { from, to }: Knob): readonly Curve[] {
 const touching = (before: Row, row: Row) =>
   before.kept.flatMap((a) => row.kept.flatMap((b) => (a.from <= b.to && b.from <= a.to ? [[a, b] as const] : [])));
 
-const edge = (from: PlotPoint, to: PlotPoint): Curve => ({ points: [from, to], tone: "own", width: 2.25, dash: [] });
+const edge = (from: PlotPoint, to: PlotPoint): PlotCurve => ({
+  points: [from, to],
+  tone: "own",
+  width: 2.25,
+  dash: [],
+});
 
 function rowOf({ knobs, what }: Swept, { values, curve, own, runs }: SweptPoint): PlotRow {
   return {

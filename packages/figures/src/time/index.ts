@@ -5,8 +5,8 @@ export type { EndLabel } from "./endLabel.ts";
 export { type BandKind, balanceSentence, type EnergyStack, energyStack } from "./energyBands.ts";
 export { energyData } from "./energyData.ts";
 export { energyDrawing } from "./energyDrawing.ts";
-export { axisKilojoules, bandLabels, energyAt } from "./energyLabels.ts";
-export { eventMarks, eventRange, type Mark, markUnder, neighbouringMark } from "./eventMarks.ts";
+export { axisKilojoules, bandLabels, energyWordsAt } from "./energyLabels.ts";
+export { type EventMark, eventMarks, eventRange, markUnder, neighbouringMark } from "./eventMarks.ts";
 export { type ForceView, forceData, forceDrawing, readyPyramid } from "./forceDrawing.ts";
 export { axisKilonewtons, forceLabels, forcePeaks } from "./forceMarks.ts";
 export { type ForceColumn, rangeTable, sampleTable } from "./forceTable.ts";
@@ -34,9 +34,9 @@ export { type PlotRequest, timePicture, wholeRun } from "./timePicture.ts";
 export { forceAt, type TraceSet, traceSet } from "./traceSet.ts";
 export {
   loadedTraces,
+  type PlottedTrace,
   type Reading,
   shownAtFirst,
-  type Trace,
   type TraceId,
   type TraceStyle,
   tracesOf,

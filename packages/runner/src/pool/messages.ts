@@ -1,5 +1,5 @@
 /** What a pool and its workers say to each other. Messages arrive in the order in which they were sent. */
-import type { ServiceAnswer, Progress } from "../service.ts";
+import type { Progress, ServiceAnswer } from "../service.ts";
 import type { KnownRig } from "../tasks/known.ts";
 import type { Task, TaskValue } from "../tasks/task.ts";
 

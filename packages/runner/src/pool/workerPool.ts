@@ -4,7 +4,7 @@
  */
 import type { Assessed } from "@secondline/scenarios";
 import { CANCELLED, failed, failureOf, messageOf } from "../failure.ts";
-import type { ServiceAnswer, Progress } from "../service.ts";
+import type { Progress, ServiceAnswer } from "../service.ts";
 import { knownOf } from "../tasks/known.ts";
 import { nextTask } from "../tasks/nextTask.ts";
 import { keepFew, type Task, type TaskKind, type Tasks, type TaskValue, type TaskValues } from "../tasks/task.ts";

@@ -1,7 +1,7 @@
 /** One run, made by a pool and kept. */
 import type { Assessed, RunOrder, RunResult } from "@secondline/scenarios";
 import type { TaskCall, WorkerPool } from "../pool/workerPool.ts";
-import { worthKeeping } from "../results/resultKey.ts";
+import { worthStoring } from "../results/resultKey.ts";
 import type { RunResults } from "../results/runResults.ts";
 import type { ServiceAnswer } from "../service.ts";
 
@@ -19,7 +19,7 @@ export async function makeOrder(
 ): Promise<ServiceAnswer<RunResult>> {
   const answer = await pool.work<"order">(assessed, { kind: "order", order }, call);
   if (answer.ok) {
-    if (worthKeeping(answer.value)) await results.put(key, answer.value);
+    if (worthStoring(answer.value)) await results.put(key, answer.value);
     return answer;
   }
   if (answer.code !== "workerLost") return answer;

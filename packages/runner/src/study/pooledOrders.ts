@@ -4,7 +4,7 @@ import { CANCELLED, type Failed } from "../failure.ts";
 import type { Rank, Ticket, WorkerPool } from "../pool/workerPool.ts";
 import { runKey, serves } from "../results/resultKey.ts";
 import type { RunResults } from "../results/runResults.ts";
-import type { ServiceAnswer, Progress } from "../service.ts";
+import type { Progress, ServiceAnswer } from "../service.ts";
 import { nextTask } from "../tasks/nextTask.ts";
 import { makeOrder, type OrderOf } from "./makeOrder.ts";
 

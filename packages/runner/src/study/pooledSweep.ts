@@ -9,7 +9,13 @@ export interface PooledSweep extends Omit<PooledOrders, "orders">, Omit<SweepReq
 /** A curve needs so many rigs [-]. */
 const LEAST_POINTS = 2;
 
-export async function pooledSweep({ rigs, bad, knobs, options, ...work }: PooledSweep): Promise<ServiceAnswer<SweepAnswer>> {
+export async function pooledSweep({
+  rigs,
+  bad,
+  knobs,
+  options,
+  ...work
+}: PooledSweep): Promise<ServiceAnswer<SweepAnswer>> {
   if (rigs.length < LEAST_POINTS) return { ok: true, value: { kind: "fewPoints", points: rigs.length, bad } };
   const points = [];
   for (const rig of rigs) {

@@ -1,6 +1,6 @@
 /** Drives work to its end, and lets the event loop breathe between slices. */
 import { CANCELLED, failureOf } from "../failure.ts";
-import type { ServiceAnswer, Progress } from "../service.ts";
+import type { Progress, ServiceAnswer } from "../service.ts";
 import { nextTask } from "./nextTask.ts";
 import type { Work } from "./task.ts";
 

@@ -35,7 +35,7 @@ import { assessmentNote } from "./assessmentNotes.ts";
 import { assessmentHashes } from "./inputHash.ts";
 import { testsTaken } from "./testsTaken.ts";
 
-export interface Judgement extends OwnJudgement {
+export interface PartJudgement extends OwnJudgement {
   readonly part: PartId;
 }
 
@@ -49,7 +49,7 @@ export interface Assessment {
   /** Own break tests. */
   readonly tests?: readonly BreakTest[];
   /** Beside those in the rig's file, and in place of them. */
-  readonly judgements?: readonly Judgement[];
+  readonly judgements?: readonly PartJudgement[];
 }
 
 /** What was taken into account, so that everybody who shows a verdict can say it. */
@@ -131,7 +131,7 @@ export function assess(assessment: Assessment): AssessmentReading {
 }
 
 /** Own judgements of the file that others take the place of: said, since a doubt may go with them. */
-function displacedNotes(rig: Rig, judgements: readonly Judgement[]): readonly Fact[] {
+function displacedNotes(rig: Rig, judgements: readonly PartJudgement[]): readonly Fact[] {
   return judgements.flatMap(({ part, factor }) => {
     const [before] = judgementsIn(rig, part);
     if (before === undefined) return [];
@@ -192,7 +192,7 @@ function dateIssues({ wear, on }: Assessment): AssessmentIssue[] {
   return [{ path: "on", got: on, expected: assessmentFact("expected.fromDay", { date: first }), message }];
 }
 
-function judgementIssues(rig: Rig, judgements: readonly Judgement[]): AssessmentIssue[] {
+function judgementIssues(rig: Rig, judgements: readonly PartJudgement[]): AssessmentIssue[] {
   const known = partIds(rig);
   const twice = judgements.filter(({ part }, i) => judgements.findIndex((one) => one.part === part) < i);
   const repeated = twice.map(({ part }) => ({

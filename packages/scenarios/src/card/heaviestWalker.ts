@@ -4,7 +4,7 @@
  */
 import { FIELDS, type Rig, readRig } from "@secondline/rig";
 import { type Assessed, type Assessment, assess } from "../assessment/assessment.ts";
-import type { SearchResult, SearchOptions } from "../search/search.ts";
+import type { SearchOptions, SearchResult } from "../search/search.ts";
 import type { Knob } from "../sweep/knob.ts";
 import { withValue } from "../sweep/knob.ts";
 import type { SweepOptions } from "../sweep/sweep.ts";

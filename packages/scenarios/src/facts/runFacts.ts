@@ -26,7 +26,7 @@ export interface Trouble {
 }
 
 export type Peaks = Readonly<Record<"leash" | "mainA" | "mainB" | "backupA" | "backupB", number>>;
-export type ElementPeaks = Pick<Recording["elementPeaks"]["main"], "at" | "peak">;
+export type PeaksAlongLine = Pick<Recording["elementPeaks"]["main"], "at" | "peak">;
 
 export interface GoodRun {
   readonly ok: true;
@@ -35,7 +35,7 @@ export interface GoodRun {
   readonly loads: Readonly<Partial<Record<PartId, number>>>;
   /** Load of either anchor as a whole [N]. */
   readonly anchors: Readonly<Record<"A" | "B", number>>;
-  readonly webbing: Readonly<Record<"main" | "backup", ElementPeaks>>;
+  readonly webbing: Readonly<Record<"main" | "backup", PeaksAlongLine>>;
   /** When the leash pulls hardest, in all of the run [s]. */
   readonly catchTime: number;
   readonly drop: number;

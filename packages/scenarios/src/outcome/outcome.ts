@@ -5,7 +5,7 @@ import type { Taken } from "../assessment/assessment.ts";
 import type { EventClass } from "../events/eventKind.ts";
 import type { Catcher } from "../facts/runFacts.ts";
 import type { CautionFact } from "../rule/cautionFacts.ts";
-import type { Gap } from "../rule/complete.ts";
+import type { SearchGap } from "../rule/complete.ts";
 import type { RequiredFactors } from "../rule/margins.ts";
 import type { PersonMargin } from "../rule/person.ts";
 import type { Reason, Verdict } from "../rule/verdict.ts";
@@ -127,7 +127,7 @@ export interface Outcome {
   readonly accuracy: Accuracy;
   readonly search: {
     readonly complete: boolean;
-    readonly gaps: readonly Gap[];
+    readonly gaps: readonly SearchGap[];
     /** Events of the set that were run, how many the set has, and runs in all. */
     readonly events: number;
     readonly of: number;

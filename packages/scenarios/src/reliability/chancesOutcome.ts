@@ -5,7 +5,7 @@ import type { Taken } from "../assessment/assessment.ts";
 import type { WhatIf } from "../events/registry.ts";
 import type { Phrase } from "../facts/phrase.ts";
 import type { Probability } from "../outcome/outcome.ts";
-import type { AnchorFacts, Judged } from "../rule/cautionFacts.ts";
+import type { AnchorFacts, JudgedFactor } from "../rule/cautionFacts.ts";
 import type { UncertainInput } from "../scatter/inputs.ts";
 import type { KeptStretches } from "./loadedParts.ts";
 
@@ -79,7 +79,7 @@ export interface Chances {
   readonly inputs: readonly UncertainInput[];
   /** Lines of which not all stretches are counted. */
   readonly dropped: readonly KeptStretches[];
-  readonly judged: readonly Judged[];
+  readonly judged: readonly JudgedFactor[];
   readonly anchors: readonly AnchorFacts[];
   readonly groundKnown: boolean;
 }

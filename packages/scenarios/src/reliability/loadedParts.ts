@@ -1,7 +1,7 @@
 /** The parts whose loads and strengths are set against each other; of webbing, every stretch of another strength. */
 import { isTape, type PartId, type Rig } from "@secondline/rig";
 import { type ReliabilityPart, reliabilityPart, type StrengthZone } from "@secondline/strength";
-import type { ElementPeaks, GoodRun } from "../facts/runFacts.ts";
+import type { GoodRun, PeaksAlongLine } from "../facts/runFacts.ts";
 import { reaches } from "../run/loads.ts";
 import type { RigStrengths } from "../strengths/rigStrengths.ts";
 
@@ -45,7 +45,7 @@ export function loadsIn(
 }
 
 /** The largest load of the elements that reach into a stretch [N]. */
-function zoneLoad({ at, peak }: ElementPeaks, zone: StrengthZone, length: number): number {
+function zoneLoad({ at, peak }: PeaksAlongLine, zone: StrengthZone, length: number): number {
   let largest = 0;
   for (let e = 0; e < at.length; e++) {
     if (reaches(at, e, length, zone)) largest = Math.max(largest, peak[e]!);

@@ -60,7 +60,7 @@ function countedRuns(event: EventRuns): readonly RunOf[] {
 }
 
 /** `value` is told whether something was drawn in the run. */
-export function measured(
+export function measuredRuns(
   events: readonly EventRuns[],
   value: (run: GoodRun, drawn: boolean) => number | undefined,
   scale?: (runs: readonly GoodRun[]) => number,
@@ -162,7 +162,7 @@ export interface Demand extends Utilisation {
 export function demandsOn(part: PartStrength, events: readonly EventRuns[], length: number): readonly Demand[] {
   const here = events.filter(({ event }) => !takenAway(event).includes(part.id as PartId));
   const of = (run: GoodRun) => utilisation(part, run, length);
-  return levelsOf(measured(here, (run) => of(run)?.share)).map(
+  return levelsOf(measuredRuns(here, (run) => of(run)?.share)).map(
     ({ of: { event, index }, level, runs, values, drawn }): Demand => {
       const worst = runs.flatMap((run) => of(run) ?? []).reduce((a, b) => (b.share > a.share ? b : a));
       const { strength5 } = worst;

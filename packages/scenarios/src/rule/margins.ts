@@ -83,7 +83,7 @@ function governingOf(margins: readonly ClassMargin[]): ClassMargin | undefined {
 }
 
 /** Whether the interval of a margin lies clear of 1 and of what is required: more runs would not change what is said of it. */
-export const settled = ({ low, high, required }: ClassMargin): boolean =>
+export const isSettled = ({ low, high, required }: ClassMargin): boolean =>
   [1, required].every((limit) => low > limit || high < limit);
 
 /** What is certain already: the whole interval of a margin lies below. */

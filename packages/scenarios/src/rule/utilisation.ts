@@ -4,7 +4,7 @@
  */
 import { isTape, type PartId, type Rig } from "@secondline/rig";
 import type { PartStrength, StrengthZone } from "@secondline/strength";
-import type { ElementPeaks, GoodRun } from "../facts/runFacts.ts";
+import type { GoodRun, PeaksAlongLine } from "../facts/runFacts.ts";
 import { halfElement } from "../run/elements.ts";
 import type { RigStrengths } from "../strengths/rigStrengths.ts";
 
@@ -45,7 +45,7 @@ function workedOut(part: PartStrength, run: GoodRun, length: number): Utilisatio
 
 function alongWebbing(
   zones: readonly StrengthZone[],
-  { at, peak }: ElementPeaks,
+  { at, peak }: PeaksAlongLine,
   length: number,
 ): Utilisation | undefined {
   let worst: Utilisation | undefined;

@@ -1,10 +1,10 @@
 /** Drives the engine in slices, so that whoever waits can show progress and stop. */
 import {
   type Problem,
-  type RunResult,
   resultOf,
   type Simulation,
   type SimulationOptions,
+  type SimulationResult,
   startRun,
 } from "@secondline/engine";
 
@@ -28,7 +28,7 @@ export function* solveInSlices(
   problem: Problem,
   options: SimulationOptions,
   early?: EndsEarly,
-): Generator<number, RunResult, void> {
+): Generator<number, SimulationResult, void> {
   const first = yield* solveOnce(problem, options, early);
   if (first.ok || (first.reason !== "audit" && first.reason !== "diverged")) return first;
   return yield* solveOnce(problem, { ...options, stepShare: RETRY_STEP_SHARE }, early);
@@ -38,7 +38,7 @@ function* solveOnce(
   problem: Problem,
   options: SimulationOptions,
   early: EndsEarly | undefined,
-): Generator<number, RunResult, void> {
+): Generator<number, SimulationResult, void> {
   const started = startRun(problem, options);
   if (!started.ok) return started;
   const { run } = started;

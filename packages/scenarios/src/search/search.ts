@@ -19,7 +19,7 @@ import type { Outcome } from "../outcome/outcome.ts";
 import type { likelyFirst } from "../reliability/likelyFirst.ts";
 import { drawsOf, ENOUGH_DRAWS, type EventLevel, type EventRuns } from "../rule/demand.ts";
 import { depthLevels, dropLevels, fallFacts } from "../rule/fall.ts";
-import { keptShare, type PartMargins, partMargins, requiredFactors, settled } from "../rule/margins.ts";
+import { isSettled, keptShare, type PartMargins, partMargins, requiredFactors } from "../rule/margins.ts";
 import { gradeOfPull, personMargin, pullLevels } from "../rule/person.ts";
 import type { RunOrder } from "../run/runOrder.ts";
 import type { Spreads } from "../scatter/inputs.ts";
@@ -300,7 +300,7 @@ function toDraw(
 /** Events by which a part, the height of the feet or the pull on the person is not settled. */
 function openEvents(rig: Rig, runs: readonly EventRuns[], margins: readonly PartMargins[]): readonly number[] {
   const parts = margins.flatMap(({ byClass }) =>
-    Object.values(byClass).flatMap((one) => (settled(one) ? [] : [one.demand.event])),
+    Object.values(byClass).flatMap((one) => (isSettled(one) ? [] : [one.demand.event])),
   );
   const { leastFeet } = fallFacts(runs);
   const over = (limit: number) => leastFeet!.interval[0] >= limit && leastFeet!.interval[1] <= limit;

@@ -5,14 +5,14 @@ import { isApart, type Knob } from "./knob.ts";
 const MOST_POWER = 3;
 const powerFor = (points: number): number => Math.max(1, Math.min(MOST_POWER, Math.floor((points - 1) / 2)));
 
-export interface Axis {
+export interface KnobAxis {
   readonly knob: Knob;
   /** Values that points have. */
   readonly values: readonly number[];
 }
 
 /** φ at a place: products of the axes' functions; of two smooth ones those up to the power in all. */
-export function basisOver(axes: readonly Axis[]): (values: readonly number[]) => readonly number[] {
+export function basisOver(axes: readonly KnobAxis[]): (values: readonly number[]) => readonly number[] {
   const smooth = axes.filter(({ knob }) => !isApart(knob));
   const power = Math.min(...smooth.map(({ values }) => powerFor(values.length)));
   return (values) =>

@@ -1,7 +1,7 @@
 /** Where a curve meets a limit, with the interval of values at which its band does. */
 import type { Worst } from "./envelope.ts";
 import { isApart, type Knob } from "./knob.ts";
-import type { CellState, Crossing, LimitFound, KnobRange, SweepLimit, SweepWhat } from "./sweepOutcome.ts";
+import type { CellState, Crossing, KnobRange, LimitFound, SweepLimit, SweepWhat } from "./sweepOutcome.ts";
 import { toldLevel, toldOf } from "./tracks.ts";
 
 type Curve = (value: number) => Worst | undefined;

@@ -6,7 +6,7 @@ import { type WhatIf, whatIfKey } from "../events/registry.ts";
 import type { GoodRun } from "../facts/runFacts.ts";
 import { INPUT_IDS } from "../scatter/inputs.ts";
 import { type EventDraws, levelOf, scatterOf } from "../scatter/levels.ts";
-import { type Axis, basisOver } from "./basis.ts";
+import { basisOver, type KnobAxis } from "./basis.ts";
 import { type CurveLevel, type FitRow, type Fitted, fitCurve } from "./fit.ts";
 import { lifted } from "./lift.ts";
 import type { Governing, SweepWhat } from "./sweepOutcome.ts";
@@ -30,7 +30,7 @@ export interface PointRuns {
 
 export interface EnvelopeQuestion {
   readonly what: SweepWhat;
-  readonly axes: readonly Axis[];
+  readonly axes: readonly KnobAxis[];
   readonly points: readonly SweepPoint[];
   readonly tracks: readonly Track[];
   readonly runs: readonly PointRuns[];
@@ -188,7 +188,7 @@ function curveOf(question: EnvelopeQuestion, one: Series) {
 /** A curve says nothing of values at which no run was made of it: of a part that only more connections have. */
 function inside(
   { rows }: Series,
-  axes: readonly Axis[],
+  axes: readonly KnobAxis[],
   points: readonly SweepPoint[],
   values: readonly number[],
   of: () => CurveLevel,

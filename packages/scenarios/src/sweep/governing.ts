@@ -17,7 +17,11 @@ export interface PlaceRuns {
 const LEAST_APART = 1;
 
 /** The worst at every place, then those that come nearest to the worst anywhere, `most` in all. */
-export function governingEvents(looks: readonly PlaceRuns[], tracks: readonly Track[], most: number): readonly WhatIf[] {
+export function governingEvents(
+  looks: readonly PlaceRuns[],
+  tracks: readonly Track[],
+  most: number,
+): readonly WhatIf[] {
   const events = new Map<string, { readonly event: WhatIf; near: number; first: boolean }>();
   for (const { point, runs } of looks) {
     const values = runs.flatMap(({ event, run }) => {

@@ -4,7 +4,7 @@ import type { Fact, PartId } from "@secondline/rig";
 import type { Lapse } from "@secondline/strength";
 import type { EventClass } from "../events/eventKind.ts";
 import type { WhatIf } from "../events/registry.ts";
-import type { Judged } from "../rule/cautionFacts.ts";
+import type { JudgedFactor } from "../rule/cautionFacts.ts";
 import type { Knob } from "./knob.ts";
 import type { BadPoint } from "./sweepPoints.ts";
 
@@ -98,7 +98,7 @@ export interface KnobRange {
 /** What a verdict says besides its runs. */
 export interface Besides {
   /** Factors of parts that somebody judged, or that raise a strength. */
-  readonly judged: readonly Judged[];
+  readonly judged: readonly JudgedFactor[];
   /** What somebody must look at, or what lies beyond what is known, before the rig may be said to hold; at which points. */
   readonly withheld: readonly { readonly what: Fact; readonly points: readonly number[] }[];
   readonly lapses: readonly Lapse[];

@@ -22,7 +22,7 @@ export interface GroupDoubt {
 const WIDE_SPREAD = 0.25;
 
 /** `accepted`: how many families fit and were not rejected [-]. */
-export function doubtsOf(found: GroupFindings, accepted: number): GroupDoubt[] {
+export function groupDoubts(found: GroupFindings, accepted: number): GroupDoubt[] {
   return [
     few(found),
     censored(found),

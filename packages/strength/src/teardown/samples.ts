@@ -1,6 +1,6 @@
 /** Everything that a rig which comes down can put into the machine. */
 import { isTape, type LineName, type PartId, type Rig } from "@secondline/rig";
-import type { TestFields } from "../breakLog/readEntry.ts";
+import type { WrittenTest } from "../breakLog/readEntry.ts";
 import { conditionSunMonths } from "../derating/sun.ts";
 import type { WebbingState } from "../wear/webbingState.ts";
 import {
@@ -83,7 +83,7 @@ function joinSamples(hung: readonly HungWebbing[], sections: number): FoundSampl
     const weaker = a.section.stock.rated.strength <= b.section.stock.rated.strength ? a : b;
     const { stock } = weaker.section;
     const { monthsOutside, sunMonths } = weaker.state;
-    const row: TestFields = {
+    const row: WrittenTest = {
       part: formOf(stock),
       material: stock.id,
       batch: weaker.state.id,
@@ -144,7 +144,7 @@ function leashSamples({ leash }: Rig): FoundSamples {
   const { stock, condition, knots, falls, length } = leash;
   const knot = knots[0]?.kind;
   const sun = conditionSunMonths(condition);
-  const row: TestFields = {
+  const row: WrittenTest = {
     part: "leash",
     material: stock.id,
     state: "used",

@@ -10,7 +10,7 @@ import type { WearRecord } from "../wear/record.ts";
 import { rigMatch } from "../wear/rigReference.ts";
 import { wearState } from "../wear/wearState.ts";
 import type { WearMark, WebbingState } from "../wear/webbingState.ts";
-import { Choice, firstOfEveryState, type Group } from "./choice.ts";
+import { firstOfEveryState, type Group, PieceChoice } from "./choice.ts";
 import { expectedBand } from "./expectedBand.ts";
 import { differentStocks, mattersMost, type RigPlace, sameStock } from "./governing.ts";
 import { FREE_LENGTH, GRIP_LENGTH, type NotToBeHad, type Sample } from "./sample.ts";
@@ -126,7 +126,7 @@ export function planTeardown({
     const band = expectedBand(worn.rig, stock, known, own);
     return band === undefined ? [] : [{ stock, own: new Set(own), band, known: new Map() }];
   });
-  const choice = new Choice(bands);
+  const choice = new PieceChoice(bands);
   const first = firstOfEveryState(samples);
   const kept = choice.within(first, pulls);
   const chosen = choice.more(kept, samples, pulls);

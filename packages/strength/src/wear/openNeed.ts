@@ -38,13 +38,13 @@ interface Inspection extends Judgement {
   readonly to?: number;
 }
 
-export interface Judged {
+export interface NeedsAndDoubts {
   readonly needs: readonly OpenNeed[];
   readonly doubts: readonly InspectionDoubt[];
 }
 
 /** What stays open after an inspection: what lies outside of what was looked at, or went on after it. */
-export function afterInspection({ needs, doubts }: Judged, inspection: Inspection): Judged {
+export function afterInspection({ needs, doubts }: NeedsAndDoubts, inspection: Inspection): NeedsAndDoubts {
   const { judgement, by, found, factor, date } = inspection;
   const place = placeOf(inspection);
   const stillOpen = needs.filter((need) => !covers(inspection, need) || (need.until && isBefore(date, need.until)));

@@ -99,7 +99,7 @@ export function suggestMatch(table: LogTable): ColumnMatch {
 }
 
 /** Columns that the log cannot do without and that nothing was said of. */
-export const missingIn = ({ columns }: ColumnMatch): readonly LogColumn[] =>
+export const missingColumns = ({ columns }: ColumnMatch): readonly LogColumn[] =>
   REQUIRED_COLUMNS.filter((column) => {
     const from = columns[column];
     return !from || ("same" in from && from.same.trim() === "");

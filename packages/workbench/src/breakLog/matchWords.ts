@@ -9,7 +9,7 @@ import {
   type ColumnMatch,
   chosenWord,
   KNOWN_WORDS,
-  missingIn,
+  missingColumns,
   WORD_COLUMNS,
   type WordColumn,
   wordsIn,
@@ -106,7 +106,7 @@ export interface MatchState {
 
 /** What the table comes to, as it is matched so far. Faults of rows are told once every word is known. */
 export function matchState(table: LogTable, match: ColumnMatch): MatchState {
-  const missing = missingIn(match);
+  const missing = missingColumns(match);
   const nothing = { tests: undefined, faults: [], missing };
   const list = listed(missing.map((one) => columnLabel(one)));
   if (missing.length > 0) return { ...nothing, words: say("state.missing", { list }) };

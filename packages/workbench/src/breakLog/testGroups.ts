@@ -27,7 +27,7 @@ export function groupsBy(tests: readonly BreakTest[], nameOf: (test: BreakTest) 
 }
 
 /** How it failed and where; a test that did not break says so. */
-export function failureOf({ failureMode, failurePlace, outcome }: BreakTest): string {
+export function failureWords({ failureMode, failurePlace, outcome }: BreakTest): string {
   const words = [failureMode, failurePlace].filter((word) => word !== undefined).join(", ");
   if (outcome === "stopped") return sayBreakLog("testGroups.notBroken");
   return words === "" ? sayBreakLog("testGroups.failureNotWritten") : words;

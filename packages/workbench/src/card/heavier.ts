@@ -1,5 +1,5 @@
 /** Looks for heavier walkers with whom the rig holds: the sweep and the whole searches that `heaviestWalker` asks for. */
-import type { ServiceAnswer, RunnerService } from "@secondline/runner";
+import type { RunnerService, ServiceAnswer } from "@secondline/runner";
 import {
   allSweptRigs,
   type HeaviestFound,

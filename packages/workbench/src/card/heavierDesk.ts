@@ -1,5 +1,5 @@
 /** Heavier walkers are looked for when somebody asks; how long the rig keeps with one is worked out of the search with that walker. */
-import type { CardQuestion, SearchResult, HeaviestFound } from "@secondline/scenarios";
+import type { CardQuestion, HeaviestFound, SearchResult } from "@secondline/scenarios";
 import type { WrittenRecord } from "../documents/documents.ts";
 import type { SandboxState } from "../inHand/state.ts";
 import type { TaskAnswer } from "../job/job.ts";

@@ -57,7 +57,7 @@ export interface Documents extends Partial<WearWork> {
 export type DocumentName = "rig" | "record" | "log";
 
 /** Choices of a record count as the record; what changed more than one document is told by the first of them. */
-export function nameOf(changed: readonly (keyof Documents)[]): DocumentName {
+export function documentNameOf(changed: readonly (keyof Documents)[]): DocumentName {
   if (changed.includes("rig")) return "rig";
   return changed.every((name) => name === "log") ? "log" : "record";
 }

@@ -16,7 +16,7 @@ import {
 } from "@secondline/scenarios";
 import { createStore, type StoreApi } from "zustand/vanilla";
 import type { WrittenRig } from "../documents/documents.ts";
-import { besidesOf } from "../inHand/known.ts";
+import { evidenceFor } from "../inHand/known.ts";
 import type { Sandbox } from "../inHand/sandbox.ts";
 import type { SandboxState } from "../inHand/state.ts";
 import { type Job, STOPPED, type TaskAnswer } from "../job/job.ts";
@@ -260,7 +260,7 @@ const keyOf = (question: HowFarQuestion): string => inputHash({ version: VERSION
 
 /** What a question about a sandbox's rig is read against: its last good document, with all that counts besides. */
 function contextOf({ document, assessment }: State) {
-  const known = assessment.leftOut ? {} : besidesOf(document.rig, assessment.known);
+  const known = assessment.leftOut ? {} : evidenceFor(document.rig, assessment.known);
   return { document: document.goodDocument, rig: document.rig, known };
 }
 

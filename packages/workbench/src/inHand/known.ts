@@ -57,7 +57,7 @@ export function assessmentOf(rig: Rig, known: LoadedEvidence, leftOut: boolean):
   const { reader } = known;
   const plain = { known, leftOut, ...keyed(assessRig(rig)), issues: [] };
   if (!reader) return { ...plain, ...choiceOf(false, false) };
-  const besides = besidesOf(rig, known);
+  const besides = evidenceFor(rig, known);
   const { wear, tests } = besides;
   if (!wear && tests.length === 0) return { ...plain, ...choiceOf(false, false) };
   const read = reader.assess({ rig, ...besides });
@@ -68,7 +68,7 @@ export function assessmentOf(rig: Rig, known: LoadedEvidence, leftOut: boolean):
 }
 
 /** What of all that is known is asked about with a rig: a record that speaks of it, and tests. */
-export function besidesOf(
+export function evidenceFor(
   rig: Rig,
   known: LoadedEvidence,
 ): { readonly wear?: WearRecord; readonly on?: string; readonly tests: readonly BreakTest[] } {

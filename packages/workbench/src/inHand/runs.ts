@@ -5,7 +5,7 @@
  */
 import type { StudyProgress, WhatIfRun } from "@secondline/scenarios";
 import type { StoreApi } from "zustand/vanilla";
-import { STOPPED, type Task, type TaskAnswer } from "../job/job.ts";
+import { STOPPED, type StoppableTask, type TaskAnswer } from "../job/job.ts";
 import { JobSlot } from "../job/jobSlot.ts";
 import type { KeptFounds } from "./keptFounds.ts";
 import type { RecordingShelf } from "./recordings.ts";
@@ -110,7 +110,7 @@ export class Runs {
     return (found === undefined || soFar !== undefined) && assessment.issues.length === 0;
   }
 
-  private chosenFall(): Task<Fallen, StudyProgress> {
+  private chosenFall(): StoppableTask<Fallen, StudyProgress> {
     const { assessment, session } = this.store.getState();
     const { assessed, key } = assessment;
     const { whatIf, accuracy } = session;

@@ -29,13 +29,13 @@ export function mayTurn({ verdict, parts, reasons }: Outcome): boolean {
 }
 
 /** How many what-ifs have been looked at, of how many; undefined until the search has told how many there are. */
-export function lookedAt({ made, of, soFar }: Partial<StudyProgress>): LookedAt | undefined {
+export function eventsLookedAt({ made, of, soFar }: Partial<StudyProgress>): EventsLookedAt | undefined {
   const all = of ?? soFar?.search.of;
   return all === undefined
     ? undefined
     : { run: Math.min(all, Math.max(soFar?.search.events ?? 0, made ?? 0)), of: all };
 }
-export interface LookedAt {
+export interface EventsLookedAt {
   readonly run: number;
   readonly of: number;
 }

@@ -2,7 +2,7 @@
 import type { Accuracy } from "@secondline/engine";
 import type { Issues, Rig, RigIssue } from "@secondline/rig";
 import type { RunnerService } from "@secondline/runner";
-import type { Assessed, SearchResult, Outcome, StudyProgress, Verdict, WhatIf, WhatIfRun } from "@secondline/scenarios";
+import type { Assessed, Outcome, SearchResult, StudyProgress, Verdict, WhatIf, WhatIfRun } from "@secondline/scenarios";
 import type { Documents, KeptWear, WrittenRig } from "../documents/documents.ts";
 import type { History } from "../history/history.ts";
 import type { Job } from "../job/job.ts";
@@ -51,7 +51,7 @@ export interface SessionSlice {
   readonly editing: string | undefined;
   readonly whatIf: WhatIf;
   readonly accuracy: Accuracy;
-  /** Wear record and break log as they are kept; what counts of them is in `Known`. */
+  /** Wear record and break log as they are kept; what counts of them is in `LoadedEvidence`. */
   readonly wear: KeptWear | undefined;
   readonly notices: readonly Notice[];
   /** Last thing said to screen readers. */

@@ -1,5 +1,5 @@
 /** What may be shown of the verdict: only what is of this very state. */
-import type { SearchResult, Outcome } from "@secondline/scenarios";
+import type { Outcome, SearchResult } from "@secondline/scenarios";
 import type { SandboxState } from "./state.ts";
 
 type Needed = Pick<SandboxState, "document" | "assessment" | "run">;

@@ -16,7 +16,7 @@ export type TaskAnswer<T> =
 /** Of a task that finds, between two of its steps, that it was stopped. */
 export const STOPPED: TaskAnswer<never> = { ok: false, reason: "cancelled", message: "" };
 
-export interface Task<T, P = undefined> {
+export interface StoppableTask<T, P = undefined> {
   /** Progress at the beginning. */
   readonly begun: P;
   /** `goesOn`: false once the task was stopped or another took its place; what it tells and answers then is dropped. */

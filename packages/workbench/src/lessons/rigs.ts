@@ -20,12 +20,12 @@ const sewnLoop = (strength: string) => ({ kind: "sewnLoop", strength, basis: INV
 const weblock = (clamped: string) => ({ kind: "weblock", strength: "45 kN", basis: INVENTED, clamped, bend: 8 });
 
 /** Above the floor of the gap [m]. */
-export const LINE_HEIGHT = 45;
+export const RIG_HEIGHT = 45;
 
 /** A gap with steep sides, `span` wide [m]. */
 function gap(span: number): readonly (readonly [string, string])[] {
   const edge = Math.min(2.5, span / 8);
-  const point = (x: number, share: number) => [`${Number(x.toFixed(2))} m`, `${-share * LINE_HEIGHT} m`] as const;
+  const point = (x: number, share: number) => [`${Number(x.toFixed(2))} m`, `${-share * RIG_HEIGHT} m`] as const;
   return [
     point(0, 0.01),
     point(edge / 2, 0.09),

@@ -9,7 +9,7 @@ const HIGH_TENSION_SHARE = 0.25;
 const WIDE_GAP = 30;
 
 /** `rig`: the one that follows from the answers. */
-export function doubtsOf(answers: Answers, rig: Rig): readonly AnswerDoubt[] {
+export function answerDoubts(answers: Answers, rig: Rig): readonly AnswerDoubt[] {
   return [...unusual(answers), ...tension(rig), ...backup(rig), ...outside(answers)];
 }
 

@@ -17,7 +17,7 @@ export type FaultKind =
   | "shape"
   | "age";
 
-export type Fault =
+export type NewRigFault =
   /** Told by the rig's own check, in its words. */
   | { readonly kind: "issue"; readonly place: AnswerPlace; readonly issue: RigIssue; readonly remedy?: string }
   | {

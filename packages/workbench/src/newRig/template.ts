@@ -49,7 +49,7 @@ export interface SaidAnchor {
 }
 
 /** The whole document of a new rig. */
-export function rigOf(said: Said): RigDocument {
+export function rigFromAnswers(said: Said): RigDocument {
   const aged = said.condition ? { condition: said.condition } : {};
   const end = {
     kind: "weblock" as const,

@@ -17,7 +17,7 @@ export function notTooShort(sight: Stretch, length: number): Stretch {
 }
 
 /** A place with as much webbing on either side as lets one see where it lies. */
-export function around({ from, to }: Stretch, length: number): Stretch {
+export function withSurroundings({ from, to }: Stretch, length: number): Stretch {
   const margin = Math.max(1, to - from);
   return panned({ from: from - margin, to: to + margin }, 0, length);
 }

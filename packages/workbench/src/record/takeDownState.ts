@@ -1,5 +1,5 @@
 /** Until when the rig in hand may stay up, as far as it is known. */
-import type { AssessmentIssue, SearchResult, Outcome, Outlook } from "@secondline/scenarios";
+import type { AssessmentIssue, Outcome, Outlook, SearchResult } from "@secondline/scenarios";
 import type { SandboxState } from "../inHand/state.ts";
 import type { Job } from "../job/job.ts";
 
@@ -18,12 +18,12 @@ export type TakeDownState =
 
 /** Until they are worked out anew, `latest` are those of the state before. */
 interface DatesInHand {
-  readonly job: Job<Dated>;
-  readonly latest: Dated | undefined;
+  readonly job: Job<DatedOutlook>;
+  readonly latest: DatedOutlook | undefined;
 }
 
 /** Dates with the search that they rest on: while others are worked out, these are not of the state in hand. */
-export interface Dated {
+export interface DatedOutlook {
   readonly outlook: Outlook;
   readonly found: SearchResult;
 }

@@ -56,7 +56,10 @@ export function heldWords(side: SideView, held: Held): string {
 }
 
 /** Range of what a slider says of itself: the height of a point, the distance of a connection [m]. */
-export function rangeOf(side: SideView, held: Held): { readonly now: number; readonly min: number; readonly max: number } {
+export function rangeOf(
+  side: SideView,
+  held: Held,
+): { readonly now: number; readonly min: number; readonly max: number } {
   if (held.kind === "connection") {
     const [min, max] = reachOfConnection(side.connections, held.index, side.site.span);
     return { now: side.connections[held.index]!, min, max };

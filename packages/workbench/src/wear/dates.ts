@@ -6,10 +6,10 @@ import {
   type CardTerms,
   cardTerms,
   type EventRuns,
-  type SearchResult,
   type Outlook,
+  type OutlookQuestion,
   rigOnLaterDays,
-  type TakeDownQuestion,
+  type SearchResult,
   takeDownDates,
 } from "@secondline/scenarios";
 import { type BreakTest, readWearRecord } from "@secondline/strength";
@@ -42,13 +42,13 @@ export function cardInput(
 }
 
 /** Throws where the record has faults. */
-export const takeDown = (input: TakeDownInput): Outlook => takeDownDates(questionOf(input));
+export const takeDownOutlook = (input: TakeDownInput): Outlook => takeDownDates(questionOf(input));
 
 /** Throws where the record has faults. */
 export const cardDates = ({ assessed, ...input }: TakeDownInput & { readonly assessed: Assessed }): CardDates =>
   cardTerms(assessed, questionOf(input));
 
-function questionOf({ rig, record, on, ...rest }: TakeDownInput): TakeDownQuestion {
+function questionOf({ rig, record, on, ...rest }: TakeDownInput): OutlookQuestion {
   const read = readWearRecord(record);
   if (!read.ok) throw new Error(`The record has faults: ${JSON.stringify(read.issues[0])}`);
   return { on, rigOn: rigOnLaterDays({ rig, wear: read.record, on })!, ...rest };

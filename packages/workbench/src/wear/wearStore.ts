@@ -1,6 +1,5 @@
 /** The wear view's state: what of record and log can be read, and what is looked at. They themselves are in the one history. */
-import type { Issue } from "@secondline/rig";
-import { type BreakTest, type RecordFact, readWearRecord, type WearRecord } from "@secondline/strength";
+import { type BreakTest, type RecordIssue, readWearRecord, type WearRecord } from "@secondline/strength";
 import { createStore, type StoreApi } from "zustand/vanilla";
 import type { Documents, EarlierWear, KeptWear, WearWork, WrittenRecord } from "../documents/documents.ts";
 import { documentsOf } from "../history/history.ts";
@@ -10,9 +9,6 @@ import type { SandboxState } from "../inHand/state.ts";
 import { dayOf, todayIso } from "./days.ts";
 import type { Owner } from "./entryEdits.ts";
 import type { Stretch } from "./place.ts";
-
-/** A fault of the record: where, and what. */
-export type RecordIssue = Issue<RecordFact>;
 
 /** The break test that was last opened, by its place in the log; `editing`: its form is open. */
 export interface ChosenTest {
