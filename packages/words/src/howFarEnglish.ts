@@ -3,7 +3,7 @@ export const HOW_FAR_ENGLISH = {
   title: "How far can I go?",
   intro:
     "Choose a number of the rig and a range. The rig is run at values along it; a curve shows where what is required stops being kept. No point of a curve says that the rig holds: check the value that you choose.",
-  "of.inHand": "The rig in hand: {name}",
+  "of.inHand": "The open rig: {name}",
   "of.layout": "Layout {letter}: {name}",
   "preset.backup": "How loose may the backup be?",
   "preset.connections": "How few connections will do?",
@@ -120,7 +120,7 @@ export const HOW_FAR_ENGLISH = {
   "point.check": "Check the whole rig with {at}",
   "point.unchecked": "Not checked: the curve looked at a few what-ifs alone. It says of no value that the rig holds.",
   "point.layout": "Take as a new layout",
-  "point.inHand": "Take as the rig in hand",
+  "point.inHand": "Take as the open rig",
   "point.close": "Back to the curve",
   "point.months": "Months change no number of the file: the run shown is that of the first day.",
   "took.layout": "{at} was taken as layout {letter}.",

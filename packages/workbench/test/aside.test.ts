@@ -1,4 +1,4 @@
-/** What goes on beside the rig in hand: layouts that are kept, runs that give way, a sketch, handles, chances of a state. */
+/** What goes on beside the open rig: layouts that are kept, runs that give way, a sketch, handles, chances of a state. */
 import { readRig } from "@secondline/rig";
 import { assessRig, type Outcome, whatIfKey } from "@secondline/scenarios";
 import { describe, expect, it } from "vitest";
@@ -220,7 +220,7 @@ describe("handles in a drawing from the side", () => {
   });
 });
 
-describe("chances of the state in hand", () => {
+describe("chances of the current state", () => {
   const fall = { kind: "leashFall", at: 0.5 } as const;
   const outcome = {
     whatIfs: [{ whatIf: fall, key: whatIfKey(fall), ok: true, counts: true, gaveWay: [] }],

@@ -15,7 +15,7 @@ interface HeavierProgress {
 }
 
 export interface Heavier {
-  /** What came of it for the verdict in hand; empty: not looked for. */
+  /** What came of it for the current verdict; empty: not looked for. */
   readonly found: Pick<CardQuestion, "heavier">;
   readonly busy: HeavierProgress | undefined;
   readonly failed: boolean;

@@ -12,7 +12,7 @@ import { chancesDesk } from "../desks/chancesHere.ts";
 import { useActions, useSandbox } from "../state/useSandbox.ts";
 import { words } from "../words.ts";
 
-/** The chances of the state in hand, with what can be done about them. */
+/** The chances of the current state, with what can be done about them. */
 export interface ChancesView extends Omit<InHand, "open">, Pick<ChancesState, "work" | "runs"> {
   readonly desk: ChancesDesk;
   readonly assessed: Assessed;

@@ -136,7 +136,7 @@ function Check({ point, at, found }: { point: PointSandbox; at: readonly number[
   );
 }
 
-/** Takes the value over: as a layout beside the others, or as the rig in hand; both can be taken back. */
+/** Takes the value over: as a layout beside the others, or as the open rig; both can be taken back. */
 function Take({
   booted,
   found,

@@ -21,7 +21,7 @@ interface Props {
   compact: boolean;
 }
 
-/** The time strip of the run in hand. */
+/** The time strip of the current run. */
 export function TimePlace({ clock, theme, compact }: Props) {
   const { current, previous } = useRecordings();
   const compare = useSandbox((state) => state.session.compare);

@@ -12,7 +12,7 @@ import { LayoutFall, LayoutVerdict } from "./LayoutOutcome.tsx";
 
 interface Props {
   layout: Layout;
-  /** 0 for the rig in hand. */
+  /** 0 for the open rig. */
   place: number;
   first: Layout;
   clock: PlaybackClock;

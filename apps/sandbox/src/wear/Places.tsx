@@ -65,7 +65,7 @@ export function Places() {
   );
 }
 
-/** What of this record the verdict of the rig in hand takes, and the one step to leaving it out. */
+/** What of this record the verdict of the open rig takes, and the one step to leaving it out. */
 export function InTheVerdict() {
   const record = useWear((state) => state.good.record);
   const faulty = useWear((state) => state.issues.length > 0);

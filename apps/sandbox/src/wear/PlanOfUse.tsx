@@ -22,7 +22,7 @@ const FIELDS = [
   },
 ] as const;
 
-/** How often the rig in hand is to be inspected, and how many falls come between: what makes an assessment lapse. */
+/** How often the open rig is to be inspected, and how many falls come between: what makes an assessment lapse. */
 export function PlanOfUse() {
   const fits = useFits();
   const rig = useSandbox((state) => state.document.rig);

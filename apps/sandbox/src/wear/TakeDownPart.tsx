@@ -14,7 +14,7 @@ import { words } from "../words.ts";
 import { Messages } from "./EntryForm.tsx";
 import styles from "./wear.module.css";
 
-/** The verdict of the day that is shown, until when the rig in hand may stay up, and part by part. */
+/** The verdict of the day that is shown, until when the open rig may stay up, and part by part. */
 export function TakeDownPart({ state }: { state: TakeDownState }) {
   return (
     <section className={styles.section} aria-label={sayWear("takeDownPart.takeDownDate")}>

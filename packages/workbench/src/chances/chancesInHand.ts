@@ -1,4 +1,4 @@
-/** The chances of the state in hand: what can be asked, and what is known. */
+/** The chances of the current state: what can be asked, and what is known. */
 import {
   type Assessed,
   type Chances,
@@ -27,7 +27,7 @@ export interface ChancesInHand {
   readonly stale: boolean;
 }
 
-/** `key`: of the state in hand. */
+/** `key`: of the current state. */
 export function chancesInHand(
   { spreads, whatIf: asked, found: kept }: ChancesState,
   { assessed, key }: { readonly assessed: Assessed; readonly key: string },

@@ -17,7 +17,7 @@ export const faultsAt = (reading: HowFarReading, place: HowFarPlace): readonly s
 export const numberOptions = (rig: Rig, numbers: readonly SweepNumber[]): readonly Option[] =>
   numbers.map(({ name, kind }) => ({ value: name, label: words.number(rig, { kind, name }) }));
 
-/** The rig in hand and the layouts beside it, by their names. */
+/** The open rig and the layouts beside it, by their names. */
 export const subjectOptions = (names: readonly string[]): readonly Option[] =>
   names.map((name, i) => ({
     value: String(i),

@@ -26,7 +26,7 @@ import { documentAt } from "./candidate.ts";
 import { sweepNumbers } from "./numbers.ts";
 import { firstAsked, type HowFarAsked, type HowFarQuestion, type HowFarReading, readHowFar } from "./question.ts";
 
-/** Whose number is swept: the rig in hand, or a layout with its letter. */
+/** Whose number is swept: the open rig, or a layout with its letter. */
 export interface Subject {
   readonly sandbox: Sandbox;
   readonly letter?: string;

@@ -1,4 +1,4 @@
-/** Verdicts of complete searches, kept for states that come back: an undo, a layout that is the rig in hand. */
+/** Verdicts of complete searches, kept for states that come back: an undo, a layout that is the open rig. */
 import type { SearchResult } from "@secondline/scenarios";
 import { Newest } from "../newest.ts";
 

@@ -27,7 +27,7 @@ export interface Actions {
   edit: (path: string, value: unknown, label: string, group?: string) => void;
   /** Changes the document as it was before the open `group`: rounding does not add up while somebody types or slides. */
   change: (to: (before: WrittenRig) => WrittenRig, label: string, group?: string) => void;
-  /** Puts other documents into the place of those in hand, as one step. */
+  /** Puts other documents into the place of those that are open, as one step. */
   write: (documents: Partial<Documents>, label: string, group?: string) => void;
   /** Takes documents in beside the rig, without a step; `onStep` is called after every step back or forward. */
   adopt: (documents: Partial<Documents>, onStep: (before: SandboxState) => void) => void;

@@ -429,7 +429,7 @@ export const PART_KINDS: readonly EntryFormKind[] = [
   },
 ];
 
-/** Fields of a new entry. Where a rig is asked for, it is most often the one in hand. */
+/** Fields of a new entry. Where a rig is asked for, it is most often the open one. */
 export function freshFields(kinds: readonly EntryFormKind[], event: string, rigName: string): Record<string, unknown> {
   const fresh = kinds.find((kind) => kind.event === event)?.fresh ?? {};
   return { ...fresh, ...(fresh.rig === "" ? { rig: rigName } : {}) };

@@ -1,9 +1,9 @@
-/** Until when the rig in hand may stay up, as far as it is known. */
+/** Until when the open rig may stay up, as far as it is known. */
 import type { AssessmentIssue, Outcome, Outlook, SearchResult } from "@secondline/scenarios";
 import type { SandboxState } from "../inHand/state.ts";
 import type { Job } from "../job/job.ts";
 
-/** Until when the rig in hand may stay up, or why nobody can say. */
+/** Until when the open rig may stay up, or why nobody can say. */
 export type TakeDownState =
   /** The record says nothing of the rig on this day. */
   | { readonly kind: "noFit" }
@@ -22,7 +22,7 @@ interface DatesInHand {
   readonly latest: DatedOutlook | undefined;
 }
 
-/** Dates with the search that they rest on: while others are worked out, these are not of the state in hand. */
+/** Dates with the search that they rest on: while others are worked out, these are not of the current state. */
 export interface DatedOutlook {
   readonly outlook: Outlook;
   readonly found: SearchResult;
@@ -38,7 +38,7 @@ export function usable({ assessment: { assessed, choice, leftOut, issues } }: Sa
   return leftOut && choice ? "leftOut" : "unlike";
 }
 
-/** The dates, once they are those of the verdict in hand. */
+/** The dates, once they are those of the current verdict. */
 export function outlookOf(state: TakeDownState): Outlook | undefined {
   const dated = state.kind === "ready" ? state.latest : undefined;
   return dated && state.kind === "ready" && dated.found.outcome === state.outcome ? dated.outlook : undefined;

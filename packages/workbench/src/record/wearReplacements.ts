@@ -1,4 +1,4 @@
-/** Records and logs that can take the place of those in hand. */
+/** Records and logs that can take the place of those that are open. */
 import { dayAndTime } from "@secondline/words/dates";
 import { sayWear } from "@secondline/words/page/wear";
 import type { BreakLog, EarlierWear, WearWork, WrittenRecord } from "../documents/documents.ts";

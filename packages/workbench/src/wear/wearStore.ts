@@ -24,7 +24,7 @@ export interface WearStateSlice {
   /** The last record without faults, written and read. All that is computed belongs to it. */
   readonly good: { readonly written: WrittenRecord; readonly record: WearRecord };
   readonly earlier: readonly EarlierWear[];
-  /** The examples that a first visit shows; they are in hand until something else is opened or written. */
+  /** The examples that a first visit shows; they stay open until the user opens or writes something else. */
   readonly example: WearWork | undefined;
   readonly page: WearPage;
   readonly owner: Owner;
@@ -42,7 +42,7 @@ export interface WearActions {
   edit: (record: WrittenRecord, label: string, group?: string) => void;
   change: (part: Partial<WearWork>, label: string) => void;
   finish: () => void;
-  /** Another record or log takes the place of the one in hand, which is kept. */
+  /** Another record or log takes the place of the open one, which is kept. */
   replace: (part: Partial<WearWork>, label: string) => void;
   addTest: (test: BreakTest) => void;
   changeTest: (index: number, test: BreakTest) => void;
