@@ -12,7 +12,7 @@ import type { Crossing, Swept } from "../sweep/sweepOutcome.ts";
 import type { PointsQuestion } from "../sweep/sweepPoints.ts";
 
 export interface HeaviestWalker {
-  /** With everything worn [kg]. */
+  /** The walker's mass with everything worn [kg]. */
   readonly mass: number;
   /** The walker of the rig's file, or a heavier one for whom a whole search said that it holds. */
   readonly from: "asked" | "searched";
@@ -23,7 +23,7 @@ export interface HeaviestWalker {
 /** The heaviest walker, with the whole search that said so. */
 export interface HeaviestFound {
   readonly walker: HeaviestWalker;
-  /** What was searched with that walker, and what it found: how long the rig keeps is worked out of it. Absent: the walker is the file's. */
+  /** The search with that walker and its result; the dates of the card are worked out from it. Absent: the walker is the file's. */
   readonly searched?: { readonly assessment: Assessment; readonly assessed: Assessed; readonly found: SearchResult };
 }
 
@@ -52,7 +52,7 @@ const MASS_POINTS = 5;
 /** Whole searches at most: the first may find that the sweep said too much. */
 const MOST_SEARCHES = 2;
 
-/** Of a rig that holds with the walker of its file. Yields what is to be made; is handed what came of it. */
+/** For a rig that holds with the walker of its file. Yields the next step and takes its answer. */
 export function* heaviestWalker(question: WalkerQuestion): Generator<WalkerStep, HeaviestFound, WalkerAnswer> {
   const { document, assessment, options } = question;
   const { rig, ...known } = assessment;

@@ -22,7 +22,7 @@ export interface Rescue {
 const KEY = /^rescue(?:@(\d*\.?\d+)|\/(.+))$/;
 
 const FAILURES = { mainFails, legFails };
-/** What is asked of the kind of a failure is asked of that failure. */
+/** A question to the kind of a failure goes on to that failure. */
 const kindOf = ({ kind }: Failure) => FAILURES[kind] as unknown as EventKind<Failure>;
 
 const hanging = (at: number): Rescue => ({ kind: "rescue", at });

@@ -1,4 +1,4 @@
-/** The model's own recordings of the fall that was measured: draws of all that is not known exactly, as a load cell would show them. */
+/** The model's own recordings of the measured fall, as a load cell would show them. Each draws all inputs that are not known exactly. */
 import { type Accuracy, cfc60, type Recording } from "@secondline/engine";
 import type { Rig } from "@secondline/rig";
 import type { Assessed } from "../assessment/assessment.ts";

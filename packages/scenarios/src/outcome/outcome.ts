@@ -1,4 +1,4 @@
-/** What an assessment says: facts and numbers, no sentences. Words are made of it elsewhere, once. */
+/** What an assessment says: facts and numbers, no sentences. The words package makes the sentences, once. */
 import type { Accuracy } from "@secondline/engine";
 import type { Basis, Fact, PartId } from "@secondline/rig";
 import type { Taken } from "../assessment/assessment.ts";
@@ -26,7 +26,7 @@ export interface AppliedFactor {
 export interface ClassOutcome {
   /** r: 1 ÷ the largest E over R [-]. */
   readonly margin: number;
-  /** The factor required of it [-]. */
+  /** The required factor [-]. */
   readonly required: number;
   /** E, what 95 % of such falls stay under in the worst event [N]. */
   readonly demand: number;
@@ -35,7 +35,7 @@ export interface ClassOutcome {
   readonly demandInterval: readonly [low: number, high: number];
   /** Middle of the event's runs [N]. */
   readonly middle: number;
-  /** The largest load of the runs made of that event, and how many they were [N]. */
+  /** The largest load in the runs of that event [N], and the number of these runs. */
   readonly load: number;
   readonly runs: number;
   /**
@@ -54,7 +54,7 @@ export interface ClassOutcome {
   readonly reason?: string;
 }
 
-/** Holds: only after the whole search. Open: nothing found so far. Not loaded: no run asked anything of it. */
+/** Holds: only after the whole search. Open: nothing found so far. Not loaded: no run loaded the part. */
 export type PartVerdict = "fails" | "thin" | "open" | "holds" | "notLoaded";
 
 /** Why no run loaded a part: runs ended with the walker lost, not everything was run, or it carries nothing in any. */
@@ -65,14 +65,14 @@ export interface PartOutcome {
   readonly id: PartId;
   readonly verdict: PartVerdict;
   readonly byClass: Readonly<Partial<Record<EventClass, ClassOutcome>>>;
-  /** Whether more runs cannot change what is said of it. */
+  /** Whether more runs cannot change what is said about the part. */
   readonly settled: boolean;
   /** The class that governs; absent with `notLoaded`. */
   readonly governing?: EventClass;
   readonly notLoaded?: NotLoadedBecause;
   readonly rated: number;
   readonly ratedBasis: Basis;
-  /** As it governs; of a part that is not loaded, where it is weakest [N]. */
+  /** The strength at the place that governs; for a part that is not loaded, at its weakest place [N]. */
   readonly strength: number;
   readonly strength5: number;
   readonly factors: readonly AppliedFactor[];

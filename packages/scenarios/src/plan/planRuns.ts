@@ -1,6 +1,6 @@
 /**
  * The runs of a plan, by number: rig after rig, in it sweep after sweep, point after point, what-if after what-if, draw after draw.
- * Which run a number is follows from the plan alone, so that anybody may make any of them, in any order.
+ * The plan alone decides which run has which number. So anybody may make any run, in any order.
  */
 import type { AssessmentIssue } from "../assessment/assessmentFacts.ts";
 import { inputHash } from "../assessment/inputHash.ts";
@@ -58,7 +58,7 @@ export type Planned =
       }[];
     };
 
-/** Rigs times points, before any of them is looked at. */
+/** Rigs times points, counted before any point is looked at. */
 export function casesOf(plan: StudyPlan, rigs: readonly PlannedRig[]): number {
   const of = ({ sweeps }: PlannedRig) =>
     sweeps.length === 0

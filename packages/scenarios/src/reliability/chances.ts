@@ -36,7 +36,7 @@ export interface ChancesOptions {
 export const DEFAULT_DRAWS = 64;
 export const FEWEST_RUNS = 16;
 export const MOST_RUNS = 512;
-/** With fewer of the draws computed the others may be missing where it matters. */
+/** If fewer of the draws than this could be computed, the missing draws may be those that matter. */
 const LEAST_SHARE = 0.8;
 /** How far the work is after the runs [-]. */
 export const RUNS_SHARE = 0.97;
@@ -209,7 +209,7 @@ function conclude(
 }
 
 function partsOf({ parts, loads, found }: Found): readonly PartChance[] {
-  // One run alone is a matter of chance: the middle of all of them goes with the chances.
+  // One run alone is a matter of chance, so the chances are told with the middle of all runs.
   const middle = medianLoads(loads);
   return found.parts
     .map(({ id, first, fails, stretch, loaded }): PartChance => {

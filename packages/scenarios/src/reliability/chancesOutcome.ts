@@ -34,9 +34,9 @@ export interface PartChance {
 export interface ScatterShare {
   /** None for chance. */
   readonly name?: string;
-  /** "input": something about the fall; "chance": what those leave over of it; "strength": how parts scatter. */
+  /** "input": something about the fall; "chance": the scatter of the fall that no input explains; "strength": how parts scatter. */
   readonly kind: "input" | "chance" | "strength";
-  /** With its 95 % interval; all of them add up to one [-]. */
+  /** The share with its 95 % interval; all shares add up to one [-]. */
   readonly share: Probability;
   /** False: the draws leave open whether it raises or lowers the load. */
   readonly distinguishable: boolean;

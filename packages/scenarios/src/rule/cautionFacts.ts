@@ -26,7 +26,7 @@ export interface AnchorFacts {
   readonly share: number;
   /** E of the anchor as a whole in its worst event [N]. */
   readonly demand: number;
-  /** The weakest of several points, and R of it over E of the whole anchor [-]. */
+  /** The weakest of several points, and the ratio of its R to the E of the whole anchor [-]. */
   readonly alone?: { readonly part: PartId; readonly margin: number; readonly required: number };
 }
 

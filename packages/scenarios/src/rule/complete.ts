@@ -21,7 +21,7 @@ export type SearchGap =
   | { readonly kind: "failed"; readonly events: readonly number[] };
 
 export interface SearchState {
-  /** Events of the set, and how many of those were run. */
+  /** How many events the set has, and how many of these were run. */
   readonly of: number;
   readonly run: number;
   readonly runs: number;

@@ -19,7 +19,7 @@ import {
 import { type KnownValue, surfaceThrough } from "../scatter/surface.ts";
 import { type Utilisation, utilisation } from "./utilisation.ts";
 
-/** An event with the runs that were made of it. */
+/** An event with its runs. */
 export interface EventRuns {
   /** Index of the event in the outcome. */
   readonly index: number;
@@ -59,7 +59,7 @@ function countedRuns(event: EventRuns): readonly RunOf[] {
   return drawn.length >= ENOUGH_DRAWS ? drawn : runsOf(event);
 }
 
-/** `value` is told whether something was drawn in the run. */
+/** `value` gets to know whether the run drew something. */
 export function measuredRuns(
   events: readonly EventRuns[],
   value: (run: GoodRun, drawn: boolean) => number | undefined,
@@ -112,7 +112,7 @@ export interface EventLevel {
   readonly of: EventRuns;
   readonly level: Level;
   readonly runs: readonly GoodRun[];
-  /** The quantity in each of them, and whether something was drawn in them. */
+  /** The quantity in each run, and whether the runs drew something. */
   readonly values: readonly number[];
   readonly drawn: boolean;
 }
@@ -146,19 +146,19 @@ export interface Demand extends Utilisation {
   readonly demand: number;
   readonly low: number;
   readonly high: number;
-  /** By which the events are ranked [N]. */
+  /** The value by which the events are ranked [N]. */
   readonly rank: number;
-  /** Middle of the runs [N]; `load` is the largest of them. */
+  /** Middle of the loads of the runs [N]; `load` is the largest load. */
   readonly middle: number;
-  /** Runs that it rests on. */
+  /** Number of runs that the demand rests on. */
   readonly runs: number;
-  /** Of each of these load over strength, at the place where it is largest [-]; 0: it did not load the part. */
+  /** For each run, load over strength at the place where this ratio is largest [-]; 0: the run did not load the part. */
   readonly shares: readonly number[];
-  /** Whether something was drawn in them. */
+  /** Whether the runs drew something. */
   readonly drawn: boolean;
 }
 
-/** The demands on a part, one per event that loads it and does not take it away; webbing's at the place that asks most of it. */
+/** The demands on a part, one per event that loads the part and does not take it away. On webbing the place that is loaded most counts. */
 export function demandsOn(part: PartStrength, events: readonly EventRuns[], length: number): readonly Demand[] {
   const here = events.filter(({ event }) => !takenAway(event).includes(part.id as PartId));
   const of = (run: GoodRun) => utilisation(part, run, length);

@@ -20,7 +20,7 @@ export interface PartDate {
    * runs would tell; or its strength lies beyond what is known of a factor. Absent where the margin is less.
    */
   readonly because?: "unsettled" | "unknown";
-  /** Margin and what is required of it, today and on that day or at the horizon [-]. */
+  /** Margin and required margin, today and on that day or at the horizon [-]. */
   readonly marginNow: number;
   readonly marginThen: number;
   readonly required: number;

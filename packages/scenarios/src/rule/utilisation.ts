@@ -1,6 +1,6 @@
 /**
- * How much of what a part holds a run asks of it: the largest over its places of tension over strength, where strength is what
- * 95 % of such parts reach.
+ * How much of a part's strength a run uses: tension over strength at the place where this ratio is largest. Strength is what 95 % of such
+ * parts reach.
  */
 import { isTape, type PartId, type Rig } from "@secondline/rig";
 import type { PartStrength, StrengthZone } from "@secondline/strength";

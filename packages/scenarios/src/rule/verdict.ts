@@ -35,7 +35,7 @@ export interface Finding {
   readonly reasons: readonly Reason[];
 }
 
-/** All that was to be run; a part of it, asked for as such; or what is there on the way, of which only what is certain is told. */
+/** all: the whole search. some: a part of the search, asked for as such. onTheWay: results so far, of which only the certain is told. */
 export type Knowing = "all" | "some" | "onTheWay";
 
 export interface Findings {
@@ -90,7 +90,7 @@ export function faultsOf(found: Findings): { readonly fails: readonly Reason[]; 
 
 const id = ({ part }: PartMargins) => part.id as PartId;
 
-/** The event that brings the walker lowest, of those that bring the feet to the ground: in a run, or in one of twenty. */
+/** Among the events that bring the feet to the ground, in a run or in one of twenty: the event that brings the walker lowest. */
 function groundFirst({ onGround, leastFeet }: FallFacts, feet: number | undefined): readonly number[] {
   if (feet !== undefined && feet <= 0) return [leastFeet!.event];
   if (onGround.length === 0) return [];

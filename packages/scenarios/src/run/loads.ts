@@ -63,7 +63,7 @@ function anchorLoads(end: "A" | "B", side: AnchorSide, recording: Recording, loa
 export const anchorSignal = (recording: Recording, end: "A" | "B"): Float64Array =>
   cfc60(bothLines(recording, end), recording.rate);
 
-/** The largest of it [N]. */
+/** The largest force of both lines together on one anchor [N]. */
 const together = (recording: Recording, end: "A" | "B"): number => cfc60Peak(bothLines(recording, end), recording.rate);
 
 function bothLines({ signals }: Recording, end: "A" | "B"): Float64Array {

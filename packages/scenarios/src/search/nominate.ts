@@ -1,6 +1,6 @@
 /**
- * Which events are to be run next: those where the surface through what was seen, or what is not known of it, reaches highest. It
- * only proposes; no number of a verdict comes from it.
+ * Which events are to be run next: those where the surface through the results so far, or the upper edge of its band, reaches highest.
+ * The surface only proposes events; no number of a verdict comes from it.
  */
 import type { SeedFacts } from "../events/eventKind.ts";
 import { missingIn, spaceOf, type WhatIf, whatIfKey } from "../events/registry.ts";

@@ -10,7 +10,7 @@ export interface SingleFailure {
   readonly single: boolean;
   /** Indices of the events of the outcome that show it by a run, if any. */
   readonly shownBy: readonly number[];
-  /** What those runs say: whether something catches, in every one of them. */
+  /** What those runs say: whether something catches the walker in every run. */
   readonly catches?: boolean;
 }
 

@@ -1,7 +1,7 @@
-/** The smooth functions of what is swept. Numbers of connections are told apart one by one: between two and three there is nothing. */
+/** The smooth functions of what is swept. Each number of connections has a function of its own: there is nothing between two and three. */
 import { isApart, type Knob } from "./knob.ts";
 
-/** Largest power, by how many points there are: half of them at most, so that the others can say how well it fits [-]. */
+/** Largest power. It is at most half the number of points, so that the other points can say how well the curve fits [-]. */
 const MOST_POWER = 3;
 const powerFor = (points: number): number => Math.max(1, Math.min(MOST_POWER, Math.floor((points - 1) / 2)));
 

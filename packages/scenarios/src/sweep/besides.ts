@@ -19,7 +19,7 @@ export function besidesOf(points: readonly SweepPoint[]): Besides {
   };
 }
 
-/** One that is swept itself is told by its largest value. */
+/** A factor that is swept itself is told by its largest value. */
 function largestOf(all: readonly JudgedFactor[]): readonly JudgedFactor[] {
   const found = new Map<string, JudgedFactor>();
   for (const one of all) {

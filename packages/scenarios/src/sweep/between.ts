@@ -1,4 +1,4 @@
-/** What a fitted sweep says between its points: where limits are met, where the last of them is kept, and the curve itself. */
+/** What a fitted sweep says between its points: where limits are met, where the last limit is kept, and the curve itself. */
 import type { KnobAxis } from "./basis.ts";
 import { keptStretches, limitFound, rawLimit, stateOf } from "./crossings.ts";
 import type { Envelope } from "./envelope.ts";
@@ -72,7 +72,7 @@ function regionOf(
 /** How finely a curve is told for drawing [-]. */
 const CURVE_STEPS = 60;
 
-/** Of one knob: where its limits are met, where the last of them is kept, and the curve between the points. */
+/** For one knob: where the limits are met, where the last limit is kept, and the curve between the points. */
 export function alongOne(
   what: SweepWhat,
   limits: readonly SweepLimit[],

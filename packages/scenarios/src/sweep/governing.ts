@@ -7,7 +7,7 @@ import type { GoodRun } from "../facts/runFacts.ts";
 import type { SweepPoint } from "./sweepPoints.ts";
 import type { Track } from "./tracks.ts";
 
-/** What was run at a place that is looked at. */
+/** The runs at one point that is looked at. */
 export interface PlaceRuns {
   readonly point: SweepPoint;
   readonly runs: readonly { readonly event: WhatIf; readonly run: GoodRun }[];

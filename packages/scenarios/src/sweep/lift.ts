@@ -18,7 +18,7 @@ type Curve = (values: readonly number[]) => CurveLevel | undefined;
 export interface LiftQuestion {
   readonly axes: readonly KnobAxis[];
   readonly points: readonly { readonly values: readonly number[] }[];
-  /** By the draws of points alone, by their index; a number is the worse the larger it is. */
+  /** The level from a point's own draws, by the index of the point; a number is the worse the larger it is. */
   readonly own: ReadonlyMap<number, CurveLevel>;
   readonly curve: Curve;
 }
@@ -50,7 +50,7 @@ function liftAt(fitted: CurveLevel, own: CurveLevel): Lift {
   return { value, high: value === 0 ? 0 : Math.max(value, own.high - fitted.high) };
 }
 
-/** From the points around a place; one that is missing leaves its share to the others. */
+/** The lift from the points around a place; a missing point leaves its share to the others. */
 function joined(axes: readonly KnobAxis[], lifts: ReadonlyMap<string, Lift>, values: readonly number[]): Lift {
   const corners = axes.reduce<readonly { readonly values: readonly number[]; readonly share: number }[]>(
     (all, axis, k) =>

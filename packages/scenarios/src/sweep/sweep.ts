@@ -27,9 +27,9 @@ import { toldLevel, tracksOf } from "./tracks.ts";
 export interface SweepOptions {
   readonly what: SweepWhat;
   readonly accuracy: Accuracy;
-  /** Which events are looked at; default: the whole set. */
+  /** Events to look at; default: the whole set. */
   readonly size?: "quick" | "full";
-  /** Drawn in place of those that are found to govern. */
+  /** Events to draw instead of those that are found to govern. */
   readonly whatIfs?: readonly WhatIf[];
   /** Beside, or in place of, what the rig requires; in the unit of what is asked. */
   readonly limit?: number;
