@@ -8,14 +8,14 @@ import { analysisAnswer } from "../wearInHand/useAnalysis.ts";
 import { useWear } from "../wearInHand/useWear.ts";
 import { pageRunner } from "../worker/runner.ts";
 
-/** Share done of the step that is made, and which of them it is, counted from 1. */
+/** Share done of the current step, and the number of the step, counted from 1. */
 interface HeavierProgress {
   readonly done: number;
   readonly step: number;
 }
 
 export interface Heavier {
-  /** What came of it for the current verdict; empty: not looked for. */
+  /** The result for the current verdict; empty: not looked for. */
   readonly found: Pick<CardQuestion, "heavier">;
   readonly busy: HeavierProgress | undefined;
   readonly failed: boolean;

@@ -9,7 +9,7 @@ import { sweepsOf } from "../desks/howFarHere.ts";
 import { download, fileName } from "../device/download.ts";
 import { houseFaces } from "./houseFaces.ts";
 
-/** Of the state as it stands, with what was worked out of it besides: chances, and sweeps of its numbers. */
+/** Saves the report of the current state, with its chances and the sweeps of its numbers if they were worked out. */
 export async function saveReport(sandbox: Pick<Sandbox, "store">, outcome: Outcome, date: Date): Promise<void> {
   const { assessment, document } = sandbox.store.getState();
   const { assessed, key, known, leftOut } = assessment;

@@ -114,7 +114,7 @@ function Fall({ theme }: { theme: Theme }) {
   );
 }
 
-/** Until the whole rig is checked, nothing is said of it. */
+/** Until the whole rig is checked, the pane says nothing about the rig. */
 function Check({ point, at, found }: { point: PointSandbox; at: readonly number[]; found: FoundSweep }) {
   const known = useSandbox((state) => state.run.verdict.found !== undefined);
   const [asked, setAsked] = useState(false);

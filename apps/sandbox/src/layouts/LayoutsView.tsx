@@ -192,7 +192,7 @@ function useAnnouncedResults(list: readonly Layout[]): void {
   }, [busy, list, announce]);
 }
 
-/** The cautions of all layouts, each once, with the letters of those that it belongs to. */
+/** The cautions of all layouts, each once, with the letters of its layouts. */
 function useCautions(list: readonly Layout[]): readonly string[] {
   const facts = useEach(list, (state) => outcomeOf(state)?.cautions);
   const rigs = useEach(list, ({ assessment }) => assessment.assessed.rig);

@@ -129,7 +129,7 @@ interface OnwardProps {
   onOpen: (place: LessonPlace | undefined) => void;
 }
 
-/** Once more, or on: to the next lesson, and from the last one to what was said and came of it. */
+/** Repeats the lesson, or goes on: to the next lesson, and from the last lesson to the predictions and results. */
 function Onward({ lesson, onAgain, onOpen }: OnwardProps) {
   const next = LESSONS[LESSONS.indexOf(lesson) + 1];
   return (

@@ -29,7 +29,7 @@ interface Props {
   wide: boolean;
 }
 
-/** Guided lessons made of the same simulation: the list of them, one in full, or what was said and came of it. */
+/** Guided lessons made of the same simulation: the list of lessons, one lesson in full, or the predictions and results. */
 export function LessonsView({ booted, theme, wide }: Props) {
   const [open, setOpen] = useState<LessonPlace>();
   const room = useClassroom();

@@ -18,7 +18,7 @@ export interface NewRigInHand extends Omit<NewRigDesk, "store" | "takeBack"> {
   readonly made: NewRig;
   /** The rig from the side, as far as the answers say it; undefined while they cannot be read. */
   readonly side: SideView | undefined;
-  /** Takes the last move in the sketch back; undefined where there is none, or something else was answered since. */
+  /** Takes the last move in the sketch back; undefined if nothing was moved, or something else was answered since. */
   readonly undo: (() => void) | undefined;
 }
 

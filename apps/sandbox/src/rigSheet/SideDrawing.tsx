@@ -26,7 +26,7 @@ function Drawing({ side, grip }: { side: SideView; grip: Held["kind"] }) {
     ref,
     size: { width },
   } = useFrameSize<HTMLDivElement>();
-  // Of the profile before the hand took hold of it: a drawing that follows the hand runs away from it.
+  // The frame is that of the profile before the drag: a frame that follows the hand would run away from it.
   const projection = useMemo(() => sideFrame(side, Math.max(width, 200)), [side, width]);
   return (
     <>

@@ -5,7 +5,7 @@ import { type KeyAction, keyAction, type PlaybackClock, stripDoes } from "@secon
 import { useCallback, useEffect, useMemo, useState } from "react";
 import { keepsKey } from "./keepsKey.ts";
 
-/** What the strip shows of the run, and everything that can be asked of it by button, key or touch. */
+/** What the strip shows of the run, and everything that button, key or touch can do with the strip. */
 export interface TimeView {
   readonly marks: readonly EventMark[];
   readonly range: TimeRange;

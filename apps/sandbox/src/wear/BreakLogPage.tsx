@@ -97,7 +97,7 @@ function Key() {
   );
 }
 
-/** Every bad row of a file by itself; nothing of that file was taken. */
+/** Every bad row of a file by itself; no row of the file was taken. */
 export function LogFaults({
   name,
   faults,

@@ -10,14 +10,14 @@ export type Accuracy = "quick" | "standard" | "fine";
 const CLOSEST_PLACES_SHARE = 0.4;
 /**
  * The walker may stand this close to an anchor, as a share of the element size [-]: on the anchor itself there is no sag. The end
- * node has an even element's mass (`line.ts`), so that the step gets shorter by the root of it only.
+ * node has an even element's mass (`line.ts`), so that the step gets shorter by the root of that ratio only.
  */
 const CLOSEST_TO_ANCHOR_SHARE = 0.1;
 
 export interface Mesh {
   /** Fraction of natural length of every node, rising; a place in `split` appears twice in a row. */
   readonly fractions: Float64Array;
-  /** For a place asked for: index of its node (the first of two where split). */
+  /** Index of the node at a place that was asked for; at a split, the first of the two nodes. */
   nodeAt(fraction: number): number;
 }
 

@@ -1,4 +1,4 @@
-/** Checks of values as they come from JSON, each with the path where it lies; every fault is kept. */
+/** Checks values as they come from JSON, each with its path, and keeps every fault. */
 import type { ProblemIssue } from "../record/recording.ts";
 
 type Fields = Readonly<Record<string, unknown>>;

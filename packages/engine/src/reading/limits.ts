@@ -36,7 +36,7 @@ const FASTEST_PULL = 20_000;
 const MOST_ELEMENT_STEPS = 2e10;
 const MOST_ELEMENT_STEPS_EVER = 1e11;
 
-/** Why a problem is not to be run, with what was got and what was expected; empty where it may be. */
+/** Why a problem may not be run, with what was got and what was expected; empty if it may be run. */
 export function limitIssues(problem: Problem, options?: ModelOptions): ProblemIssue[] {
   const issues = stiffnessIssues(problem);
   return issues.length > 0 ? issues : costIssues(problem, options);

@@ -50,7 +50,7 @@ export class EnergyAudit {
   readonly #ledger: LedgerKeeper;
   readonly #heldAtStart: readonly number[];
   readonly #leashAtStart: number;
-  /** Per line: its velocities in memory, and a copy of them from before the step [m/s]. */
+  /** Per line: its velocities in memory, and a copy of its velocities from before the step [m/s]. */
   readonly #velocities: readonly Float64Array[];
   readonly #linesBefore: readonly Float64Array[];
   /** Per line and element: how much longer it is than its tension is of [m]. */

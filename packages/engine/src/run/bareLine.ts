@@ -24,7 +24,7 @@ export interface BareLineOptions {
   readonly masses?: readonly { readonly node: number; readonly mass: number }[];
   /** Whether gravity acts; it does by default. */
   readonly weightless?: boolean;
-  /** Share of the longest stable step to take, half of it by default. */
+  /** The step as a share of the longest stable step; 0.5 by default. */
   readonly stepShare?: number;
   /** Step to use instead [s]. */
   readonly step?: number;

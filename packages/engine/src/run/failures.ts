@@ -19,7 +19,7 @@ import type { RingContact } from "../rigging/ringContact.ts";
 /** After a break others of its line wait so long, and two steps for every element between: the release has reached them by then [s]. */
 const RELEASE_WAIT = 1e-3;
 
-/** Everything in a run that can fail, and where it is written down. */
+/** Everything in a run that can fail, and the record of what failed. */
 export interface Failing {
   readonly model: Model;
   readonly memory: Float64Array;

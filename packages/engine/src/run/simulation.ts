@@ -171,7 +171,7 @@ export class Simulation {
   get walkerHeight(): number {
     return this.#walker[2]!;
   }
-  /** Where the ring is on main line and backup, as fractions of their natural lengths; -1: off it, or there is none [-]. */
+  /** Where the ring is on main line and backup, as fractions of their natural lengths [-]; -1: off the line, or no such line. */
   get ringAt(): readonly [main: number, backup: number] {
     return [this.#ringFraction(0), this.#ringFraction(1)];
   }

@@ -1,4 +1,4 @@
-/** Which point of the statics problem each node of the lines is. */
+/** Numbers the points of the statics problem, and says which point each node of the lines is. */
 import type { Line } from "../line/line.ts";
 import type { Model } from "../line/model.ts";
 import type { Legs } from "../rigging/legs.ts";

@@ -30,7 +30,7 @@ export interface SourceChoice {
   readonly label: string;
   readonly value: string;
   readonly options: readonly Option[];
-  /** The log cannot do without it, and nothing was said of it. */
+  /** The log needs the column, and the user has not said where it comes from. */
   readonly isMissing: boolean;
 }
 

@@ -1,4 +1,4 @@
-/** Tests of somebody's own table, through the same checks as a break log: every fault names the line and the column of that table. */
+/** Reads the tests of a user's own table with the checks of a break log. Every fault names the line and the column of the table. */
 import { type BreakLogReading, LOG_COLUMNS, type LogColumn, type LogFault, readBreakLog } from "@secondline/strength";
 import Papa from "papaparse";
 import type { LogTable } from "./logTable.ts";

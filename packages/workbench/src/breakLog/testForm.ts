@@ -83,7 +83,7 @@ const LAST: readonly TestFormField[] = [
   text("note", say("testFields.note")),
 ];
 
-/** In the order in which they are asked; a test that broke between two loads has two of them. */
+/** The fields in the order in which they are asked; a test that broke between two loads has two load fields. */
 export const testFormFields = ({ outcome }: WrittenTest): readonly TestFormField[] => [
   ...FIRST,
   ...(outcome === "broke between" ? LOADS : LOAD),

@@ -11,10 +11,10 @@ import {
 import type { TaskAnswer } from "../job/job.ts";
 
 export interface HeavierWork {
-  /** By which what is computed is cancelled. */
+  /** The id by which the computation can be cancelled. */
   readonly id: string;
   readonly runner: Pick<RunnerService, "study" | "sweep">;
-  /** Share done of the step that is made, and which of them it is, counted from 1. */
+  /** Share done of the current step, and the number of the step, counted from 1. */
   readonly onProgress: (done: number, step: number) => void;
 }
 

@@ -21,7 +21,7 @@ export interface ChancesInHand {
   readonly nothing: NoChances | undefined;
   /** A spread cannot be read. */
   readonly faulty: boolean;
-  /** With the state that they are of. */
+  /** The chances, with the state that they belong to. */
   readonly found: { readonly chances: Chances; readonly assessed: Assessed } | undefined;
   /** State or spreads are others by now. */
   readonly stale: boolean;
@@ -34,7 +34,7 @@ export function chancesInHand(
   outcome: Outcome,
 ): ChancesInHand {
   const { open, chosen } = chanceChoices(assessed, outcome, asked);
-  // Those of another rig say nothing of this one, not even of how it was before.
+  // Chances of another rig say nothing about this one, not even about how it was before.
   const found = kept?.chances.rigName === assessed.rig.name ? kept : undefined;
   return {
     open,

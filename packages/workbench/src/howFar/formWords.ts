@@ -26,7 +26,7 @@ export const subjectOptions = (names: readonly string[]): readonly Option[] =>
 
 type Work = ReturnType<HowFarDesk["store"]["getState"]>["work"];
 
-/** What a sweep that is under way makes, and how much of it is made. */
+/** What a running sweep computes, and how much is done. */
 export function sweepDoing(
   rig: Rig,
   { made = 0, expected, doing }: Extract<Work, { kind: "busy" }>["progress"],

@@ -14,10 +14,10 @@ import type { Knob } from "@secondline/scenarios";
 
 /** A number to choose, with the ends of a range as they would be typed. */
 export interface SweepNumber {
-  /** Of the knob: a path in the rig's file, `connections` or `months`. */
+  /** Name of the knob: a path in the rig's file, `connections` or `months`. */
   readonly name: string;
   readonly kind: Knob["kind"];
-  /** As the rig has it, where it has one. */
+  /** The rig's own value, if it has one. */
   readonly now?: string;
   readonly from: string;
   readonly to: string;
@@ -89,7 +89,7 @@ function fieldNumber(document: unknown, path: string): SweepNumber | undefined {
   return { name: path, kind: "field", now: String(written), from: text(from), to: text(to) };
 }
 
-/** From half to twice what the rig has, within what is usual; where it has nothing of it, all that is usual [SI]. */
+/** From half to twice the rig's own value, within the usual range; without a value of its own, the whole usual range [SI]. */
 function rangeAround(value: number, { natural, limits, dimension }: QuantityField): readonly [number, number] {
   const usual = natural ?? limits;
   if (dimension === "count") return [Math.max(limits[0], Math.floor(value / 2)), Math.max(Math.ceil(2 * value), 5)];

@@ -12,7 +12,7 @@ export interface SweepTable {
   readonly numbers: number;
 }
 
-/** What was varied, what came of it with its band, whether that keeps the limit, and which part governs. */
+/** The varied value, the result with its band, whether the result keeps the limit, and which part governs. */
 export function sweepTable({ swept, named }: FoundSweep): SweepTable {
   const { points, what, knobs, region } = swept;
   const parts = what.kind === "margin";

@@ -2,7 +2,7 @@
 import type { Outcome, StudyProgress, Verdict } from "@secondline/scenarios";
 import type { SoFar } from "./state.ts";
 
-/** Undefined for an outcome that says "holds": before the end that is not to be said. */
+/** Undefined for an outcome that says "holds": before the end of the search nobody may say so. */
 export function asSoFar(outcome: Outcome | undefined): SoFar | undefined {
   return outcome && outcome.verdict !== "holds" ? (outcome as SoFar) : undefined;
 }

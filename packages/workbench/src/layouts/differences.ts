@@ -1,4 +1,4 @@
-/** The rows of the table of differences: this what-if, then all of them. Every figure is written by the words package. */
+/** The rows of the table of differences: first this what-if, then all what-ifs. The words package writes every figure. */
 
 import {
   type ComparisonRow,
@@ -35,7 +35,7 @@ type Figure = Pick<ComparisonRow, "id" | "quantity" | "better" | "values"> & {
 };
 
 export function fallRows(rigs: readonly Rig[], runs: readonly WhatIfOutcome[]): readonly TableRow[] {
-  // A run that ends on the ground pulls on nothing any more: small numbers of it are no merit.
+  // After a run ends on the ground nothing is pulled any more, so its small numbers are no merit.
   const lost = runs.map((one) => !one.ok || isLost(one));
   const row = (
     id: string,

@@ -1,4 +1,4 @@
-/** What was predicted and what came of it, as plain text to read aloud and to hand out. Numbers are those of the runs that were made. */
+/** Predictions and results, as plain text to read aloud and to hand out. The numbers are those of the runs that were made. */
 import { isFixed } from "@secondline/words/page/lessons";
 import { judgement } from "./judge.ts";
 import type { KeptTries, Try } from "./kept.ts";
@@ -62,7 +62,7 @@ export function aloud(kept: KeptTries): string {
   return `${[say("text.title"), ...parts, say("list.invented")].join("\n\n")}\n`;
 }
 
-/** What was said at the last try of a lesson, and what came of it; that it was not tried, where it was not to the end. */
+/** The prediction and the result of the last try of a lesson; a lesson without a finished try is told as not tried. */
 export function lastTryWords(kept: KeptTries, id: LessonId, scale: SliderScale): string {
   const last = kept[id]?.at(-1);
   if (last?.result === undefined) return say("list.none");

@@ -16,7 +16,7 @@ export const LESSON_IDS = [
   "howFar",
 ] as const;
 export type LessonId = (typeof LESSON_IDS)[number];
-/** What of the lessons is open: one of them, or the page that closes them. */
+/** The open lesson, or the closing page after the last lesson. */
 export type LessonPlace = LessonId | "closing";
 
 /** What a slider offers, in the unit that is shown. */
@@ -80,7 +80,7 @@ const holdsIn = (id: "backup.endA" | "main") => (run: LessonRun) => marginOf(run
 
 const bothCaught = (before: LessonRun, after: LessonRun) => wayOut(before) === "caught" && wayOut(after) === "caught";
 
-/** Of thirty falls so many must give a number for the lesson to be told [-]. */
+/** So many of thirty falls must give a number; else the lesson is not told [-]. */
 const ENOUGH_FALLS = 25;
 
 export const LESSONS: readonly Lesson[] = [

@@ -6,7 +6,7 @@ import { editDocument } from "@secondline/rig";
 import type { WrittenRig } from "../documents/documents.ts";
 
 const INVENTED = "assumed: invented for this lesson";
-// All that is known of a part is said: what is not said counts at its worst.
+// The rigs say everything about every part: what a rig does not say counts at its worst.
 const AS_NEW = { outside: "0 months", age: "0 months", wet: false };
 
 const bolt = (name: string) => ({ name, kind: "bolt", strength: "25 kN", basis: INVENTED, pullAngle: "90 deg" });

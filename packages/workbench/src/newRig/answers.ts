@@ -15,7 +15,7 @@ interface AsOwn {
 export type NewRigAnswer = (AsField | AsOwn) & {
   /** Value of the template, as it would be typed; empty: the template says nothing, and the worst counts. */
   readonly start: string;
-  /** Values of the rig that it confirms; one that several answers name is confirmed by all of them together. */
+  /** Values of the rig that this answer confirms. A value that several answers name is confirmed only by all these answers together. */
   readonly confirms: readonly string[];
 };
 

@@ -1,8 +1,8 @@
-/** What is wrong with answers, as data: the place, what it is, and where there is one a value that would do. */
+/** Faults of answers, as data: the place, the kind of fault, and a value that would do, if there is such a value. */
 import type { RigIssue } from "@secondline/rig";
 import type { AnswerId } from "./answers.ts";
 
-/** The answer that is meant; `rig`: what no single answer says. */
+/** The answer that is at fault; `rig`: a fault of no single answer. */
 export type AnswerPlace = AnswerId | "profile" | "stocks" | "rig";
 
 export type FaultKind =
@@ -28,7 +28,7 @@ export type NewRigFault =
       readonly remedy?: string;
     };
 
-/** What can be, and seldom is: it stands in nobody's way. */
+/** An answer that is possible but unusual. It stops nobody. */
 export interface AnswerDoubt {
   readonly kind: "unusual" | "tensionHigh" | "noBackup" | "wideGap" | "olderOutside";
   readonly place: AnswerPlace;

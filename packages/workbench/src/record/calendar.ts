@@ -79,7 +79,7 @@ export interface PlacedDate extends CalendarEntry {
   readonly left: boolean;
 }
 
-/** In as few rows as leave every mark free, with its label where there are `labels`; `width` is that of the drawing [px]. */
+/** Places the dates in as few rows as leave every mark free, with its label if `labels` is set. `width`: of the drawing [px]. */
 export function placeDates(dated: readonly CalendarEntry[], x: Scale, labels: boolean, width: number): PlacedDate[] {
   const reach = dated.map(({ day, label }) => {
     const at = x.px(day);

@@ -106,7 +106,7 @@ const WEATHER: readonly EntryFormKind[] = [
 ];
 
 const note: EntryFormField = { key: "note", label: sayRecord("entryKinds.note"), kind: "text", optional: true };
-/** An entry with what was noted of it. */
+/** An entry with its note. */
 const noted = (e: WrittenEntry, entry: string): string =>
   e.note === undefined ? entry : sayRecord("entryKinds.noted", { entry, note: word(e.note) });
 

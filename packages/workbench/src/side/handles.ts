@@ -1,4 +1,4 @@
-/** The handles in a drawing of a rig from the side, and which of them a pointer means. */
+/** The handles in a drawing of a rig from the side, and which handle a pointer means. */
 
 import { MOST_HANDLES } from "./ground.ts";
 import { type Held, placeOfHeld } from "./held.ts";

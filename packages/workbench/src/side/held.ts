@@ -15,10 +15,10 @@ export interface Held {
 
 /** The document that is drawn. Moves with the same `group` are one step back. */
 export interface SideHost {
-  /** `moved`: the point that alone is another one; undefined where there is one more or less. */
+  /** `moved`: the only point that changed; undefined if a point was added or taken away. */
   readonly ground: (points: readonly Point[], moved: number | undefined, group: string) => void;
   readonly connection: (metres: readonly number[], index: number, group: string) => void;
-  /** Takes the moves of this group back; false where there is none. */
+  /** Takes the moves of this group back; false if the group has no moves. */
   readonly takeBack: (group: string) => boolean;
   /** The next move is a step of its own. */
   readonly done: () => void;

@@ -5,7 +5,7 @@
 import Papa from "papaparse";
 
 export interface FileColumn {
-  /** As written in the first line; empty where there is none. */
+  /** The name as written in the first line; empty if the column has no name. */
   readonly name: string;
   /** What stands in brackets or after a line in the name: "force [kN]", "force_kN", "distance (ft)". */
   readonly unit: string;

@@ -5,7 +5,7 @@ import { sayPage } from "@secondline/words/page/page";
 import { eventsLookedAt } from "../inHand/soFar.ts";
 import type { RunSlice } from "../inHand/state.ts";
 
-/** Of the parts that carry something, how many more runs would say nothing else of. */
+/** For how many of the loaded parts more runs would change nothing. */
 export function settledWords({ parts, search }: Outcome, runs = search.runs): string {
   const loaded = parts.filter(({ governing }) => governing);
   return words.say("study.settled", {
@@ -19,7 +19,7 @@ export function settledWords({ parts, search }: Outcome, runs = search.runs): st
 const QUICK_SHARE = 0.1;
 
 export interface StudyTold {
-  /** Of both looks together, 0 to 1 [-]. */
+  /** Share done of both looks together, 0 to 1 [-]. */
   readonly done: number;
   /** "Computing: 12 of 44 what-ifs so far" */
   readonly doing: string;

@@ -16,7 +16,7 @@ import { type BreakTest, readWearRecord } from "@secondline/strength";
 import type { WrittenRecord } from "../documents/documents.ts";
 
 export interface TakeDownInput {
-  /** As its own file has it. */
+  /** The rig as its own file has it. */
   readonly rig: Rig;
   readonly record: WrittenRecord;
   readonly on: string;

@@ -17,7 +17,7 @@ export interface ChosenTest {
 }
 
 export interface WearStateSlice {
-  /** As the history of the page has it. */
+  /** Record and log as the history of the page has them. */
   readonly work: WearWork;
   /** Faults of the record as written. */
   readonly issues: readonly RecordIssue[];
@@ -31,7 +31,7 @@ export interface WearStateSlice {
   /** Index of the entry in the form. */
   readonly entry: number | undefined;
   readonly test: ChosenTest | undefined;
-  /** The stretch of the webbing in sight [m from the marked end]; undefined: all of it. */
+  /** The stretch of the webbing in sight [m from the marked end]; undefined: the whole webbing. */
   readonly along: Stretch | undefined;
   /** The day that is shown, YYYY-MM-DD. */
   readonly on: string;
