@@ -24,7 +24,7 @@ interface Props {
   /** The run before, drawn lighter behind this one. */
   readonly previous?: Recording | undefined;
   readonly clock: PlaybackClock;
-  /** Of draws of the same what-if, to be shown behind its traces. */
+  /** The band of draws of the same what-if, shown behind its traces. */
   readonly band?: TraceBand | undefined;
   /** What gave way in the run, as its outcome names it. */
   readonly told?: BreaksTold | undefined;

@@ -5,7 +5,7 @@ import { type JobInHand, useJob } from "../state/useJob.ts";
 import type { Analysis } from "./analysis.ts";
 
 let remote: Remote<Analysis> | undefined;
-/** Those who wait for an answer; all are told when the thread dies. */
+/** Callers that wait for an answer; all are told when the thread dies. */
 const waiting = new Set<(error: Error) => void>();
 
 /** The thread for statistics, made when first needed; one that dies is replaced at the next question. */

@@ -46,7 +46,7 @@ export type WalkerAnswer =
 
 /** Masses are told in these steps [kg]. */
 const MASS_STEP = 5;
-/** Of the walker of the file; the field's own limit holds besides [-]. */
+/** Largest mass, as a multiple of that of the file's walker; the field's own limit holds too [-]. */
 const MOST_MASS_RATIO = 1.5;
 const MASS_POINTS = 5;
 /** Whole searches at most: the first may find that the sweep said too much. */
@@ -80,7 +80,7 @@ export function* heaviestWalker(question: WalkerQuestion): Generator<WalkerStep,
 
 const downTo = (mass: number): number => MASS_STEP * Math.floor(mass / MASS_STEP);
 
-/** From the walker of the file upwards; undefined where there is no room above. */
+/** Masses from the file's walker upwards; undefined if no heavier mass is possible. */
 function massKnob({ walker }: Rig): Knob | undefined {
   const field = FIELDS["walker.mass"];
   const most = field?.kind === "quantity" ? field.limits[1] : walker.mass;

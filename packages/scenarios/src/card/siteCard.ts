@@ -55,7 +55,7 @@ export interface SiteCard {
     readonly walker: HeaviestWalker;
     readonly until: CardUntil;
     readonly falls: CardFalls;
-    /** Of the walker of the file, where a heavier one is permitted: until when, and for how many falls. */
+    /** If a heavier walker is permitted: until when the file's walker may walk, and for how many falls. */
     readonly own?: { readonly mass: number; readonly until: CardUntil; readonly falls: CardFalls };
   };
   /** Whom a rescue was asked about [kg]; absent: it was not. */

@@ -15,7 +15,7 @@ type Failure = MainFails | LegFails;
 export interface Rescue {
   readonly kind: "rescue";
   readonly at: number;
-  /** With the walker hanging; absent: nothing fails. */
+  /** The failure, while the walker hangs; absent: nothing fails. */
   readonly during?: Failure;
 }
 

@@ -8,7 +8,7 @@ import type { MeasuredFall, RecordingNote } from "./recording.ts";
 
 /** One number of the recording among those of the draws. */
 export interface Among {
-  /** Of the recording; with `atLeast` it was at least this. */
+  /** The recording's number; with `atLeast` the true number is at least this. */
   readonly measured: number;
   readonly atLeast: boolean;
   readonly draws: readonly number[];

@@ -14,7 +14,7 @@ import { type RigStrengths, rigStrengths } from "../strengths/rigStrengths.ts";
 import type { Channel } from "./recording.ts";
 
 export interface ModelSignal {
-  /** After CFC 60 [N]. */
+  /** The force after CFC 60 [N]. */
   readonly force: Float64Array;
   readonly rate: number;
 }

@@ -7,7 +7,7 @@ import { type RecordingHead, readHead } from "./recordingHead.ts";
 /** Far more than a fall: two million lines [-]. */
 const MOST_CHARACTERS = 60e6;
 const MOST_FAULTS = 20;
-/** With fewer there is no fall to see [-]. */
+/** A recording with fewer samples shows no fall [-]. */
 const FEWEST_SAMPLES = 20;
 /** Peaks outside of this are in another unit, or of no fall [N]. */
 const LEAST_PEAK = 200;

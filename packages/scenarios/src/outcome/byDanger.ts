@@ -9,7 +9,7 @@ export interface LeastMargin {
   readonly margin: number;
   readonly required: number;
   readonly verdict: PartOutcome["verdict"];
-  /** Of webbing: where, in natural metres from A [m]. */
+  /** The place on a webbing, in natural metres from A [m]. */
   readonly at?: number;
 }
 

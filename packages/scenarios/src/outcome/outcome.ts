@@ -49,7 +49,7 @@ export interface ClassOutcome {
   readonly strength: number;
   /** Index into `whatIfs`. */
   readonly whatIf: number;
-  /** Of webbing: natural metres from A, and what lies there. */
+  /** The place on a webbing in natural metres from A, and what lies there. */
   readonly at?: number;
   readonly reason?: string;
 }
@@ -146,7 +146,7 @@ export interface Outcome {
   readonly leastMargin?: PartId;
   /** The part that is likeliest to be the first to fail in the worst what-if. */
   readonly firstToFail?: PartId;
-  /** In which what-if, and how likely; those above one in a thousand, likeliest first. */
+  /** The what-if, and the parts that may fail first in it with a chance above one in a thousand, likeliest first. */
   readonly likelyFirst: { readonly whatIf: number; readonly parts: readonly LikelyFirst[] } | undefined;
   readonly singles: readonly SingleFailure[];
   readonly followUps: readonly FollowUp[];

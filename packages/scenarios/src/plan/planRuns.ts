@@ -17,7 +17,7 @@ import type { StudyPlan } from "./readPlan.ts";
 
 /** A rig of the plan, with the ranges read against it. */
 export interface PlannedRig {
-  /** As the plan names it. */
+  /** The rig's file, as the plan names it. */
   readonly file: string;
   readonly document: unknown;
   /** One list of knobs per sweep. */
@@ -105,7 +105,7 @@ export class PlanRuns {
   readonly plan: StudyPlan;
   /** How many runs there are. */
   readonly count: number;
-  /** Of everything that decides about the numbers. */
+  /** Hash of everything that decides about the numbers. */
   readonly hash: string;
   readonly #cases: readonly Case[];
   readonly #samplers = new Map<string, Sampler>();

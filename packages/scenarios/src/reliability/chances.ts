@@ -106,7 +106,7 @@ export function ordersOf(
   });
 }
 
-/** In the thread it is called from. Every `next()` does a few milliseconds of work; stop by not calling it again. */
+/** Works the chances out in the caller's thread. Every `next()` does a few milliseconds of work; stop by not calling it again. */
 export function* chances(assessed: Assessed, asked: ChancesOptions): Generator<StudyProgress, Chances, void> {
   const plan = planChances(assessed, asked);
   const strengths = rigStrengths(assessed.rig, assessed.tests);
@@ -130,7 +130,7 @@ export function* chances(assessed: Assessed, asked: ChancesOptions): Generator<S
   return yield* chancesFrom(assessed, plan, results);
 }
 
-/** From the runs of a plan, in the order of its draws. Every `next()` does a few milliseconds of work. */
+/** Works the chances out from the runs of a plan, in the order of its draws. Every `next()` does a few milliseconds of work. */
 export function* chancesFrom(
   assessed: Assessed,
   { options, inputs, samples }: ChancesPlan,

@@ -42,10 +42,10 @@ export interface ScatterShare {
   readonly distinguishable: boolean;
 }
 
-/** In how many of the draws something happened. */
+/** How many of the draws had a thing happen, and its chance. */
 export interface Counted {
   readonly count: number;
-  /** With the 95 % interval that so many draws leave [-]. */
+  /** The share, with the 95 % interval from so many draws [-]. */
   readonly chance: Probability;
 }
 
@@ -74,7 +74,7 @@ export interface Chances {
   readonly anyFails: Probability;
   /** Likeliest to be first first. */
   readonly parts: readonly PartChance[];
-  /** Of the margin of the part that is likeliest to be first; largest first. */
+  /** Shares of the variance of the margin of the part that is likeliest to be first; largest first. */
   readonly shares: { readonly part: PartId; readonly reason?: string; readonly sources: readonly ScatterShare[] };
   readonly inputs: readonly UncertainInput[];
   /** Lines of which not all stretches are counted. */

@@ -7,7 +7,7 @@ import type { RigStrengths } from "../strengths/rigStrengths.ts";
 
 export interface LoadedPart {
   readonly part: ReliabilityPart;
-  /** For a stretch of webbing. */
+  /** Where it lies, for a stretch of webbing. */
   readonly zone?: StrengthZone;
 }
 

@@ -25,11 +25,11 @@ export interface EventRuns {
   readonly index: number;
   readonly event: WhatIf;
   readonly runs: readonly GoodRun[];
-  /** Of every run the deviates of what was drawn; empty: the event as it stands. */
+  /** For every run the deviates of its drawn inputs; empty: the event as it stands. */
   readonly deviates: readonly (readonly number[])[];
 }
 
-/** From so many draws on an event is judged by them alone, without the run that it was chosen by [-]. */
+/** With so many draws or more, an event is judged by its draws alone, without the run by which it was chosen [-]. */
 export const ENOUGH_DRAWS = 4;
 
 /** A quantity of every event that has it, without the runs by which an event was chosen. */

@@ -8,7 +8,7 @@ export interface PullLimit {
   readonly basis: Basis;
 }
 
-/** From the gentlest on. The first is asked for, the last is not to be passed. */
+/** Limits of the pull, the gentlest first. A rig should keep the first limit and must not pass the last. */
 export const PULL_LIMITS: readonly PullLimit[] = [
   {
     limit: 6000,

@@ -16,7 +16,7 @@ export interface Utilisation {
   /** What 95 % of such parts reach, and the central value [N]. */
   readonly strength5: number;
   readonly strength: number;
-  /** Of webbing: where, in natural metres from A, and what lies there. */
+  /** The place on a webbing in natural metres from A, and what lies there. */
   readonly at?: number;
   readonly zone?: StrengthZone;
 }

@@ -1,4 +1,4 @@
-/** From a recording to the largest load of every part, as a load cell would report it (CFC 60). */
+/** Reads the largest load of every part from a recording, as a load cell would report it (CFC 60). */
 import { cfc60, cfc60Peak, type Recording } from "@secondline/engine";
 import type { AnchorSide, LineName, Rig } from "@secondline/rig";
 import type { StrengthZone } from "@secondline/strength";

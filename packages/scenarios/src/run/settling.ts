@@ -44,9 +44,9 @@ export class Settling {
   /** Natural lengths of main line and backup [m]. */
   readonly #lengths: readonly [main: number, backup: number];
   #events = 0;
-  /** From when on low points count [s]. */
+  /** Low points count from this time on [s]. */
   #from: number;
-  /** Before that nobody has settled [s]. */
+  /** Nobody has settled before this time [s]. */
   readonly #least: number;
   readonly #reach: number;
   readonly #most: number;

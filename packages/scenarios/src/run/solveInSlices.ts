@@ -13,7 +13,7 @@ const STEPS_PER_SLICE = 400;
 /** Step of the second try at a run whose numbers went wrong, as a share of the first one's [-]. */
 const RETRY_STEP_SHARE = 0.5;
 
-/** Of a run that may end before its time. */
+/** How a run may end before its time. */
 export interface EndsEarly {
   /** Made for each try of the run. Asked between slices whether the run is over. */
   readonly watch: (run: Simulation) => { over(): boolean };

@@ -31,7 +31,7 @@ export interface WhatIfOutcome {
   /** How many runs of the what-if were made, this one included. */
   readonly runs: number;
   readonly trace?: Trace;
-  /** Of its first draws, where traces were asked for and some were made. */
+  /** The band of the first draws, if traces were asked for and draws were made. */
   readonly band?: TraceBand;
 }
 

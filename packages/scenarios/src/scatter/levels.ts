@@ -59,7 +59,7 @@ export interface Scatter {
   readonly freedom: number;
 }
 
-/** Before any draw: how much a load goes with one standard deviation of an input, and what is left to chance [-]. Assumed. */
+/** Assumed before any draw: how much one standard deviation of an input moves a load, and how much chance does [-]. */
 export const PRIOR_SLOPE = 0.06;
 export const PRIOR_CHANCE = 0.08;
 const LEAST_SLOPE = 0.005;

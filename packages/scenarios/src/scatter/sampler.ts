@@ -12,10 +12,10 @@ import { type Draw, NO_DRAW } from "./draw.ts";
 import { INPUT_IDS, type Spreads, type UncertainInput, uncertainInputs } from "./inputs.ts";
 
 export interface DrawSample {
-  /** Which draw it is: of which event, and its number; the same for the runs that come before. */
+  /** The draw: its event and its number. Runs that come before the event have the same id. */
   readonly id: string;
   readonly draw: Draw;
-  /** In the order of `INPUT_IDS`, of mean 0 and standard deviation 1; 0 for what does not scatter here. Empty: nothing is drawn. */
+  /** Deviates in the order of `INPUT_IDS`, with mean 0 and standard deviation 1; 0 for an input that does not scatter here. Empty: nothing is drawn. */
   readonly deviates: readonly number[];
 }
 

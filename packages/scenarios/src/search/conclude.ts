@@ -1,4 +1,4 @@
-/** From the runs of a search to the outcome: margins, verdict, what follows, what has no second, and the facts for cautions. */
+/** Makes the outcome from the runs of a search: margins, verdict, what follows, parts without a second, and the facts for cautions. */
 import { solveStanding } from "@secondline/engine";
 import type { Basis, PartId, Rig } from "@secondline/rig";
 import { type PartStrength, weakestFirst } from "@secondline/strength";
@@ -99,7 +99,7 @@ export function conclude(facts: SearchFacts): Outcome {
     knowing,
   };
   const [finding, complete] = findingOf(found, state);
-  // Of what has lapsed no part is said to hold either, nor is one of which nothing is known any more.
+  // If the assessment has lapsed, no part is said to hold. Nor is a part with a factor beyond its known range.
   const hasLapsed = assessed.upkeep.lapses.length > 0;
   const parts = margins.map((one) => {
     const told = partOutcome(one, knowing, runs);
@@ -312,7 +312,7 @@ function shownSingles(events: readonly WhatIf[], whatIfs: readonly WhatIfOutcome
   return shown;
 }
 
-/** For every part below its factor: what holds the walker when it gives way, by a run or by how the rig is built up. */
+/** For every part below its factor: what holds the walker when the part gives way, by a run or by how the rig is built up. */
 function followUps(
   rig: Rig,
   margins: readonly PartMargins[],

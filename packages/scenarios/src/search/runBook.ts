@@ -12,11 +12,11 @@ export interface Wanted {
   readonly event: WhatIf;
   readonly sample: DrawSample;
   readonly accuracy: Accuracy;
-  /** Where traces are kept: of this draw too. */
+  /** Keep the trace of this draw too, if traces are kept. */
   readonly trace?: boolean;
 }
 
-/** Of an event's draws so many may give no numbers [-]. */
+/** So large a share of an event's draws may give no numbers [-]. */
 const MOST_FAILED_SHARE = 1 / 8;
 
 interface Entry {
@@ -26,7 +26,7 @@ interface Entry {
 
 export class RunBook {
   readonly #traces: boolean;
-  /** By event, then by mesh and draw. */
+  /** Results by event, then by mesh and draw. */
   readonly #events = new Map<string, Map<string, Entry>>();
   readonly #keys = new WeakMap<WhatIf, string>();
   #good = 0;

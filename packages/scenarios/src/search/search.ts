@@ -225,7 +225,7 @@ export function* search(
   return { outcome: concluded(true), demands: counted().map(slim) };
 }
 
-/** Without what only plots need. */
+/** The runs without their traces, which only plots need. */
 function slim({ runs, ...event }: EventRuns): EventRuns {
   return { ...event, runs: runs.map(({ trace: _, ...run }) => run) };
 }

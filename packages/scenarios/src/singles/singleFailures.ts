@@ -14,7 +14,7 @@ export interface SingleFailure {
   readonly catches?: boolean;
 }
 
-/** In the order of the load's way. `shown`: events that take a part away, by part, and whether the walker is caught in all their runs. */
+/** The single points of failure, in the order of the load's way. `shown`: events that take a part away, by part, and whether the walker is caught in all their runs. */
 export function singleFailures(
   rig: Rig,
   shown: ReadonlyMap<PartId, readonly { readonly event: number; readonly caught: boolean }[]> = new Map(),

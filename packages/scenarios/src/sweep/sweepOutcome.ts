@@ -52,7 +52,7 @@ export interface SweptPoint {
 export type LimitKind = "required" | "ground" | "clearance" | "own";
 export interface SweepLimit {
   readonly kind: LimitKind;
-  /** In the unit of what is asked. */
+  /** The limit in the unit of what is asked. */
   readonly value: number;
 }
 

@@ -50,7 +50,7 @@ export function sourceChoice(table: LogTable, { columns }: ColumnMatch, column: 
   };
 }
 
-/** With what was chosen there. */
+/** The match after a choice of the column's source. */
 export function withSource(match: ColumnMatch, column: LogColumn, value: string): ColumnMatch {
   const { [column]: _, ...others } = match.columns;
   if (value === NO_COLUMN) return { ...match, columns: others };

@@ -3,7 +3,7 @@
 import type { BreakTest, GroupReport } from "@secondline/strength";
 import { sayBreakLog } from "@secondline/words/page/breakLog";
 
-/** As the analysis names its groups: part, material, state and wetness. */
+/** The group of a test, as the analysis names it: part, material, state and wetness. */
 export const groupLabel = (t: BreakTest): string => [t.part, t.material, t.state, t.wet ? "wet" : "dry"].join(", ");
 
 /** The same for people. */

@@ -13,7 +13,7 @@ export interface HeavierServices extends HeavierWork {
   readonly datesOf: (input: Parameters<typeof cardDates>[0]) => Promise<CardDates>;
 }
 
-/** Of the current state and its verdict; undefined where no record is known, of which dates could follow. */
+/** The search for a heavier walker, from the current state and its verdict; undefined without a record, from which dates follow. */
 export function heavierOf(
   { document, assessment }: Pick<SandboxState, "document" | "assessment">,
   found: SearchResult | undefined,

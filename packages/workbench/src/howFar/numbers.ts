@@ -31,7 +31,7 @@ const MORE_CONNECTIONS = 3;
 const LEAST_CONNECTIONS_END = 5;
 const MONTHS_RANGE = { from: "0", to: "24" };
 
-/** Those asked about most first, then every other number that the file has. `dated`: a day is known, from which months count. */
+/** First the numbers that people ask about most, then every other number of the file. `dated`: months can count from a known day. */
 export function sweepNumbers(document: unknown, dated: boolean): readonly SweepNumber[] {
   const paths = numberPaths(document, "");
   const fields = paths.filter((path) => !NEVER_SWEPT.test(path)).flatMap((path) => fieldNumber(document, path) ?? []);
@@ -102,7 +102,7 @@ function rangeAround(value: number, { natural, limits, dimension }: QuantityFiel
 
 const unitOf = (text: string): string => /^[\s\d.eE+\-\u2212]*(.*?)\s*$/.exec(text)?.[1] ?? "";
 
-/** In the unit in which the rig has it, with two digits. */
+/** A value in the rig's own unit, with two digits. */
 function asTyped(value: number, dimension: Dimension, unit: string): string {
   if (unit === "")
     return acceptsNumber(dimension) ? String(Number(value.toPrecision(2))) : quantityText(value, dimension);

@@ -43,7 +43,7 @@ export function sweepTable({ swept, named }: FoundSweep): SweepTable {
 
 export interface SweepSpot {
   readonly values: readonly number[];
-  /** In the plot. */
+  /** Its place in the plot. */
   readonly at: readonly [number, number];
   /** "6 % slack: 1.43 (1.41 to 1.52). Show its run." */
   readonly label: string;

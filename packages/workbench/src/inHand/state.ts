@@ -75,7 +75,7 @@ export interface ShownRun extends Pick<WhatIfRun, "outcome" | "otherMesh"> {
  * `foundOf` and `outcomeOf`, which also look whether an entry of the rig is being put right.
  */
 export interface VerdictSlice {
-  /** Of the last complete search. */
+  /** Result of the last complete search. */
   readonly found: SearchResult | undefined;
   /** While it is looked for, or after a stop; beside `found` only what a longer look has found to be worse than that. */
   readonly soFar: SoFar | undefined;

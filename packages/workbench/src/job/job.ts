@@ -13,7 +13,7 @@ export type TaskAnswer<T> =
   | { readonly ok: true; readonly value: T }
   | { readonly ok: false; readonly reason: "cancelled" | "failed"; readonly message: string };
 
-/** Of a task that finds, between two of its steps, that it was stopped. */
+/** The answer of a task that finds, between two of its steps, that it was stopped. */
 export const STOPPED: TaskAnswer<never> = { ok: false, reason: "cancelled", message: "" };
 
 export interface StoppableTask<T, P = undefined> {

@@ -13,7 +13,7 @@ export interface Layout {
   readonly sandbox: Sandbox;
 }
 export interface LayoutsState {
-  /** From one to four; the first is the open rig. */
+  /** One to four layouts; the first is the open rig. */
   readonly layouts: readonly Layout[];
 }
 

@@ -49,7 +49,7 @@ export function readKept(shelf: Shelf): KeptTries {
   return kept;
 }
 
-/** With one more try; throws what the storage throws when it is full or forbidden. */
+/** Keeps one more try; throws what the storage throws when it is full or forbidden. */
 export function keep(shelf: Shelf, kept: KeptTries, id: LessonId, one: Try): KeptTries {
   const own = one.ownReason?.slice(0, LONGEST_REASON);
   const tidy: Try = own === undefined ? one : { ...one, ownReason: own };

@@ -45,7 +45,7 @@ export interface LessonDeskServices extends LessonServices {
   /** Milliseconds since 1970. */
   readonly now: () => number;
   readonly onTry: (one: Try) => void;
-  /** For those who hear the page. */
+  /** Speaks a text to people who listen to the page. */
   readonly announce: (text: string) => void;
 }
 

@@ -73,7 +73,7 @@ const kilonewtons = (quantity: "load" | "strength", to: number): SliderScale => 
 });
 const drop = ({ outcome }: LessonRun) => outcome.drop;
 const pull = ({ outcome }: LessonRun) => outcome.peaks?.leash;
-/** After over before, of something that both runs have; no number where one has not [-]. */
+/** A quantity after over before [-]; no number if one of the runs does not have the quantity. */
 const ratio = (read: Lesson["read"], before: LessonRun, after: LessonRun) =>
   (read(after) ?? Number.NaN) / (read(before) ?? Number.NaN);
 const holdsIn = (id: "backup.endA" | "main") => (run: LessonRun) => marginOf(run, id)?.strength5;

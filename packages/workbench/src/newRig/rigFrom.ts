@@ -10,7 +10,7 @@ import { readPlaces } from "./places.ts";
 import { rigFromAnswers, type Said, type SaidAnchor } from "./template.ts";
 
 export interface NewRig {
-  /** With its marks; where an answer cannot be read, as typed or as in the template. */
+  /** The rig with its marks. An answer that cannot be read stands as typed, or as in the template. */
   readonly document: RigDocument;
   /** Undefined while there is a fault. */
   readonly rig: Rig | undefined;

@@ -35,7 +35,7 @@ export interface Said {
   readonly leashLength: string;
   readonly knot: string;
   readonly mass: string;
-  /** Of every part; undefined: nobody said, and the worst counts. */
+  /** The condition of every part; undefined: nobody said, and the worst counts. */
   readonly condition: Condition | undefined;
   readonly isNew: boolean;
 }

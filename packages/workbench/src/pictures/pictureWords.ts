@@ -33,7 +33,7 @@ export function runWords(state: SandboxState, shown: ShownRun, seen: string, dat
   };
 }
 
-/** Without a verdict: the general cautions, and what is known of this one run. */
+/** The cautions without a verdict: the general ones, and what is known of this one run. */
 function runCautions({ assessed: { rig }, accuracy }: ShownRun): readonly string[] {
   return [
     ...words.generalCautions(),

@@ -13,7 +13,7 @@ export interface Stay {
   /** Undefined: it hangs still. */
   readonly to: number | undefined;
   readonly label: string;
-  /** With its dates. */
+  /** The label with its dates. */
   readonly title: string;
 }
 

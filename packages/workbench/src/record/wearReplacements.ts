@@ -44,7 +44,7 @@ export function wearReplacements(example: {
   ];
 }
 
-/** Those that were replaced before, newest first. */
+/** Records and logs that were replaced before, newest first. */
 export const earlierReplacements = (earlier: readonly EarlierWear[]): Replacement[] =>
   earlier.map(({ name, replaced, work }, i) => ({
     label: sayWear("useWearFiles.earlier", { kind: i + 1, name }),

@@ -30,7 +30,7 @@ export interface WebbingFacts {
   readonly needed: Needed | undefined;
 }
 
-/** Of the webbing in that state: its stock from the open rig or as chosen, its strength along its length. */
+/** Facts of a webbing in that state: its stock, from the open rig or as chosen, and its strength along its length. */
 export function webbingFacts(
   state: WebbingState,
   given: {
@@ -38,7 +38,7 @@ export function webbingFacts(
     readonly record: WearRecord;
     /** Ids of generic stocks by webbing, as chosen. */
     readonly stocks: Readonly<Record<string, string>>;
-    /** Those that count in the verdict. */
+    /** Tests that count in the verdict. */
     readonly tests: readonly BreakTest[];
     readonly needed: Needed | undefined;
   },

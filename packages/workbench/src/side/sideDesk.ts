@@ -12,9 +12,9 @@ const { say } = newRigWords;
 
 interface Draft {
   readonly held: Held;
-  /** As the hand has it. */
+  /** The drawing with the point where the hand has dragged it. */
   readonly side: SideView;
-  /** The last one on the way that can be. */
+  /** The last valid drawing on the way. */
   readonly good: SideView;
   readonly fault: GroundFault | undefined;
 }
@@ -44,7 +44,7 @@ export interface SideDesk {
 
 /** What a drawing shows. */
 export interface SideInSight {
-  /** With what is being dragged where the hand has it. */
+  /** The drawing, with the dragged point where the hand has it. */
   readonly shown: SideView;
   readonly fault: GroundFault | undefined;
   readonly isHeld: boolean;

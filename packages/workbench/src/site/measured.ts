@@ -40,7 +40,7 @@ export type MeasuredReading =
   | {
       readonly ok: true;
       readonly placed: SpanAndRise;
-      /** As one would type them, to the centimetre. */
+      /** Span and rise as one would type them, to the centimetre. */
       readonly texts: { readonly span: string; readonly rise: string };
       /** How far span and rise move at most when every length is off by `LENGTH_ERROR` and the angle by `ANGLE_ERROR` [m]. */
       readonly error: SpanAndRise;

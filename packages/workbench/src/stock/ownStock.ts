@@ -79,7 +79,7 @@ const likeOf = (fibre: string, form: string): LineStock =>
 
 /** Yarn strength [N/tex]; a consultant's published table of synthetic fibre yarns, as the generic webbings rest on. */
 const YARN_STRENGTHS: Readonly<Record<string, number>> = { polyester: 0.84, polyamide: 0.84, hmpe: 2.65, aramid: 2.03 };
-/** Of its yarn a webbing or rope keeps more than this; less is unusual [-]. */
+/** A webbing or rope keeps more than this share of its yarn's strength; less is unusual [-]. */
 const LEAST_YARN_SHARE = 0.15;
 /** Stiffer or softer than a generic one of its kind by more than this is unusual [-]. */
 const UNUSUAL_STIFFNESS_RATIO = 5;

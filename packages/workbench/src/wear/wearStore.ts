@@ -129,7 +129,7 @@ export function createWearStore({ store: page, actions: to }: Sandbox, start: We
     look: (part) => setState(part.owner ? { along: undefined, ...part } : part),
   };
 
-  /** After a step back or forward: goes where it is seen. */
+  /** After a step back or forward: goes to the page that shows the step. */
   function stepped(before: SandboxState): void {
     const { document, assessment, session } = page.getState();
     const isBack = document.history.future.length > before.document.history.future.length;

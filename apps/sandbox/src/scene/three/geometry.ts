@@ -1,4 +1,4 @@
-/** From plain arrays to geometries and materials of three. */
+/** Makes geometries and materials of three from plain arrays. */
 
 import { RIBBON_FRAGMENT, RIBBON_VERTEX, type Ribbon, SOLID_FRAGMENT, SOLID_VERTEX } from "@secondline/figures/scene";
 import {

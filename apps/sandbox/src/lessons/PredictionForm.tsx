@@ -13,7 +13,7 @@ import {
 import { useId, useState } from "react";
 import { Button } from "../design/Button.tsx";
 import { RangeSlider } from "../design/RangeSlider.tsx";
-import styles from "./Prediction.module.css";
+import styles from "./PredictionForm.module.css";
 
 const REASONS = [1, 2, 3] as const;
 
@@ -27,7 +27,7 @@ interface Props {
 }
 
 /** A number and a reason, asked for before anything is shown. */
-export function Prediction({ lesson, given, earlier, onRun }: Props) {
+export function PredictionForm({ lesson, given, earlier, onRun }: Props) {
   const { id, scale } = lesson;
   const [predicted, setPredicted] = useState<number>();
   const [reason, setReason] = useState<1 | 2 | 3>();
