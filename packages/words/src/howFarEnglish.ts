@@ -2,7 +2,7 @@
 export const HOW_FAR_ENGLISH = {
   title: "How far can I go?",
   intro:
-    "Choose a number of the rig and a range. The rig is run at values along it; a curve shows where what is required stops being kept. No point of a curve says that the rig holds: check the value that you choose.",
+    "Choose a number of the rig and a range. The rig is run at values along it; a curve shows where the rig stops keeping what is required. No point of a curve says that the rig holds: check the value that you choose.",
   "of.inHand": "The open rig: {name}",
   "of.layout": "Layout {letter}: {name}",
   "preset.backup": "How loose may the backup be?",
@@ -91,7 +91,7 @@ export const HOW_FAR_ENGLISH = {
   "map.all": "Every pair of values keeps it.",
   "map.some": "{count} of {of} pairs keep it with their whole 95 % band.",
   "curve.how":
-    "Line: a smooth curve through the draws of all values; where those of one value say worse, it goes through what they say. Shaded: its 95 % band, from the number of runs. Dots: each value by its own draws alone. Thick line below: where the limit is kept.",
+    "Line: a smooth curve through the draws of all values; where the draws of one value say worse than the curve, the curve is lifted to what they say. Shaded: its 95 % band, from the number of runs. Dots: each value by its own draws alone. Thick line below: where the limit is kept.",
   "curve.apart": "Dots: each number by its own draws. Bars: the 95 % interval. Nothing lies between two of them.",
   "curve.name": "curve",
   "axis.margin": "Least margin, as a share of what is required",

@@ -7,7 +7,7 @@ export const WEAR_ENGLISH = {
   "alongFigure.insideSpan": "inside the loaded span",
   "alongFigure.weakestAt": "Weakest {where}: {place} from the marked end, {zone}; it rests on: {bases}.",
   "alongFigure.needed":
-    " Needed where most is asked of this line: {needed}, which is {demand}, what 95 % of such falls stay under, times {required}.",
+    " Needed at the place where this line is loaded most: {needed}. That is {demand}, which 95 % of such falls stay under, times {required}.",
   "alongFigure.needUnknown":
     " What it must hold is not known here: the rig it hangs in is not the open one, or its verdict is not computed yet.",
 
