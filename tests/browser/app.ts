@@ -167,7 +167,7 @@ export const ELEVATION = "[data-scene] canvas:not([data-engine])";
 /** Progress of what is waited for; the search for the whole verdict goes on meanwhile. */
 const BUSY = "[role=progressbar]:not([data-search] *)";
 
-/** Waits until the fall in sight is that of the rig and what-if in hand, and something is found of their verdict. */
+/** Waits until the fall in sight is that of the open rig and its what-if, and something is found of their verdict. */
 export async function computed(page: Page): Promise<void> {
   await page.waitForFunction(
     (busy) =>

@@ -152,12 +152,12 @@ it("keeps the last good state of a layout whose entry cannot be read, undoes it,
   expect(problems).toEqual([]);
 });
 
-it("leaves the rig in hand alone until a layout is taken for it", async () => {
+it("leaves the open rig alone until a layout is taken for it", async () => {
   const { page, problems } = await app.visit();
   await openLayouts(page);
   await copyAndLoosen(page);
   await page.getByRole("button", { name: "More for layout B" }).click();
-  await page.getByRole("menuitem", { name: /Take as the rig in hand/ }).click();
+  await page.getByRole("menuitem", { name: /Take as the open rig/ }).click();
   await compared(page);
   await page.getByRole("navigation", { name: "Views" }).getByRole("button", { name: "One rig" }).click();
   await computed(page);

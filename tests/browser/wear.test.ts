@@ -43,7 +43,7 @@ async function oldRig(options: Parameters<App["visit"]>[0] = {}, phone = false) 
   return visited;
 }
 
-/** The example record, whatever rig is in hand. */
+/** The example record, whatever rig is open. */
 async function record(options: Parameters<App["visit"]>[0] = {}, phone = false) {
   const visited = await app.visit(options);
   await openWear(visited.page, phone);

@@ -1,4 +1,4 @@
-/** A page in any browser, as a user has it in hand: found by role and name, clicked, typed into, read. */
+/** A page in any browser, driven as a user drives it: found by role and name, clicked, typed into, read. */
 import type { ElementHandle } from "playwright-core";
 import { type App, WIDE } from "../browser/app.ts";
 import { until } from "./until.ts";

@@ -6,10 +6,10 @@ import {
   type Assessed,
   assessRig,
   missingIn,
-  NoEquilibrium,
   NothingComputed,
   type Outcome,
   parseWhatIf,
+  StaticsUnsolved,
   study,
   type WhatIf,
 } from "@secondline/scenarios";
@@ -98,7 +98,7 @@ function outcomeOf(assessed: Assessed, event: WhatIf): Outcome | string {
     while (!step.done) step = work.next();
     return step.value.outcome;
   } catch (error) {
-    if (error instanceof NothingComputed || error instanceof NoEquilibrium) return error.message;
+    if (error instanceof NothingComputed || error instanceof StaticsUnsolved) return error.message;
     throw error;
   }
 }

@@ -20,7 +20,7 @@ export const NO_WORDS: readonly RegExp[] = [
 /** Strings of one place that nobody reads on the page, or that a file keeps as they are. */
 export const KEPT: readonly (readonly [file: RegExp, text: RegExp, why: string])[] = [
   [/./, /^assumed: entered without a source$/, "a basis in the rig's file"],
-  [/StockForm/, /^(?:common practice|from memory)$/, "a basis in the rig's file"],
+  [/StockDialog/, /^(?:common practice|from memory)$/, "a basis in the rig's file"],
   [/./, /^every 15 m$/, "an example of what the rig's format reads"],
   [/report\/src/, /^(?:cautions all|wide small|verdict \{\}|status \{\} \{\}|sentence \{\})$/, "classes"],
   [/report\/src/, /^ &nbsp;$/, "a blank"],

@@ -3,13 +3,13 @@ import {
   type Assessed,
   assess,
   assessRig,
-  type Found,
-  type Judgement,
   type Outcome,
+  type PartJudgement,
   type Rig,
   type RunOptions,
   runWhatIf,
   type SearchOptions,
+  type SearchResult,
   study,
   type WhatIf,
   type WhatIfRun,
@@ -21,7 +21,7 @@ function finish<T>(work: Generator<unknown, T, void>): T {
   return step.value;
 }
 
-export function judged(rig: Rig, judgements: readonly Judgement[]): Assessed {
+export function judged(rig: Rig, judgements: readonly PartJudgement[]): Assessed {
   const reading = assess({ rig, judgements });
   if (!reading.ok) throw new Error(reading.issues.map((issue) => issue.message).join(" "));
   return reading.assessed;
@@ -30,7 +30,7 @@ export function judged(rig: Rig, judgements: readonly Judgement[]): Assessed {
 export const runOf = (assessed: Assessed, whatIf: WhatIf, options: RunOptions = { accuracy: "standard" }): WhatIfRun =>
   finish(runWhatIf(assessed, whatIf, options));
 
-export const foundOf = (assessed: Assessed, options: SearchOptions): Found => finish(study(assessed, options));
+export const foundOf = (assessed: Assessed, options: SearchOptions): SearchResult => finish(study(assessed, options));
 export const studyOf = (rig: Rig, options: SearchOptions): Outcome => foundOf(assessRig(rig), options).outcome;
 
 /** Outcome of one what-if that must have been computed, in a run in which parts give way. */

@@ -6,7 +6,7 @@ import {
   type AssessmentIssue,
   assess,
   type BreakTest,
-  type Judgement,
+  type PartJudgement,
 } from "@secondline/scenarios";
 import type { WearRecord } from "@secondline/strength";
 import { readBreakLogFile } from "./breakLogFile.ts";
@@ -34,7 +34,7 @@ interface Known {
   readonly wear?: WearRecord;
   readonly on?: string;
   readonly tests?: readonly BreakTest[];
-  readonly judgements: readonly Judgement[];
+  readonly judgements: readonly PartJudgement[];
 }
 
 /** One rig with all that is known of it. */

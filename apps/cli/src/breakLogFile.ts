@@ -6,7 +6,7 @@ import { listed } from "@secondline/words";
 import { type ColumnsKey, sayColumns as say } from "@secondline/words/columns";
 import { tellFault } from "@secondline/words/faults";
 import { sayFiles } from "@secondline/words/terminal/files";
-import { columnMatchSchema, missingIn, readLogTable, readMatched } from "@secondline/workbench";
+import { columnMatchSchema, missingColumns, readLogTable, readMatched } from "@secondline/workbench";
 import { CommandFailure, EXIT } from "./failure.ts";
 import { faultAt, faultLines, LARGEST_BYTES, readText } from "./input.ts";
 
@@ -30,7 +30,7 @@ function ownTable(file: string, text: string, columns: string): readonly BreakTe
     throw refuse("file.matching", { file: columns, why });
   }
   const match = parsed.data;
-  const missing = missingIn(match);
+  const missing = missingColumns(match);
   if (missing.length > 0) throw refuse("file.missing", { file: columns, list: listed(missing) });
   const found = readLogTable(text);
   if (!found.ok) {

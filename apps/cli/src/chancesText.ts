@@ -5,11 +5,11 @@ import type { Chances, PartChance } from "@secondline/scenarios";
 import { broughtIn, quantity, englishWords as words } from "@secondline/words";
 import { englishChanceWords as chanceWords, worthARow } from "@secondline/words/chances";
 import { say } from "./say.ts";
-import { type Column, table } from "./table.ts";
+import { type TableColumn, table } from "./table.ts";
 import { bold, dim, width } from "./terminal.ts";
 import { bullets, wrap } from "./wrap.ts";
 
-const right = (head: string): Column => ({ head, align: "right" });
+const right = (head: string): TableColumn => ({ head, align: "right" });
 
 export function chancesData(rig: Rig, all: readonly Chances[], notes: readonly string[]): object {
   return {

@@ -4,7 +4,7 @@ import { type Comparison, type ComparisonRow, frontier, type Outcome } from "@se
 import { listed, quantity, englishWords as words } from "@secondline/words";
 import { englishCompareWords as compareWords } from "@secondline/words/compare";
 import { say } from "./say.ts";
-import { type Cell, type Column, table } from "./table.ts";
+import { type Cell, type TableColumn, table } from "./table.ts";
 import { bold, dim, VERDICT_COLOUR, VERDICT_MARK, width } from "./terminal.ts";
 import { bullets, wrap, wrapHanging } from "./wrap.ts";
 
@@ -116,7 +116,7 @@ function figures(layouts: readonly Compared[], { rows }: Comparison): string {
     ...outcomes.map((_, i) => cell(row, i)),
     difference(row),
   ]);
-  const columns: Column[] = [
+  const columns: TableColumn[] = [
     { head: say("table.layout"), flexible: true },
     ...outcomes.map(({ verdict }, i) => ({ head: `${letter(i)} ${VERDICT_MARK[verdict]}`, align: "right" as const })),
     { head: say("table.differ"), align: "right" },

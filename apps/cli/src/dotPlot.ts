@@ -7,7 +7,7 @@ const TEST_DOT = "•";
 const BAND_LINE = "─";
 const MOST_DOTS_TOLD_APART = 9;
 
-export interface PlotRow {
+export interface TextPlotRow {
   readonly label: string;
   /** Several dots in one place are shown by their number. */
   readonly dots: readonly number[];
@@ -15,8 +15,8 @@ export interface PlotRow {
   readonly band?: readonly [from: number, to: number];
 }
 
-export interface Plot {
-  readonly rows: readonly PlotRow[];
+export interface TextPlot {
+  readonly rows: readonly TextPlotRow[];
   /** Ends of the line, and what is written under them. */
   readonly from: number;
   readonly to: number;
@@ -28,7 +28,7 @@ export interface Plot {
   readonly columns: number;
 }
 
-export function linePlot({ rows, from, to, scale, limits = [], labelWidth, columns }: Plot): string {
+export function linePlot({ rows, from, to, scale, limits = [], labelWidth, columns }: TextPlot): string {
   const inner = columns - labelWidth - 2;
   const column = (value: number) => Math.round(((value - from) / (to - from)) * (inner - 1));
   const within = (place: number) => place >= 0 && place < inner;

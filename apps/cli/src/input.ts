@@ -1,6 +1,6 @@
 /** Reads what the user names: text, JSON, rigs. Everything wrong with a file is told at once, with its place in it. */
 import { closeSync, fstatSync, openSync, readSync } from "node:fs";
-import { type FactValue, type Issues, listed, MAX_RIG_TEXT, readJson } from "@secondline/rig";
+import { type FactValue, type Issues, issuesListed, MAX_RIG_TEXT, readJson } from "@secondline/rig";
 import { quantity } from "@secondline/words";
 import { tellFault } from "@secondline/words/faults";
 import { tellLogFault } from "@secondline/words/logFaults";
@@ -78,7 +78,7 @@ export function jsonOf(file: string, text: string, largest: number): JsonFile {
   return { file, text, document: json.document, issues: json.issues };
 }
 
-export interface Fault {
+export interface InputFault {
   readonly got: FactValue;
   readonly expected: FactValue;
   /** The fault itself; absent where the two above are all that is known. */
@@ -86,7 +86,7 @@ export interface Fault {
 }
 
 /** The fault in words: its sentence, and of "got" and "expected" what the sentence does not say already. */
-function faultText({ message: fault, ...placed }: Fault, tell: (told: FactValue) => string): string {
+function faultText({ message: fault, ...placed }: InputFault, tell: (told: FactValue) => string): string {
   const [message, got, expected] = [tell(fault ?? ""), tell(placed.got), tell(placed.expected)];
   const values = { message, got, expected };
   if (fault === undefined) return sayFiles("fault.unworded", values);
@@ -107,7 +107,7 @@ export const inBroughtWords = <
   ...(fault.message === undefined ? {} : { message: { brought: fault.message } }),
 });
 
-interface CellFault extends Fault {
+interface CellFault extends InputFault {
   readonly line: number;
   /** Empty where the whole line is at fault. */
   readonly column: string;
@@ -120,14 +120,14 @@ export function faultAt(fault: CellFault): string {
   return sayFiles(column === "" ? "fault.atLine" : "fault.atCell", values);
 }
 
-export type PlacedFault = Fault & { readonly path: string };
+export type PlacedFault = InputFault & { readonly path: string };
 
 /** Lines printed of a list of faults; it ends with the number of the others. */
 const MOST_LINES = 20;
 
 /** A heading with the number of faults, then a line for each of the first. `line` says where a fault is, and what. */
 export function faultLines<T>(heading: (count: number) => string, found: Issues<T>, line: (fault: T) => string) {
-  const { issues, more = 0 } = listed(found.issues, found.more, MOST_LINES);
+  const { issues, more = 0 } = issuesListed(found.issues, found.more, MOST_LINES);
   const count = issues.length + more;
   return new CommandFailure(EXIT.input, [
     heading(count),

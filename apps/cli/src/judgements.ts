@@ -1,6 +1,6 @@
 /** `--judge`: what the user thinks of a part, said on the command line instead of in the rig file. */
 import { isTape, type PartId, partIds, type Rig, readField } from "@secondline/rig";
-import type { Judgement } from "@secondline/scenarios";
+import type { PartJudgement } from "@secondline/scenarios";
 import { listed, lowered, englishWords as words } from "@secondline/words";
 import { tellFault } from "@secondline/words/faults";
 import { sayOptions } from "@secondline/words/terminal/options";
@@ -9,7 +9,7 @@ import { CommandFailure, EXIT } from "./failure.ts";
 const JUDGEMENT_PATTERN = /^\s*([\w.]+)\s*(?:=\s*([^:]*?)\s*)?:\s*(\S.*?)\s*$/;
 
 /** Judgements of parts that one of the rigs has; every fault of them at once. */
-export function readJudgements(texts: readonly string[], rigs: readonly Rig[]): readonly Judgement[] {
+export function readJudgements(texts: readonly string[], rigs: readonly Rig[]): readonly PartJudgement[] {
   // By what they are called in results too: the id of a connection counts from 0, and tapes with the rest.
   const known = new Map(rigs.flatMap((rig) => partIds(rig).map((id) => [id, nameOf(rig, id)] as const)));
   const read = texts.map((text) => ({ text, found: judgement(text, known) }));
@@ -31,7 +31,7 @@ const nameOf = (rig: Rig, id: PartId): KnownPart => ({
 });
 
 /** One judgement, or what is wrong with it. */
-function judgement(text: string, known: ReadonlyMap<PartId, KnownPart>): Judgement | string {
+function judgement(text: string, known: ReadonlyMap<PartId, KnownPart>): PartJudgement | string {
   const match = JUDGEMENT_PATTERN.exec(text);
   if (!match) return sayOptions("judge.form");
   const [, id, written, reason] = match;

@@ -6,11 +6,11 @@ import { quantity, englishWords as words } from "@secondline/words";
 import { tellNote } from "@secondline/words/notes";
 import { tableWords } from "@secondline/words/tables";
 import { say } from "./say.ts";
-import { type Cell, type Column, table } from "./table.ts";
+import { type Cell, type TableColumn, table } from "./table.ts";
 import { VERDICT_COLOUR, VERDICT_MARK, width } from "./terminal.ts";
 
-const right = (head: string): Column => ({ head, align: "right" });
-const flexible = (head: string): Column => ({ head, flexible: true });
+const right = (head: string): TableColumn => ({ head, align: "right" });
+const flexible = (head: string): TableColumn => ({ head, flexible: true });
 
 type Verdict = PartOutcome["verdict"];
 const verdictCell = (verdict: Verdict, word: string): Cell => ({
@@ -94,7 +94,7 @@ export function singlesTable(rig: Rig, { singles }: Outcome): string {
     const row = tableWords.singleRow(rig, one);
     return [row.name, row.ways, row.leaves, row.shown];
   });
-  const columns: Column[] = [
+  const columns: TableColumn[] = [
     { head: say("table.single") },
     { head: say("table.ways") },
     flexible(say("table.leaves")),

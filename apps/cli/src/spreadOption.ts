@@ -6,7 +6,7 @@ import { sayOptions } from "@secondline/words/terminal/options";
 import { CommandFailure, EXIT } from "./failure.ts";
 
 /** "mass=5 %" or "mass=0.05". */
-export function readSpreads(texts: readonly string[]): Spreads {
+export function readSpreadOptions(texts: readonly string[]): Spreads {
   return Object.fromEntries(texts.map(readSpread));
 }
 

@@ -1,12 +1,12 @@
 /** Runs studies and chances with progress on the terminal; Ctrl-C stops them. */
-import type { Answer, Progress, RunnerService } from "@secondline/runner";
+import type { Progress, RunnerService, ServiceAnswer } from "@secondline/runner";
 import {
   type Assessed,
   type Chances,
   type ChancesOptions,
   DEFAULT_DRAWS,
-  type Found,
   type SearchOptions,
+  type SearchResult,
 } from "@secondline/scenarios";
 import { englishWords } from "@secondline/words";
 import { sayRuns } from "@secondline/words/terminal/runs";
@@ -21,7 +21,7 @@ export interface StudyCall extends Computing {
   readonly label?: string;
 }
 
-export function runStudy(assessed: Assessed, options: SearchOptions, call: StudyCall = {}): Promise<Found> {
+export function runStudy(assessed: Assessed, options: SearchOptions, call: StudyCall = {}): Promise<SearchResult> {
   return drive(assessed, call, (runner, id, report) => {
     tell(foretoldSearch(assessed, options, call), call);
     return runner.study({ id, assessed, ...options }, report);
@@ -36,7 +36,7 @@ export function runChances(assessed: Assessed, options: ChancesOptions, call: St
   });
 }
 
-type Start<T> = (runner: RunnerService, id: string, report: (progress: Progress) => void) => Promise<Answer<T>>;
+type Start<T> = (runner: RunnerService, id: string, report: (progress: Progress) => void) => Promise<ServiceAnswer<T>>;
 
 /** What is done in place of runs, in words. */
 const STEPS: Readonly<Record<string, string>> = { chances: sayRuns("step.chances") };

@@ -5,12 +5,12 @@ import { tellFault } from "@secondline/words/faults";
 import { changeText, sweepWords as words } from "@secondline/words/sweep";
 import { linePlot } from "./dotPlot.ts";
 import { say as sayAll } from "./say.ts";
-import { type Column, table } from "./table.ts";
+import { type TableColumn, table } from "./table.ts";
 import { bold, dim, width } from "./terminal.ts";
 import { bullets, wrap } from "./wrap.ts";
 
 const { say } = words;
-const right = (head: string): Column => ({ head, align: "right" });
+const right = (head: string): TableColumn => ({ head, align: "right" });
 
 export function sweepData(rig: Rig, swept: Swept, taken: string): object {
   return {

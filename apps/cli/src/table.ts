@@ -1,7 +1,7 @@
 /** Plain tables for a terminal of 80 to 100 columns. */
 import { wrap } from "./wrap.ts";
 
-export interface Column {
+export interface TableColumn {
   readonly head: string;
   readonly align?: "left" | "right";
   /** Takes up what is left of the width; text that needs more goes on in the next line. */
@@ -17,7 +17,7 @@ const textOf = (cell: Cell) => (typeof cell === "string" ? cell : cell.text);
 const paintOf = (cell: Cell) => (typeof cell === "string" ? (text: string) => text : cell.paint);
 
 /** Lays out rows under their heads, at most `width` columns wide where the flexible column allows it. */
-export function table(columns: readonly Column[], rows: readonly (readonly Cell[])[], width: number): string {
+export function table(columns: readonly TableColumn[], rows: readonly (readonly Cell[])[], width: number): string {
   const widths = columns.map((column, c) => Math.max(column.head.length, ...rows.map((row) => textOf(row[c]!).length)));
   const over = widths.reduce((sum, w) => sum + w, COLUMN_GAP * (columns.length - 1)) - width;
   const flexible = columns.findIndex((column) => column.flexible);
@@ -28,7 +28,7 @@ export function table(columns: readonly Column[], rows: readonly (readonly Cell[
 }
 
 /** A row of cells as one line, or as several where a cell is longer than its column. */
-function rowLines(cells: readonly Cell[], columns: readonly Column[], widths: readonly number[]): string[] {
+function rowLines(cells: readonly Cell[], columns: readonly TableColumn[], widths: readonly number[]): string[] {
   const pieces = cells.map((cell, c) =>
     textOf(cell).length > widths[c]! ? wrap(textOf(cell), widths[c]!).split("\n") : [textOf(cell)],
   );

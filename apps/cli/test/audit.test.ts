@@ -1,5 +1,5 @@
 /** What the command does when a run cannot be trusted; the failing run is put in its place, for none is known that fails. */
-import type { Assessed, Found, SearchOptions } from "@secondline/scenarios";
+import type { Assessed, SearchOptions, SearchResult } from "@secondline/scenarios";
 import { afterEach, beforeEach, expect, it, vi } from "vitest";
 import { check } from "../src/commands/check.ts";
 import { demo } from "./support/command.ts";
@@ -7,7 +7,7 @@ import { demo } from "./support/command.ts";
 /** One of the runs in that place fails its audit, whatever it gave. */
 vi.mock(import("../src/study.ts"), async () => {
   const { executeRun, rigStrengths, search } = await import("@secondline/scenarios");
-  const runStudy = async (assessed: Assessed, options: SearchOptions): Promise<Found> => {
+  const runStudy = async (assessed: Assessed, options: SearchOptions): Promise<SearchResult> => {
     const strengths = rigStrengths(assessed.rig, assessed.tests);
     const work = search(assessed, options, () => ({ whatIf: 0, parts: [] }));
     let step = work.next();

@@ -2,11 +2,11 @@
 import { readFileSync } from "node:fs";
 import { report } from "@secondline/report";
 import { type Rig, readRig } from "@secondline/rig";
-import { type Assessed, assess, type Found, study, whatIfSet } from "@secondline/scenarios";
+import { type Assessed, assess, type SearchResult, study, whatIfSet } from "@secondline/scenarios";
 import { beforeAll, describe, expect, it } from "vitest";
 import { checkText } from "../src/checkText.ts";
 import { outcomeData } from "../src/outcomeData.ts";
-import { outlookOf } from "../src/outlook.ts";
+import { computedOutlook } from "../src/outlook.ts";
 import { demo } from "./support/command.ts";
 
 const ON = "2026-06-01";
@@ -68,7 +68,7 @@ function reportWhatIfs(html: string): Map<string, Figures> {
 
 describe.each(["old-rig.json", "sound-rig.json", "loose-backup.json"])("%s", (name) => {
   let assessed: Assessed;
-  let found: Found;
+  let found: SearchResult;
   let [text, html] = ["", ""];
   let data: ReturnType<typeof outcomeData>;
 
@@ -84,7 +84,7 @@ describe.each(["old-rig.json", "sound-rig.json", "loose-backup.json"])("%s", (na
     while (!step.done) step = work.next();
     found = step.value;
     const { outcome } = found;
-    const outlook = outlookOf({ assessment, assessed }, found)!;
+    const outlook = computedOutlook({ assessment, assessed }, found)!;
     text = checkText(rig, outcome, { all: true, why: false, singles: false, outlook });
     html = report(assessed, outcome, { date: ON, outlook });
     data = outcomeData(rig, outcome, outlook);

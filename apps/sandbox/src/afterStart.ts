@@ -11,7 +11,7 @@ export function afterStart(sandbox: Sandbox, isNamed: boolean): void {
   if (!isNamed) openOnWorst(sandbox, firstTouch());
 }
 
-/** By pointer, wheel, key or any other way to type. */
+/** Events by which a user first touches the page: pointer, wheel, key or any other way to type. */
 const TOUCHES = ["pointerdown", "wheel", "keydown", "input"] as const;
 
 function firstTouch(): () => boolean {

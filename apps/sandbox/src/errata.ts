@@ -1,9 +1,9 @@
-/** Tells what is known to be wrong with the version that runs: by the list that is served beside the page, which may be newer than it. */
+/** Tells the known errors of the running version. The list is served beside the page and may be newer than the version. */
 import { type Erratum, errataOf, KNOWN_ERRATA, readErrata, VERSION } from "@secondline/scenarios";
 import type { Actions } from "@secondline/workbench";
 import { sayLater } from "./wordsLater.ts";
 
-/** Without a network the list that came with the version counts; the page is told nothing else of it. */
+/** Tells every known error as a fault. Without a served list, the list that came with the version counts. */
 export async function tellErrata({ tell }: Pick<Actions, "tell">, version: string = VERSION): Promise<void> {
   for (const { date, what, remedy } of errataOf(version, await served()))
     tell({ tone: "fault", text: sayLater("errata.known", { date, what, remedy }) });
@@ -11,7 +11,7 @@ export async function tellErrata({ tell }: Pick<Actions, "tell">, version: strin
 
 const LIST = "./errata.json";
 
-/** As it is served now, or as it was served last when there is no network. */
+/** The list as it is served now; without a network, as it was served last. */
 async function served(): Promise<readonly Erratum[]> {
   // Pages that came over an open network have no shelf.
   const shelf = await globalThis.caches?.open("errata").catch(() => undefined);

@@ -5,7 +5,7 @@ import { assess, speaksOf } from "@secondline/scenarios";
 import { readBreakLog, readWearRecord } from "@secondline/strength";
 import { englishWords as words } from "@secondline/words";
 import { tellFault } from "@secondline/words/faults";
-import { foundOf, type Known, outcomeOf } from "@secondline/workbench";
+import { foundOf, type LoadedEvidence, outcomeOf } from "@secondline/workbench";
 import { describe, expect, it } from "vitest";
 import breakLog from "../../../demo-data/break-log.csv?raw";
 import oldRig from "../../../demo-data/old-rig.json";
@@ -232,7 +232,7 @@ describe("what is known besides the rig", () => {
   const recordRead = readWearRecord(oldRigWear);
   const logRead = readBreakLog(breakLog);
   if (!recordRead.ok || !logRead.ok) throw new Error("The demo data cannot be read.");
-  const known: Known = {
+  const known: LoadedEvidence = {
     record: recordRead.record,
     on: "2026-07-01",
     tests: logRead.tests,

@@ -4,7 +4,7 @@ export { wasmKernel } from "./kernel/lineKernelWasm.ts";
 export type { Accuracy } from "./line/mesh.ts";
 export * as portable from "./portable/index.ts";
 export type * from "./problem.ts";
-export { type Cost, estimateCost } from "./reading/limits.ts";
+export { estimateCost, type RunCost } from "./reading/limits.ts";
 export { type ProblemReading, readProblem } from "./reading/readProblem.ts";
 export { cfc60 } from "./record/cfc60.ts";
 export { cfc60Peak } from "./record/filteredPeak.ts";

@@ -24,7 +24,7 @@ export interface Section {
   readonly material: Material;
 }
 
-/** A stretch of a line that holds less than the rest of it. */
+/** A stretch of a line that holds less than the rest of the line. */
 export interface WeakZone {
   readonly from: number;
   readonly to: number;

@@ -1,14 +1,14 @@
 export { type Ink, SANS, SERIF } from "./ink/ink.ts";
 export { isKeptElement, isPlace, looksOf } from "./ink/looks.ts";
 export { createSvgInk } from "./ink/svgInk.ts";
-export { escapeXml, number } from "./ink/svgPath.ts";
+export { escapeXml, pathNumber } from "./ink/svgPath.ts";
 export { textWidth } from "./ink/textWidth.ts";
 export { labelHeights } from "./labelHeights.ts";
 export { PALETTES, type Palette, type Theme } from "./palette.ts";
 export { piled } from "./piled.ts";
 export { drawPlot, plotHeight } from "./plot/drawPlot.ts";
 export { type Frame, frameOf } from "./plot/frame.ts";
-export type { Axis, Curve, Mark, Plot, PlotRow, Rule, Tone } from "./plot/plot.ts";
+export type { Axis, Mark, Plot, PlotCurve, PlotRow, PlotRule, Tone } from "./plot/plot.ts";
 export { plotSvg, plotsBody, plotsSvg } from "./plot/plotBody.ts";
 export { roundTicks } from "./roundTicks.ts";
 export { rowsOf } from "./rows.ts";

@@ -5,10 +5,10 @@ import { frameView, type Vec3, type View } from "../src/scene/shape/framing.ts";
 import { gapSection } from "../src/scene/shape/gap.ts";
 import {
   anchorView,
+  comesDownLeft,
   eventPoints,
   eventView,
   FIELD_OF_VIEW,
-  fallsLeft,
   LEGEND_FOOT,
   overviewPoints,
   overviewView,
@@ -98,8 +98,8 @@ it("a walker who comes down on the left of the elevation hangs above the legend"
   for (let f = 0; f < frames.count; f++)
     for (const at of [(f + 1) * stride - 6, (f + 1) * stride - 3]) positions[at]! -= (10 * f) / frames.count;
   const slid = { ...recording, frames: { ...frames, positions } };
-  expect(fallsLeft(eventPoints(recording))).toBe(false);
-  expect(fallsLeft(eventPoints(slid))).toBe(true);
+  expect(comesDownLeft(eventPoints(recording))).toBe(false);
+  expect(comesDownLeft(eventPoints(slid))).toBe(true);
   const [width, height] = [970, 450];
   const view = { x: 0, z: 0, scale: 1 };
   fitFlat(view, slid, gap, "event", width, height);

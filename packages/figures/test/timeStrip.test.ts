@@ -4,7 +4,7 @@ import { PALETTES } from "../src/index.ts";
 import { stripSentence } from "../src/time/describe.ts";
 import { axisSeconds } from "../src/time/digits.ts";
 import type { EndLabel } from "../src/time/endLabel.ts";
-import type { Mark } from "../src/time/eventMarks.ts";
+import type { EventMark } from "../src/time/eventMarks.ts";
 import { plotFrame } from "../src/time/plotFrame.ts";
 import { forceProbes, forceView } from "../src/time/shownForces.ts";
 import { laidFlags, laidNames, stripGutter } from "../src/time/stripLayout.ts";
@@ -48,7 +48,7 @@ describe("room for names", () => {
 });
 
 describe("flags of what happened", () => {
-  const mark = (time: number, rank: number): Mark => ({
+  const mark = (time: number, rank: number): EventMark => ({
     key: `${time}`,
     time,
     label: "main line cut",

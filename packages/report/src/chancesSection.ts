@@ -3,13 +3,13 @@ import type { Chances } from "@secondline/scenarios";
 import { quantity } from "@secondline/words";
 import { worthARow } from "@secondline/words/chances";
 import { type Content, type Html, listOf, tableOf, tag } from "./html.ts";
-import type { Page } from "./page.ts";
+import type { ReportPage } from "./page.ts";
 
-export function chancesSection(page: Page, all: readonly Chances[]): readonly Html[] {
+export function chancesSection(page: ReportPage, all: readonly Chances[]): readonly Html[] {
   return all.length === 0 ? [] : [tag("h2", page.words.say("head.chances")), ...all.flatMap((one) => ofOne(page, one))];
 }
 
-function ofOne(page: Page, chances: Chances): readonly Html[] {
+function ofOne(page: ReportPage, chances: Chances): readonly Html[] {
   const { words, rig } = page;
   const title = words.eventTitle(rig, chances.whatIf);
   return [
@@ -23,7 +23,7 @@ function ofOne(page: Page, chances: Chances): readonly Html[] {
   ];
 }
 
-function partsTable({ words, rig }: Page, { parts }: Chances): Html {
+function partsTable({ words, rig }: ReportPage, { parts }: Chances): Html {
   const { say } = words;
   const rows = parts
     .filter(worthARow)
@@ -47,7 +47,7 @@ function partsTable({ words, rig }: Page, { parts }: Chances): Html {
 
 const MOST_SHARES = 8;
 
-function sharesTable({ words, rig }: Page, chances: Chances): Html {
+function sharesTable({ words, rig }: ReportPage, chances: Chances): Html {
   const { say } = words;
   const rows = chances.shares.sources
     .slice(0, MOST_SHARES)
@@ -56,7 +56,7 @@ function sharesTable({ words, rig }: Page, chances: Chances): Html {
   return tableOf("", heads, rows, [2]);
 }
 
-function inputsTable({ words }: Page, { inputs }: Chances): Html {
+function inputsTable({ words }: ReportPage, { inputs }: Chances): Html {
   const { say } = words;
   const rows = inputs.map((input): Content[] => [
     input.name,

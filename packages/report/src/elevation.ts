@@ -2,7 +2,7 @@
 import { chordHeight, type Rig } from "@secondline/rig";
 import { quantity } from "@secondline/words";
 import { escapeHtml, type Html, raw } from "./html.ts";
-import type { Page } from "./page.ts";
+import type { ReportPage } from "./page.ts";
 
 const WIDTH = 640;
 const MARGIN = 34;
@@ -12,8 +12,8 @@ const [HEAD, FOOT] = [20, 26];
 const GREATEST_HEIGHT = 150;
 
 /** What the drawing is made from. */
-export interface Pictured extends Pick<Page, "rig" | "outcome"> {
-  readonly words: Pick<Page["words"], "say">;
+export interface Pictured extends Pick<ReportPage, "rig" | "outcome"> {
+  readonly words: Pick<ReportPage["words"], "say">;
 }
 
 interface Frame {

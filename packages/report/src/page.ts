@@ -8,7 +8,7 @@ import type { LaterSay } from "@secondline/words/later";
 /** A page is put together when it is asked for: it may say every sentence. */
 export type PageWords = Words & ChanceWords & { readonly say: LaterSay };
 
-export interface Page {
+export interface ReportPage {
   readonly words: PageWords;
   readonly rig: Rig;
   readonly outcome: Outcome;

@@ -3,10 +3,10 @@
 import { listed } from "@secondline/words";
 import { createTableWords } from "@secondline/words/tables";
 import { type Content, type Html, listOf, tableOf, tag } from "./html.ts";
-import type { Page } from "./page.ts";
+import type { ReportPage } from "./page.ts";
 import { verdictMark } from "./verdictLine.ts";
 
-export function partsTable({ words, rig, outcome }: Page): readonly Html[] {
+export function partsTable({ words, rig, outcome }: ReportPage): readonly Html[] {
   const { say } = words;
   const title = (event: number | undefined): string =>
     event === undefined ? "" : `${event + 1}: ${words.eventTitle(rig, outcome.whatIfs[event]!.whatIf)}`;
@@ -48,7 +48,7 @@ export function partsTable({ words, rig, outcome }: Page): readonly Html[] {
 }
 
 /** Middle values stand beside it, smaller. */
-function middleTable({ words, rig, outcome }: Page): Html {
+function middleTable({ words, rig, outcome }: ReportPage): Html {
   const { say } = words;
   const rows = outcome.parts.flatMap((part): Content[][] => {
     const row = createTableWords(words.language).middleRow(rig, part);
@@ -59,7 +59,7 @@ function middleTable({ words, rig, outcome }: Page): Html {
 }
 
 /** Rated strength times factors, part by part, with the numbers of the bases they rest on, and those bases once. */
-export function strengthSection({ words, rig, outcome }: Page): readonly Html[] {
+export function strengthSection({ words, rig, outcome }: ReportPage): readonly Html[] {
   const { say } = words;
   const bases = createTableWords(words.language).numberedBases(outcome.parts);
   const rows = outcome.parts.map((part): Content[] => [

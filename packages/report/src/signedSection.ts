@@ -1,6 +1,6 @@
 /** Who entered the rig, who looked at what, on which day: as far as it is known, the rest as lines to fill by hand. */
 import { type Content, type Html, tableOf, tag } from "./html.ts";
-import type { Page } from "./page.ts";
+import type { ReportPage } from "./page.ts";
 
 /** Something that somebody looked at, as the record has it. */
 export interface Inspected {
@@ -15,7 +15,7 @@ const WRITING_SPACE = "";
 /** Looked at by hand whatever the record says. */
 const ALWAYS_ASKED = ["main", "backup", "anchorA", "anchorB", "leash", "ground"] as const;
 
-export function signedSection({ words, rig }: Page, inspected: readonly Inspected[]): readonly Html[] {
+export function signedSection({ words, rig }: ReportPage, inspected: readonly Inspected[]): readonly Html[] {
   const { say } = words;
   const asked = ALWAYS_ASKED.filter((one) => one !== "backup" || rig.backup !== undefined);
   const rows: readonly (readonly Content[])[] = [

@@ -1,14 +1,14 @@
 /** What follows when a part gives way, and what carries the walker when any one part has gone. */
 import { createTableWords } from "@secondline/words/tables";
 import { type Content, type Html, listOf, tableOf, tag } from "./html.ts";
-import type { Page } from "./page.ts";
+import type { ReportPage } from "./page.ts";
 
-export function followSection({ words, rig, outcome }: Page): readonly Html[] {
+export function followSection({ words, rig, outcome }: ReportPage): readonly Html[] {
   const items = createTableWords(words.language).follows(rig, outcome);
   return items.length === 0 ? [] : [tag("h2", words.say("head.follows")), listOf(items)];
 }
 
-export function singlesSection({ words, rig, outcome }: Page): readonly Html[] {
+export function singlesSection({ words, rig, outcome }: ReportPage): readonly Html[] {
   const { say } = words;
   const rows = outcome.singles.map((one): Content[] => {
     const row = createTableWords(words.language).singleRow(rig, one);

@@ -5,7 +5,7 @@ import type { Rig } from "@secondline/rig";
 import type { Swept } from "@secondline/scenarios";
 import { howFarWords } from "@secondline/words/howFar";
 import { type Content, type Html, raw, tableOf, tag } from "./html.ts";
-import type { Page } from "./page.ts";
+import type { ReportPage } from "./page.ts";
 
 /** A sweep, with a rig in which every part that it speaks of has a name. */
 export interface ReportedSweep {
@@ -16,7 +16,7 @@ export interface ReportedSweep {
 /** [px]; the drawing is as wide as the paper. */
 const WIDTH = 680;
 
-export function sweepSection({ words }: Page, sweeps: readonly ReportedSweep[]): readonly Html[] {
+export function sweepSection({ words }: ReportPage, sweeps: readonly ReportedSweep[]): readonly Html[] {
   if (sweeps.length === 0) return [];
   return [
     tag("h2", words.say("head.sweeps")),

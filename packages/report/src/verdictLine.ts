@@ -1,7 +1,7 @@
 /** The verdict, what has no second, and what was taken into account. */
 import type { PartOutcome } from "@secondline/scenarios";
 import { type Html, raw, tag } from "./html.ts";
-import type { Page } from "./page.ts";
+import type { ReportPage } from "./page.ts";
 
 const VERDICT_MARK: Readonly<Record<PartOutcome["verdict"], string>> = {
   holds: "●",
@@ -25,7 +25,7 @@ function firstSentence(text: string): { readonly sentence: string; readonly rest
   return { sentence, rest: text.slice(sentence.length).trim() };
 }
 
-export function verdictLine({ words, rig, outcome }: Page): Html {
+export function verdictLine({ words, rig, outcome }: ReportPage): Html {
   const { sentence, rest } = firstSentence(words.verdict(rig, outcome));
   const likelier = [words.likelierFirst(rig, outcome)].filter((text) => text !== undefined);
   return tag("section", [

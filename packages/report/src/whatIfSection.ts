@@ -1,9 +1,9 @@
 /** What was simulated, and what came of it. */
 import { forcePlot } from "./forcePlot.ts";
 import { type Content, type Html, tableOf, tag } from "./html.ts";
-import type { Page } from "./page.ts";
+import type { ReportPage } from "./page.ts";
 
-export function whatIfTable({ words, rig, outcome }: Page): Html {
+export function whatIfTable({ words, rig, outcome }: ReportPage): Html {
   const { say } = words;
   const rows = outcome.whatIfs.map((one, index): Content[] => {
     const row = words.whatIfRow(rig, one);
@@ -25,7 +25,7 @@ export function whatIfTable({ words, rig, outcome }: Page): Html {
 const MOST_PLOTS = 4;
 
 /** Forces over time in the what-ifs that the parts nearest to failing have their worst in. Empty without traces. */
-export function plots({ words, rig, outcome }: Page): Html {
+export function plots({ words, rig, outcome }: ReportPage): Html {
   const nearest = outcome.parts
     .flatMap(({ byClass }) => Object.values(byClass))
     .sort((a, b) => a.margin / a.required - b.margin / b.required);

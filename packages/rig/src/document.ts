@@ -3,7 +3,7 @@
  * turns each value into SI units; what fields have to do with one another is checked in `checkLines.ts` and its neighbours.
  */
 import * as z from "zod";
-import { bare, basis, choice, type FaultParams, flag, measured, position, stockId, text } from "./fieldSchemas.ts";
+import { bare, basis, choice, flag, measured, position, type RigFaultParams, stockId, text } from "./fieldSchemas.ts";
 import type { KnotKind } from "./rig.ts";
 import { fact } from "./rigFacts.ts";
 import { describeValue } from "./units.ts";
@@ -18,7 +18,7 @@ const RIG_ID = /^[\p{L}\p{N}](?:[\p{L}\p{N}._-]*[\p{L}\p{N}])?$/u;
 const rigId = text("id").superRefine((id, ctx) => {
   if (RIG_ID.test(id)) return;
   const [got, expected] = [describeValue(id), fact("expected.shortName", {})];
-  const params: FaultParams = { got, expected, message: fact("idForm", { got, expected }) };
+  const params: RigFaultParams = { got, expected, message: fact("idForm", { got, expected }) };
   ctx.addIssue({ code: "custom", params });
 });
 
@@ -44,7 +44,7 @@ const own = (at: string) =>
     .superRefine(({ factor, reason }, ctx) => {
       if (factor === undefined || reason !== undefined) return;
       const [got, expected] = [fact("got.nothing", {}), fact("expected.reason", {})];
-      const params: FaultParams = { got, expected, message: fact("ownReason", {}) };
+      const params: RigFaultParams = { got, expected, message: fact("ownReason", {}) };
       ctx.addIssue({ code: "custom", path: ["reason"], params });
     })
     .optional();

@@ -18,7 +18,7 @@ function field<K extends Field["kind"]>(path: string, kind: K): Extract<Field, {
 }
 
 /** What `params` of an issue of ours hold; made into a `RigIssue` in `issues.ts`. */
-export type FaultParams = Omit<RigIssue, "path">;
+export type RigFaultParams = Omit<RigIssue, "path">;
 
 /** A number and a unit, for editors that know JSON Schema; which units there are is checked when the file is read. */
 const QUANTITY_PATTERN = "^\\s*[+\\-\u2212]?(\\d+\\.?\\d*|\\.\\d+)([eE][+-]?\\d+)?\\s*[A-Za-z%°µ].*$";
@@ -45,7 +45,7 @@ function quantity(path: string) {
     if (result.ok && !fault) return result.value;
     const { got, expected, message } = fault!;
     const said = result.ok ? message : fact("named", { name: { brought: f.label }, fault: message });
-    ctx.addIssue({ code: "custom", params: { got, expected, message: said } satisfies FaultParams });
+    ctx.addIssue({ code: "custom", params: { got, expected, message: said } satisfies RigFaultParams });
     return z.NEVER;
   };
   return { read, about: aboutQuantity(f), dimension: f.dimension };
@@ -100,7 +100,7 @@ export function basis(path: string) {
       const read = parseBasis(value);
       if (read) return read;
       const expected = fact("expected.basisKinds", { list: { list: BASIS_KINDS } });
-      const params: FaultParams = { got: describeValue(value), expected, message: fact("basisKinds", { expected }) };
+      const params: RigFaultParams = { got: describeValue(value), expected, message: fact("basisKinds", { expected }) };
       ctx.addIssue({ code: "custom", params });
       return z.NEVER;
     });

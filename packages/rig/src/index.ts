@@ -35,7 +35,7 @@ export {
 export { type GroundFault, groundFaults } from "./groundFaults.ts";
 export { groupName } from "./groups.ts";
 export { hiddenCharacter, visibleText } from "./hiddenCharacters.ts";
-export { type Issues, listed, MOST_ISSUES } from "./issueList.ts";
+export { type Issues, issuesListed, MOST_ISSUES } from "./issueList.ts";
 export { nearest } from "./nearest.ts";
 export { judgePart } from "./ownJudgement.ts";
 export { stocksIn } from "./ownStocks.ts";

@@ -10,7 +10,7 @@ export interface Issues<T> {
 }
 
 /** The first `most` issues and the number of the others. `unlisted`: others that were counted only. */
-export function listed<T>(issues: readonly T[], unlisted = 0, most = MOST_ISSUES): Issues<T> {
+export function issuesListed<T>(issues: readonly T[], unlisted = 0, most = MOST_ISSUES): Issues<T> {
   const more = Math.max(0, issues.length - most) + unlisted;
   return more === 0 ? { issues } : { issues: issues.slice(0, most), more };
 }

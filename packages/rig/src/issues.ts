@@ -2,7 +2,7 @@
 import type * as z from "zod";
 import type { FactValue } from "./fact.ts";
 import type { Field } from "./field.ts";
-import type { FaultParams } from "./fieldSchemas.ts";
+import type { RigFaultParams } from "./fieldSchemas.ts";
 import { FIELDS, fieldAt } from "./fields.ts";
 import { groupName } from "./groups.ts";
 import { nearest } from "./nearest.ts";
@@ -21,7 +21,7 @@ export function issuesOf(fault: Fault, document: unknown): RigIssue[] {
   if (fault.code === "unrecognized_keys")
     return fault.keys.map((key) => unknownKey(path, key, valueAt(document, [...fault.path, key])));
   if (fault.code === "custom") {
-    return [{ path, ...(fault.params as FaultParams) }];
+    return [{ path, ...(fault.params as RigFaultParams) }];
   }
   if (value === undefined) return [missing(path)];
   if (fault.code === "too_small" || fault.code === "too_big") return [wrongCount(path, value, fault)];

@@ -6,7 +6,7 @@ import { checkAnchors, checkGround, checkLeash, checkRings } from "./checkSurrou
 import { checkTexts } from "./checkTexts.ts";
 import { RIG_FORMAT, RIG_TAG, RIG_VERSION, type RigDocument, rigSchema } from "./document.ts";
 import { Draft } from "./draft.ts";
-import { type Issues, listed, MOST_ISSUES } from "./issueList.ts";
+import { type Issues, issuesListed, MOST_ISSUES } from "./issueList.ts";
 import { issuesOf } from "./issues.ts";
 import { checkStocks } from "./ownStocks.ts";
 import { readJson } from "./readJson.ts";
@@ -44,7 +44,7 @@ export function readRig(source: unknown): RigReading {
     return { ok: true, rig: buildRig(read.data, draft), document: document as RigDocument };
   }
   const { faults, unlisted } = schemaFaults(read.error?.issues ?? [], document);
-  return { ok: false, ...listed(withoutRepeats([...before, ...faults, ...draft.issues]), unlisted) };
+  return { ok: false, ...issuesListed(withoutRepeats([...before, ...faults, ...draft.issues]), unlisted) };
 }
 
 /** Faults of the schema as issues; of a group with very many unknown keys the first, and the number of the others. */

@@ -3,13 +3,13 @@ import * as Comlink from "comlink";
 import { InProcessRunner } from "./inProcess.ts";
 import { buffersOf } from "./pool/transfer.ts";
 import type {
-  Answer,
   ChancesRequest,
   OrdersRequest,
   OrdersService,
   Progress,
   RunnerService,
   RunRequest,
+  ServiceAnswer,
   StudyRequest,
   SweepRequest,
 } from "./service.ts";
@@ -51,8 +51,8 @@ export function exposeRunner(
 /** Runs, reports progress across, and answers once the last of the progress has been heard. */
 async function answered<T>(
   onProgress: RemoteProgress | undefined,
-  work: (report: (progress: Progress) => void) => Promise<Answer<T>>,
-): Promise<Answer<T>> {
+  work: (report: (progress: Progress) => void) => Promise<ServiceAnswer<T>>,
+): Promise<ServiceAnswer<T>> {
   let heard: Promise<unknown> = Promise.resolve();
   try {
     const answer = await work((progress) => {

@@ -1,5 +1,5 @@
 /** Answers requests: a study by a search in this thread and runs in the pool's, everything else by one task. */
-import type { Chances, Found, RunResult, WhatIfRun } from "@secondline/scenarios";
+import type { Chances, RunResult, SearchResult, WhatIfRun } from "@secondline/scenarios";
 import { CANCELLED, failureOf } from "./failure.ts";
 import { type Ticket, WorkerPool, type WorkerPoolOptions } from "./pool/workerPool.ts";
 import { LeastRecent } from "./results/leastRecent.ts";
@@ -7,13 +7,13 @@ import { memoryResults } from "./results/memoryResults.ts";
 import { studyKey } from "./results/resultKey.ts";
 import type { RunResults } from "./results/runResults.ts";
 import type {
-  Answer,
   ChancesRequest,
   OrdersRequest,
   OrdersService,
   Progress,
   RunnerService,
   RunRequest,
+  ServiceAnswer,
   StudyRequest,
   SweepAnswer,
   SweepRequest,
@@ -43,7 +43,7 @@ export class PoolRunner implements RunnerService, OrdersService {
   readonly #pool: WorkerPool;
   readonly #results: RunResults;
   readonly #costs = new RunCosts();
-  readonly #studies = new LeastRecent<Found>(MOST_STUDY_BYTES);
+  readonly #studies = new LeastRecent<SearchResult>(MOST_STUDY_BYTES);
   readonly #open = new Map<string, Open>();
 
   constructor({ results = memoryResults(), ...pool }: PoolRunnerOptions) {
@@ -51,7 +51,7 @@ export class PoolRunner implements RunnerService, OrdersService {
     this.#results = results;
   }
 
-  run(request: RunRequest, onProgress?: OnProgress): Promise<Answer<WhatIfRun>> {
+  run(request: RunRequest, onProgress?: OnProgress): Promise<ServiceAnswer<WhatIfRun>> {
     const { id, assessed, whatIf, background, ...options } = request;
     return this.#answer(id, onProgress, (ticket, report) => {
       const call = { rank: background ? "background" : "eye", ticket, onProgress: report } as const;
@@ -59,7 +59,7 @@ export class PoolRunner implements RunnerService, OrdersService {
     });
   }
 
-  study(request: StudyRequest, onProgress?: OnProgress): Promise<Answer<Found>> {
+  study(request: StudyRequest, onProgress?: OnProgress): Promise<ServiceAnswer<SearchResult>> {
     const { id, assessed, background, ...options } = request;
     return this.#answer(id, onProgress, async (ticket, report) => {
       const key = studyKey(assessed, options);
@@ -82,7 +82,7 @@ export class PoolRunner implements RunnerService, OrdersService {
     });
   }
 
-  chances(request: ChancesRequest, onProgress?: OnProgress): Promise<Answer<Chances>> {
+  chances(request: ChancesRequest, onProgress?: OnProgress): Promise<ServiceAnswer<Chances>> {
     const { id, assessed, background, ...options } = request;
     return this.#answer(id, onProgress, async (ticket, report) => {
       // Few ask for it, and it is a sixth of the thread's code: it comes when asked for.
@@ -99,7 +99,7 @@ export class PoolRunner implements RunnerService, OrdersService {
     });
   }
 
-  orders({ id, orders }: OrdersRequest, onProgress?: OnProgress): Promise<Answer<readonly RunResult[]>> {
+  orders({ id, orders }: OrdersRequest, onProgress?: OnProgress): Promise<ServiceAnswer<readonly RunResult[]>> {
     return this.#answer(id, onProgress, (ticket, report) =>
       pooledOrders({
         orders,
@@ -112,7 +112,7 @@ export class PoolRunner implements RunnerService, OrdersService {
     );
   }
 
-  sweep({ id, ...asked }: SweepRequest, onProgress?: OnProgress): Promise<Answer<SweepAnswer>> {
+  sweep({ id, ...asked }: SweepRequest, onProgress?: OnProgress): Promise<ServiceAnswer<SweepAnswer>> {
     return this.#answer(id, onProgress, async (ticket, report) => {
       const { pooledSweep } = await import("./study/pooledSweep.ts");
       const work = { pool: this.#pool, results: this.#results, rank: "study", ticket, onProgress: report } as const;
@@ -161,8 +161,8 @@ export class PoolRunner implements RunnerService, OrdersService {
   #answer<T>(
     id: string,
     onProgress: OnProgress | undefined,
-    work: (ticket: Ticket, report: OnProgress) => Promise<Answer<T>>,
-  ): Promise<Answer<T>> {
+    work: (ticket: Ticket, report: OnProgress) => Promise<ServiceAnswer<T>>,
+  ): Promise<ServiceAnswer<T>> {
     void this.cancel(id);
     const ticket: Ticket = { cancelled: false, paused: false };
     const report = (progress: Progress) => {

@@ -5,11 +5,11 @@ import type {
   BadPoint,
   Chances,
   ChancesOptions,
-  Found,
   Knob,
   RunOrder,
   RunResult,
   SearchOptions,
+  SearchResult,
   StudyProgress,
   SweepOptions,
   Swept,
@@ -68,15 +68,15 @@ export interface OrdersRequest {
   readonly orders: readonly { readonly assessed: Assessed; readonly order: RunOrder }[];
 }
 
-export type Answer<T> = { readonly ok: true; readonly value: T } | ({ readonly ok: false } & Failure);
+export type ServiceAnswer<T> = { readonly ok: true; readonly value: T } | ({ readonly ok: false } & Failure);
 
 type OnProgress = (progress: Progress) => void;
 
 export interface RunnerService {
-  run(request: RunRequest, onProgress?: OnProgress): Promise<Answer<WhatIfRun>>;
-  study(request: StudyRequest, onProgress?: OnProgress): Promise<Answer<Found>>;
-  chances(request: ChancesRequest, onProgress?: OnProgress): Promise<Answer<Chances>>;
-  sweep(request: SweepRequest, onProgress?: OnProgress): Promise<Answer<SweepAnswer>>;
+  run(request: RunRequest, onProgress?: OnProgress): Promise<ServiceAnswer<WhatIfRun>>;
+  study(request: StudyRequest, onProgress?: OnProgress): Promise<ServiceAnswer<SearchResult>>;
+  chances(request: ChancesRequest, onProgress?: OnProgress): Promise<ServiceAnswer<Chances>>;
+  sweep(request: SweepRequest, onProgress?: OnProgress): Promise<ServiceAnswer<SweepAnswer>>;
   /** Stops a request; its promise answers `cancelled` at once. */
   cancel(id: string): Promise<void>;
   /** Starts no further run of a study until `resume`; the runs that are being made are finished. */
@@ -88,7 +88,7 @@ export interface RunnerService {
 
 /** Makes runs as they are ordered; results in the order of the orders. */
 export interface OrdersService {
-  orders(request: OrdersRequest, onProgress?: OnProgress): Promise<Answer<readonly RunResult[]>>;
+  orders(request: OrdersRequest, onProgress?: OnProgress): Promise<ServiceAnswer<readonly RunResult[]>>;
   cancel(id: string): Promise<void>;
 }
 

@@ -3,13 +3,13 @@ import * as Comlink from "comlink";
 import type { ExposedRunner } from "./exposed.ts";
 import { CANCELLED, failed, messageOf } from "./failure.ts";
 import type {
-  Answer,
   ChancesRequest,
   OrdersRequest,
   OrdersService,
   Progress,
   RunnerService,
   RunRequest,
+  ServiceAnswer,
   StudyRequest,
   SweepRequest,
 } from "./service.ts";
@@ -25,9 +25,12 @@ const CANCEL_PATIENCE_MS = 3000;
 interface Pending {
   readonly id: string;
   /** Settles the promise that the caller holds; later calls do nothing. */
-  readonly settle: (answer: Answer<never>) => void;
+  readonly settle: (answer: ServiceAnswer<never>) => void;
 }
-type Call<T> = (remote: Comlink.Remote<ExposedRunner>, onProgress: (progress: Progress) => void) => Promise<Answer<T>>;
+type Call<T> = (
+  remote: Comlink.Remote<ExposedRunner>,
+  onProgress: (progress: Progress) => void,
+) => Promise<ServiceAnswer<T>>;
 
 export class WorkerRunner implements RunnerService, OrdersService {
   readonly #spawn: () => RunnerWorker;
@@ -101,7 +104,11 @@ export class WorkerRunner implements RunnerService, OrdersService {
     for (const pending of this.#pending) pending.settle(CANCELLED);
   }
 
-  #call<T>(id: string, onProgress: ((progress: Progress) => void) | undefined, call: Call<T>): Promise<Answer<T>> {
+  #call<T>(
+    id: string,
+    onProgress: ((progress: Progress) => void) | undefined,
+    call: Call<T>,
+  ): Promise<ServiceAnswer<T>> {
     this.#settle(id);
     return new Promise((resolve) => {
       const pending: Pending = {
@@ -116,7 +123,7 @@ export class WorkerRunner implements RunnerService, OrdersService {
       };
       try {
         call(this.#connect(), report).then(
-          (answer) => pending.settle(answer as Answer<never>),
+          (answer) => pending.settle(answer as ServiceAnswer<never>),
           (error: unknown) => pending.settle(failed("failed", messageOf(error))),
         );
       } catch (error) {

@@ -1,6 +1,6 @@
-import { assessRig, chances, type Found, type WhatIf } from "@secondline/scenarios";
+import { assessRig, chances, type SearchResult, type WhatIf } from "@secondline/scenarios";
 import { afterEach, beforeAll, describe, expect, it } from "vitest";
-import { type Answer, memoryResults, PoolRunner, type Progress, type SpawnWorker } from "../src/index.ts";
+import { memoryResults, PoolRunner, type Progress, type ServiceAnswer, type SpawnWorker } from "../src/index.ts";
 import { nodeWorkers } from "../src/node.ts";
 import { counted } from "./support/countedWorkers.ts";
 import { DEADLY, STUCK } from "./support/faultyEvents.ts";
@@ -33,7 +33,7 @@ const few: readonly WhatIf[] = [
   { kind: "legFails", at: 0.5, anchor: "A", leg: 0, walker: "caught" },
 ];
 const asked = { id: "study", assessed, accuracy: "quick" } as const;
-const value = (answer: Answer<Found>): Found => {
+const value = (answer: ServiceAnswer<SearchResult>): SearchResult => {
   if (!answer.ok) throw new Error(answer.message);
   return answer.value;
 };
@@ -144,7 +144,7 @@ describe("cancel and pause", () => {
   it("answers a cancel at once, hears nothing more of it, and goes on with the next request", async () => {
     const runner = pooled(2);
     let heard = 0;
-    let answer: Promise<Answer<Found>> | undefined;
+    let answer: Promise<ServiceAnswer<SearchResult>> | undefined;
     await new Promise<void>((begun) => {
       answer = runner.study({ ...asked, accuracy: "fine" }, () => {
         heard++;

@@ -6,7 +6,7 @@ import { afterEach, beforeEach, describe, expect, it } from "vitest";
 import { layeredResults, memoryResults } from "../src/index.ts";
 import { folderResults } from "../src/node.ts";
 import { LeastRecent } from "../src/results/leastRecent.ts";
-import { runKey, serves, studyKey, worthKeeping } from "../src/results/resultKey.ts";
+import { runKey, serves, studyKey, worthStoring } from "../src/results/resultKey.ts";
 import { assessed } from "./support/rig.ts";
 
 const result = (drop: number): RunResult =>
@@ -41,8 +41,8 @@ describe("the key of a run", () => {
   });
 
   it("is asked for nothing that another try may end differently", () => {
-    expect(worthKeeping({ ok: false, trouble: { reason: "cancelled" } })).toBe(false);
-    expect(worthKeeping({ ok: false, trouble: { reason: "audit" } })).toBe(true);
+    expect(worthStoring({ ok: false, trouble: { reason: "cancelled" } })).toBe(false);
+    expect(worthStoring({ ok: false, trouble: { reason: "audit" } })).toBe(true);
   });
 });
 

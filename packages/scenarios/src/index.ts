@@ -6,7 +6,7 @@ export {
   type Assessed,
   type Assessment,
   assess,
-  type Judgement,
+  type PartJudgement,
   rigOnLaterDays,
   speaksOf,
 } from "./assessment/assessment.ts";
@@ -92,12 +92,12 @@ export {
 } from "./reliability/chances.ts";
 export type * from "./reliability/chancesOutcome.ts";
 export { LIKELY_FIRST_BASIS } from "./reliability/likelyFirst.ts";
-export type { AnchorFacts, CautionFact, Judged, Slips } from "./rule/cautionFacts.ts";
+export type { AnchorFacts, CautionFact, JudgedFactor, Slips } from "./rule/cautionFacts.ts";
 export { anchorFacts, judgedFactors } from "./rule/cautionFacts.ts";
-export type { Gap } from "./rule/complete.ts";
+export type { SearchGap } from "./rule/complete.ts";
 export type { EventRuns } from "./rule/demand.ts";
 export { type PersonMargin, PULL_LIMITS } from "./rule/person.ts";
-export { type Outlook, type PartDate, type TakeDownQuestion, takeDownDates } from "./rule/takeDownDates.ts";
+export { type Outlook, type OutlookQuestion, type PartDate, takeDownDates } from "./rule/takeDownDates.ts";
 export type { Reason, Verdict } from "./rule/verdict.ts";
 export { executeRun } from "./run/executeRun.ts";
 export type * from "./run/runOrder.ts";
@@ -115,9 +115,9 @@ export {
   uncertainInputs,
 } from "./scatter/inputs.ts";
 export { Sampler, SEED } from "./scatter/sampler.ts";
-export { NoEquilibrium, NothingComputed } from "./search/conclude.ts";
+export { NothingComputed, StaticsUnsolved } from "./search/conclude.ts";
 export { DEFAULT_RUNS } from "./search/defaultRuns.ts";
-export { type Found, type Round, type SearchOptions, search } from "./search/search.ts";
+export { type Round, type SearchOptions, type SearchResult, search } from "./search/search.ts";
 export { study } from "./search/study.ts";
 export type { SingleFailure } from "./singles/singleFailures.ts";
 export { type RigStrengths, rigStrengths } from "./strengths/rigStrengths.ts";

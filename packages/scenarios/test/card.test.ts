@@ -10,7 +10,6 @@ import {
   type CardTerms,
   type Crossing,
   cardUntil,
-  type Found,
   fallsLeft,
   heaviestWalker,
   keptUpTo,
@@ -18,6 +17,7 @@ import {
   MOST_FALLS_LEFT,
   type Outlook,
   rigOnLaterDays,
+  type SearchResult,
   type Swept,
   siteCard,
   takeDownDates,
@@ -73,7 +73,7 @@ function worked(assessment: Assessment): Assessed {
 const LOAD = { share: () => 0.28 };
 const assessment = assessmentOf();
 const assessed = worked(assessment);
-let found: Found;
+let found: SearchResult;
 let outlook: Outlook;
 const rigOn = rigOnLaterDays(assessment)!;
 beforeAll(() => {

@@ -1,7 +1,7 @@
 import { startRun } from "@secondline/engine";
 import { describe, expect, it } from "vitest";
 import { executeRun, NO_DRAW, rigStrengths, type WhatIf } from "../src/index.ts";
-import { Catch } from "../src/run/catch.ts";
+import { CatchWatch } from "../src/run/catch.ts";
 import { momentOfCatch } from "../src/run/runToEnd.ts";
 import { defaultDuration, toProblem } from "../src/run/toProblem.ts";
 import { demandStrengths } from "../src/strengths/demandStrengths.ts";
@@ -28,7 +28,7 @@ describe("the moment of a catch", () => {
     const started = startRun(toProblem(testRig, { kind: "leashFall", at: 0.5 }, holds, { duration: usual }), ACCURACY);
     if (!started.ok) throw new Error(started.message);
     const { run } = started;
-    const watch = new Catch(run, { from: 0, usual, most: usual });
+    const watch = new CatchWatch(run, { from: 0, usual, most: usual });
     while (run.advance(100) === "running" && !watch.over());
     expect(run.status).toBe("running");
     expect(run.time).toBeLessThan(0.5 * usual);

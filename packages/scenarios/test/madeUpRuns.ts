@@ -3,7 +3,6 @@ import type { PartId } from "@secondline/rig";
 import {
   type Assessed,
   assessRig,
-  type Found,
   type GoodRun,
   type Outcome,
   type Rig,
@@ -11,6 +10,7 @@ import {
   type RunResult,
   rigStrengths,
   type SearchOptions,
+  type SearchResult,
   search,
 } from "../src/index.ts";
 import { likelyFirst } from "../src/reliability/likelyFirst.ts";
@@ -69,7 +69,7 @@ export function searched(
   options: Partial<SearchOptions> = {},
   seen?: Outcome[],
   ordered: RunOrder[] = [],
-): Found {
+): SearchResult {
   const assessed = "hash" in rig ? rig : assessRig(rig);
   const work = search(assessed, { accuracy: "standard", ...options }, made.first ? likelyFirst : nobodyFirst);
   let step = work.next();

@@ -1,5 +1,5 @@
 /** Anderson–Darling tests: does a family fit a complete sample, and may batches be pooled? */
-import { FAMILIES, type FamilyName, type Shape } from "./family.ts";
+import { FAMILIES, type FamilyName, type LocationScale } from "./family.ts";
 
 /** How well a family fits a sample. */
 export interface GoodnessOfFit {
@@ -10,7 +10,7 @@ export interface GoodnessOfFit {
 }
 
 /** Test of a family with both parameters estimated from the sample (CMH-17-1G, section 8.3.4.1). */
-export function andersonDarling(values: readonly number[], name: FamilyName, shape: Shape): GoodnessOfFit {
+export function andersonDarling(values: readonly number[], name: FamilyName, shape: LocationScale): GoodnessOfFit {
   const family = FAMILIES[name];
   const n = values.length;
   const z = [...values]

@@ -46,13 +46,13 @@ export const FAMILIES: Readonly<Record<FamilyName, Family>> = {
 };
 
 /** Location μ and ln σ. Optimising ln σ keeps σ positive and its likelihood nearly quadratic. */
-export interface Shape {
+export interface LocationScale {
   readonly location: number;
   readonly logScale: number;
 }
 
 /** Quantile p of a fitted family, in the unit of the sample. */
-export function familyQuantile(name: FamilyName, { location, logScale }: Shape, p: number): number {
+export function familyQuantile(name: FamilyName, { location, logScale }: LocationScale, p: number): number {
   const family = FAMILIES[name];
   const y = location + Math.exp(logScale) * family.quantile(p);
   return family.logarithmic ? Math.exp(y) : y;

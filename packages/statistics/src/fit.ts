@@ -1,12 +1,12 @@
 /** Maximum-likelihood fits of a sample, each of which may fail on its own, with the reason. */
-import { FAMILIES, type FamilyName, familyQuantile, type Shape } from "./family.ts";
+import { FAMILIES, type FamilyName, familyQuantile, type LocationScale } from "./family.ts";
 import { likelihoodOf } from "./likelihood.ts";
 import { maximiseTwo } from "./maximise.ts";
 import { normalQuantile } from "./normal.ts";
 import { mean, type Observation, standardDeviation } from "./observation.ts";
 
 /** The likeliest member of a family; its location and ln scale are of ln x for the lognormal and Weibull ones. */
-export interface Fit extends Shape {
+export interface Fit extends LocationScale {
   readonly ok: true;
   readonly family: FamilyName;
   readonly logLikelihood: number;
@@ -71,7 +71,7 @@ export function fitFamily(sample: readonly Observation[], family: FamilyName): F
 }
 
 /** Mean of the fitted distribution, and its standard deviation over mean for the families on ln x. */
-export function weibullParameters(fit: Shape): { readonly scale: number; readonly shape: number } {
+export function weibullParameters(fit: LocationScale): { readonly scale: number; readonly shape: number } {
   return { scale: Math.exp(fit.location), shape: Math.exp(-fit.logScale) };
 }
 

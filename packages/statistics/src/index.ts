@@ -2,7 +2,7 @@ export { andersonDarling, batchesPoolable, type GoodnessOfFit, type Poolability 
 export { lognormalLowerBound, normalLowerBound } from "./bounds.ts";
 export { choleskyRoot } from "./cholesky.ts";
 export { cdf, type Distribution, distributionMean, quantile } from "./distribution.ts";
-export { FAMILY_NAMES, type FamilyName, familyQuantile, type Shape } from "./family.ts";
+export { FAMILY_NAMES, type FamilyName, familyQuantile, type LocationScale } from "./family.ts";
 export { type Fit, type FitFailure, fitFamily, fittedQuantile, waldInterval, weibullParameters } from "./fit.ts";
 export { logGamma } from "./gamma.ts";
 export { failureProbability, leastShares } from "./interference.ts";

@@ -1,5 +1,5 @@
 /** Log-likelihood of a sample with exact, censored and interval observations. */
-import { FAMILIES, type FamilyName, type Shape } from "./family.ts";
+import { FAMILIES, type FamilyName, type LocationScale } from "./family.ts";
 import { normalTail } from "./normalTail.ts";
 import type { Observation } from "./observation.ts";
 
@@ -9,7 +9,7 @@ const HALF_LOG_2PI = 0.9189385332046727;
  * Log-likelihood in the unit of the sample, so that families can be compared [-]; for many shapes: the logarithms are taken once, and a complete
  * normal sample is two sums.
  */
-export function likelihoodOf(sample: readonly Observation[], name: FamilyName): (shape: Shape) => number {
+export function likelihoodOf(sample: readonly Observation[], name: FamilyName): (shape: LocationScale) => number {
   const family = FAMILIES[name];
   const y = (x: number) => (family.logarithmic ? Math.log(x) : x);
   const exact = Float64Array.from(sample.flatMap((o) => (o.kind === "exact" ? [y(o.value)] : [])));

@@ -2,7 +2,7 @@
  * Profile-likelihood intervals: the values of a quantity for which the best the likelihood can do is not significantly
  * worse than its maximum. Meeker & Escobar, *Statistical Methods for Reliability Data*, 1998, ch. 8.
  */
-import { FAMILIES, type Shape } from "./family.ts";
+import { FAMILIES, type LocationScale } from "./family.ts";
 import { findRootOutward } from "./findRoot.ts";
 import type { Fit } from "./fit.ts";
 import { likelihoodOf } from "./likelihood.ts";
@@ -32,7 +32,7 @@ export function profileLowerBound(sample: readonly Observation[], fit: Fit, p: n
 }
 
 function profileEnd(
-  likelihood: (shape: Shape) => number,
+  likelihood: (shape: LocationScale) => number,
   fit: Fit,
   quantity: ProfiledQuantity,
   z: number,
@@ -47,8 +47,13 @@ function profileEnd(
 }
 
 /** Largest likelihood with the quantity held at `value`. */
-function profile(likelihood: (shape: Shape) => number, fit: Fit, quantity: ProfiledQuantity, value: number): number {
-  const at = (shape: Shape) => {
+function profile(
+  likelihood: (shape: LocationScale) => number,
+  fit: Fit,
+  quantity: ProfiledQuantity,
+  value: number,
+): number {
+  const at = (shape: LocationScale) => {
     const value = likelihood(shape);
     return Number.isNaN(value) ? -Infinity : value;
   };

@@ -8,7 +8,7 @@ export {
   REQUIRED_COLUMNS,
 } from "./breakLog/logEntry.ts";
 export type { LogFact, LogFacts } from "./breakLog/logFacts.ts";
-export { readTest, type TestFields } from "./breakLog/readEntry.ts";
+export { readTest, type WrittenTest } from "./breakLog/readEntry.ts";
 export { type BreakLogReading, readBreakLog } from "./breakLog/readLog.ts";
 export { type TestsUntil, testsUntil } from "./breakLog/untilDay.ts";
 export { testFields, writeBreakLog } from "./breakLog/writeLog.ts";
@@ -69,6 +69,7 @@ export {
 } from "./teardown/teardown.ts";
 export { applyWear } from "./wear/applyWear.ts";
 export { ENTRY_KINDS } from "./wear/entries/entryKinds.ts";
+export type { RecordIssue } from "./wear/faults.ts";
 export type { WearFlag } from "./wear/flags.ts";
 export { nextInspection } from "./wear/lapse.ts";
 export { misplacedIssues } from "./wear/misplaced.ts";

@@ -1,7 +1,7 @@
 /** What must be read beside every verdict, in words. Worded here and nowhere else; shown on screen, in the terminal and in print. */
 
 import type { Rig } from "@secondline/rig";
-import type { AnchorFacts, CautionFact, Judged } from "@secondline/scenarios";
+import type { AnchorFacts, CautionFact, JudgedFactor } from "@secondline/scenarios";
 import { broughtIn } from "./broughtEnglish.ts";
 import { type Language, type Say, sayIn } from "./language.ts";
 import { listed } from "./lists.ts";
@@ -64,8 +64,8 @@ export function unconfirmedTexts(say: Say, rig: Rig, paths = rig.unconfirmed ?? 
 }
 
 /** What raises a strength comes first, each in a sentence of its own; doubts together in one. */
-export function judgedTexts(say: Say, rig: Rig, judged: readonly Judged[]): readonly string[] {
-  const name = (one: Judged) => partName(say, rig, one.part);
+export function judgedTexts(say: Say, rig: Rig, judged: readonly JudgedFactor[]): readonly string[] {
+  const name = (one: JudgedFactor) => partName(say, rig, one.part);
   const raised = judged.filter(({ value }) => value > 1);
   const doubts = judged.filter(({ value }) => value <= 1);
   const list = doubts.map((one) => `${name(one)} × ${factor(one.value)} (${tellBasis(one.reason)})`);

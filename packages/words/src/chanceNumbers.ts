@@ -1,7 +1,7 @@
 /** Probabilities in words that nobody takes for more than they are. */
 import type { Probability } from "@secondline/scenarios";
 import type { Say } from "./language.ts";
-import { grouped, percent } from "./quantity.ts";
+import { groupedDigits, percent } from "./quantity.ts";
 
 /** Chances smaller than this are not told apart: the spreads they rest on are not known that far out [-]. */
 export const SMALLEST_CHANCE = 1e-6;
@@ -15,7 +15,7 @@ const ROUNDING_SLACK = 1e-9;
  */
 export function chance(say: Say, value: number, side: "up" | "down" = "up"): string {
   if (value < SMALLEST_CHANCE) return say("chance.tiny");
-  if (value < 0.001) return say("chance.oneIn", { number: grouped(oneIn(value, side)) });
+  if (value < 0.001) return say("chance.oneIn", { number: groupedDigits(oneIn(value, side)) });
   if (value >= 1) return say("chance.all");
   return value > 0.99 + ROUNDING_SLACK ? say("chance.over99") : percent(value, side);
 }

@@ -23,7 +23,7 @@ export type AnswerFault =
   | { readonly kind: KindOf<"fault">; readonly values: Values };
 
 /** A fault of something measured: told by the reader of quantities in its words, or of a kind that has words here. */
-export type MeasuredFault =
+export type MeasuredFaultFact =
   | { readonly kind: "unread"; readonly message: RigFact }
   | { readonly kind: KindOf<"measured.fault">; readonly values: Values };
 
@@ -69,7 +69,7 @@ function reachDoubt(doubt: { readonly reach: number; readonly span: number; read
     : sayNewRig("ground.farUnit", { ...values, unit: sayNewRig(`ground.${doubt.unit}`) });
 }
 
-const measuredFault = (fault: MeasuredFault): string =>
+const measuredFault = (fault: MeasuredFaultFact): string =>
   fault.kind === "unread" ? tellFault(fault.message) : sayNewRig(`measured.fault.${fault.kind}`, fault.values);
 
 function fileFault(fault: FileFault): string {

@@ -6,9 +6,9 @@ import {
   type Governing,
   type Knob,
   type KnobFault,
+  type KnobRange,
   knobText,
   type LimitFound,
-  type Stretch,
   type SweepLimit,
   type SweepWhat,
   type Swept,
@@ -21,7 +21,7 @@ import { listed } from "./lists.ts";
 import { tellBasis } from "./noteWords.ts";
 import { lowered, partInSentence, partName } from "./partNames.ts";
 import { eventTitle } from "./phrases.ts";
-import { drop, height, load, margin, required, rounded, type Side } from "./quantity.ts";
+import { drop, height, load, margin, type RoundingSide, required, rounded } from "./quantity.ts";
 import { spokenField } from "./spokenFields.ts";
 import { SWEEP_ENGLISH, type SweepKey } from "./sweepEnglish.ts";
 import { lapseList } from "./verdictWords.ts";
@@ -52,7 +52,7 @@ export function createSweepWords(language: Language) {
     value: valueText,
     knobValue,
     /** Undefined where there is none. */
-    stretches: (knob: Knob, stretches: readonly Stretch[]): string | undefined =>
+    stretches: (knob: Knob, stretches: readonly KnobRange[]): string | undefined =>
       listed(stretchTexts(knob, stretches).map(({ from, to }) => saySweep("interval", { low: from, high: to }))) ||
       undefined,
     band: (what: SweepWhat, { low, high }: Told) =>
@@ -86,7 +86,7 @@ function whatText(language: Language, rig: Rig, what: SweepWhat): string {
 }
 
 /** Rounded to the safe side, or to the side of an interval. */
-export function valueText({ kind }: SweepWhat, value: number, side?: Side): string {
+export function valueText({ kind }: SweepWhat, value: number, side?: RoundingSide): string {
   switch (kind) {
     case "margin":
       return side === undefined ? margin(value) : rounded(value, value < 10 ? 2 : 0, side);
@@ -204,12 +204,12 @@ const RANGE_STEPS = 200;
 const withoutZeros = (text: string): string => text.replace(/[.,]0+$/, "").replace(/([.,]\d*?)0+$/, "$1");
 
 /** "9.4 %": a value of what is swept, to as many digits as mean something. */
-export function knobValue(knob: Knob, value: number, side: Side): string {
+export function knobValue(knob: Knob, value: number, side: RoundingSide): string {
   const number = withoutZeros(digits(knob, value, side));
   return knob.unit === "" ? number : `${number} ${knob.unit}`;
 }
 
-const digits = (knob: Knob, value: number, side: Side): string => rounded(value, decimalsOf(knob), side);
+const digits = (knob: Knob, value: number, side: RoundingSide): string => rounded(value, decimalsOf(knob), side);
 
 const decimalsOf = ({ whole, from, to }: Knob): number =>
   whole ? 0 : Math.max(0, Math.min(6, Math.ceil(-Math.log10((to - from) / RANGE_STEPS))));
@@ -221,7 +221,7 @@ const STEP_TOLERANCE = 1e-9;
  * Stretches of a number in words, rounded inwards: what is said to be kept is no wider than what is. One in which no number of so many
  * digits lies is left out.
  */
-export function stretchTexts(knob: Knob, stretches: readonly Stretch[]): readonly { from: string; to: string }[] {
+export function stretchTexts(knob: Knob, stretches: readonly KnobRange[]): readonly { from: string; to: string }[] {
   const scale = 10 ** decimalsOf(knob);
   return stretches
     .filter(({ from, to }) => Math.ceil(from * scale - STEP_TOLERANCE) <= Math.floor(to * scale + STEP_TOLERANCE))

@@ -21,7 +21,7 @@ export function createTeardownWords(language: Language) {
   return {
     say,
     teardownPiece: (rig: Rig, plan: Teardown, piece: Piece) => words.pieceRowOf(language, rig, plan, piece),
-    teardownBand: (rig: Rig, band: TeardownBand) => words.bandSentence(say, rig, band),
+    teardownBand: (rig: Rig, band: TeardownBand) => words.teardownBandSentence(say, rig, band),
     teardownCannot: (rig: Rig, plan: Teardown) => words.cannotTexts(say, rig, plan),
     teardownWanted: (rig: Rig, plan: Teardown) => words.wantedText(say, rig, plan),
     teardownAssumed: (plan: Teardown) => words.assumedTexts(say, plan),

@@ -6,7 +6,7 @@ export const DOUBT_FACTS_ENGLISH = {
     "{count|One test says|Two tests say} next to nothing about the scatter: the characteristic value is very cautious.",
   "doubt.severalTests": "{count} tests give a wide answer: the exact factors are large for so few.",
   "doubt.censored":
-    "{count} of {of} results {count|is a bound, not a breaking load, and counts|are bounds, not breaking loads, and count} as such: what they say of the scatter is little.",
+    "{count} of {of} results {count|is a bound, not a breaking load, and counts|are bounds, not breaking loads, and count} as such: they say little about the scatter.",
   "doubt.outlier": "{load} does not belong with the others (maximum normed residual). It is kept: find out why.",
   "doubt.batches":
     "The batches differ (k-sample Anderson–Darling, 5 %). The values allow for scatter between batches, and are lower for it.",

@@ -18,7 +18,7 @@ export const DRAWS_ENGLISH = {
   "strip.beyond": "R {strength} lies far to the right.",
   "band.key": "range of {count} draws",
   "band.says":
-    "Shaded, behind the leash or the force that is pointed at: from the least to the largest of {count} falls of this what-if as the verdict drew them, with all that scatters, as far as all of them were run; in the leash up to {most}.",
+    "Shaded, behind the leash or the force that is pointed at: from the least to the largest force in {count} falls of this what-if. The verdict drew these falls, with all that scatters. The band ends where the first of these runs ends; in the leash it reaches up to {most}.",
   "strip.list": "All of them, in rising order: {list}.",
 } as const;
 

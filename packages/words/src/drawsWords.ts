@@ -24,7 +24,7 @@ export function stripSentences({ loads, drawn, strength5 }: LoadStrip): readonly
 }
 
 /** What lies behind a trace. */
-export const bandSentence = ({ draws, leash }: TraceBand): string =>
+export const drawsBandSentence = ({ draws, leash }: TraceBand): string =>
   sayDraws("band.says", { count: draws, most: load(Math.max(...leash)) });
 
 /** Every load in words. */

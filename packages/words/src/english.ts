@@ -232,7 +232,7 @@ export const ENGLISH = {
   "caution.noBackup": "The rig has no backup: nothing catches the walker when the main line fails.",
   "caution.noGround": "No ground was given: whether the walker reaches it in a drop was not checked.",
   "caution.slips":
-    "{part} lets webbing through above {load}, in {count|1 what-if|{count} what-ifs} of those run: loads end there. That is taken from the rig's file. A weblock that grips harder makes them larger, and webbing that slipped through one is worn.",
+    "{part} lets webbing through above {load}, in {count|1 what-if|{count} what-ifs} of those run: loads end there. That is taken from the rig's file. A weblock that grips harder makes the loads larger, and webbing that slipped through a weblock is worn.",
   "caution.endedOnGround":
     "{count|One what-if ends|{count} what-ifs end} on the ground. What the parts would have carried after that is not computed.",
   "caution.notModelled":

@@ -22,7 +22,7 @@ export const ENGLISH_LATER = {
   "until.none": "No part has a load to judge it by, so there is no date.",
   "until.beyond": "Used on as so far, every part keeps what is required until {horizon}, the last day looked at.",
   "until.beyondBut":
-    "By wear alone every part keeps what is required until {horizon}, the last day looked at; but the verdict is {verdict} today for what wear does not change.",
+    "By wear alone every part keeps what is required until {horizon}, the last day looked at; but the verdict is {verdict} today, for reasons that wear does not change.",
   "until.now": "Already below what is required on {on}: {parts}.",
   "until.nowUnsettled": "Not settled on {on}, for the interval of its margin reaches below what is required: {parts}.",
   "until.nowUnknown": "Worn beyond what is known already on {on}, so nobody can say that it holds: {parts}.",
@@ -303,7 +303,7 @@ export const ENGLISH_LATER = {
   "report.noGround": "the ground is not known",
   "report.plotAlt": "Forces over time: {title}. Largest: {peaks}.",
   "report.plotsHow":
-    "The line is the largest force of every moment. The band behind it reaches from the least to the largest of the falls drawn with all that scatters, where some were drawn; else down to the least of the line's own. A and B: the anchors, main line and backup together. At the right: each line's peak.",
+    "The line is the largest force of every moment. The band behind it reaches from the least to the largest force of the falls drawn with all that scatters. If no falls were drawn, it reaches down to the line's own least force. A and B: the anchors, main line and backup together. At the right: each line's peak.",
   "report.plotDraws": "Behind them the band of {count} falls drawn with all that scatters, in the leash up to {most}.",
   "fact.unconfirmed": "Not confirmed by anybody",
   "fact.noUnconfirmed": "no value is marked; whether what was entered is so, only those who looked can say",
@@ -468,7 +468,7 @@ export const ENGLISH_LATER = {
   "chance.rests.runs.fine":
     "{done} draws of this what-if on the fine mesh, the same as a verdict rests on: each with other values of {inputs} uncertain inputs, and with parts that cannot fail, so that every part shows the load it would have to carry.",
   "chance.rests.loads":
-    "In logarithms every load goes up and down in proportion to the inputs; what that leaves over is chance, and counts as scatter too. Far out in the tails this is taken to go on, which no number of draws shows.",
+    "In logarithms every load goes up and down in proportion to the inputs. What the inputs do not explain is chance, and counts as scatter too. The same is assumed far out in the tails, where no number of draws shows it.",
   "chance.rests.someLoad":
     "{part}: only {count} load it with a twentieth or more of what it holds. Its chances are those in such draws, times how often they come.",
   "chance.rests.dropped":
@@ -501,7 +501,7 @@ export const ENGLISH_LATER = {
     "kN; middle load of the draws, central strength. Goes first: has the least margin of all. Fails: carries more than it holds, before anything else has failed. In brackets: 95 % interval. {rest}",
   "chance.rests": "The numbers rest on",
   "chance.maybeOther":
-    "The worst what-if was looked for among {of}, of which {count} could not be computed reliably: {list}. One of those may be worse than the one below.",
+    "The worst what-if was looked for among {of}. Of these, {count} could not be computed reliably: {list}. One of these may be worse than the what-if below.",
   "chance.place": "{part} {distance} from A",
   "chance.none.noBackup":
     "The rig has no backup: when the main line fails nothing catches the walker, whatever the parts hold.",

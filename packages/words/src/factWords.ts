@@ -15,13 +15,13 @@ import { untilSentence } from "./untilWords.ts";
 import { valueNames } from "./valueNames.ts";
 import { governingOf } from "./verdictWords.ts";
 
-export interface Fact {
+export interface NamedValue {
   readonly name: string;
   readonly value: string;
 }
 
 /** Drop, height left, pull on the person, the part with the least share of what is required, what has no second, blanks, date. */
-export function facts(language: Language, rig: Rig, outcome: Outcome, outlook?: Outlook): readonly Fact[] {
+export function facts(language: Language, rig: Rig, outcome: Outcome, outlook?: Outlook): readonly NamedValue[] {
   const say = sayLaterIn(language);
   const blanks = blankTexts(language, rig, outcome);
   return [
@@ -36,7 +36,7 @@ export function facts(language: Language, rig: Rig, outcome: Outcome, outlook?: 
 }
 
 /** What nobody has confirmed, and of which day the state is: for who reads the first page alone. */
-export function recordFacts(language: Language, rig: Rig, { cautions, taken }: Outcome): readonly Fact[] {
+export function recordFacts(language: Language, rig: Rig, { cautions, taken }: Outcome): readonly NamedValue[] {
   const say = sayLaterIn(language);
   const paths = cautions.flatMap((one) => (one.kind === "unconfirmed" ? one.paths : []));
   const { wear, on } = taken;
@@ -53,7 +53,7 @@ export function recordFacts(language: Language, rig: Rig, { cautions, taken }: O
 const eventOf = (language: Language, rig: Rig, { whatIfs }: Outcome, index: number): string =>
   lowered(eventTitle(language, rig, whatIfs[index]!.whatIf));
 
-function dropFact(language: Language, rig: Rig, outcome: Outcome): Fact[] {
+function dropFact(language: Language, rig: Rig, outcome: Outcome): NamedValue[] {
   const { deepest } = outcome.falls;
   if (!deepest) return [];
   const say = sayLaterIn(language);
@@ -74,7 +74,7 @@ function feetFact(language: Language, rig: Rig, outcome: Outcome): string {
   return say("fact.onGround", { event: eventOf(language, rig, outcome, index) });
 }
 
-function pullFact(language: Language, rig: Rig, outcome: Outcome): Fact[] {
+function pullFact(language: Language, rig: Rig, outcome: Outcome): NamedValue[] {
   const { person } = outcome;
   if (!person) return [];
   const say = sayLaterIn(language);

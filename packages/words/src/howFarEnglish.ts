@@ -2,8 +2,8 @@
 export const HOW_FAR_ENGLISH = {
   title: "How far can I go?",
   intro:
-    "Choose a number of the rig and a range. The rig is run at values along it; a curve shows where what is required stops being kept. No point of a curve says that the rig holds: check the value that you choose.",
-  "of.inHand": "The rig in hand: {name}",
+    "Choose a number of the rig and a range. The rig is run at values along it; a curve shows where the rig stops keeping what is required. No point of a curve says that the rig holds: check the value that you choose.",
+  "of.inHand": "The open rig: {name}",
   "of.layout": "Layout {letter}: {name}",
   "preset.backup": "How loose may the backup be?",
   "preset.connections": "How few connections will do?",
@@ -91,7 +91,7 @@ export const HOW_FAR_ENGLISH = {
   "map.all": "Every pair of values keeps it.",
   "map.some": "{count} of {of} pairs keep it with their whole 95 % band.",
   "curve.how":
-    "Line: a smooth curve through the draws of all values; where those of one value say worse, it goes through what they say. Shaded: its 95 % band, from the number of runs. Dots: each value by its own draws alone. Thick line below: where the limit is kept.",
+    "Line: a smooth curve through the draws of all values; where the draws of one value say worse than the curve, the curve is lifted to what they say. Shaded: its 95 % band, from the number of runs. Dots: each value by its own draws alone. Thick line below: where the limit is kept.",
   "curve.apart": "Dots: each number by its own draws. Bars: the 95 % interval. Nothing lies between two of them.",
   "curve.name": "curve",
   "axis.margin": "Least margin, as a share of what is required",
@@ -120,7 +120,7 @@ export const HOW_FAR_ENGLISH = {
   "point.check": "Check the whole rig with {at}",
   "point.unchecked": "Not checked: the curve looked at a few what-ifs alone. It says of no value that the rig holds.",
   "point.layout": "Take as a new layout",
-  "point.inHand": "Take as the rig in hand",
+  "point.inHand": "Take as the open rig",
   "point.close": "Back to the curve",
   "point.months": "Months change no number of the file: the run shown is that of the first day.",
   "took.layout": "{at} was taken as layout {letter}.",

@@ -2,7 +2,7 @@ import { english } from "./language.ts";
 import { createWords } from "./words.ts";
 
 export { broughtIn } from "./broughtEnglish.ts";
-export type { Fact } from "./factWords.ts";
+export type { NamedValue } from "./factWords.ts";
 export { english, type Key, type Language, type Say } from "./language.ts";
 export { listed } from "./lists.ts";
 export type { BreaksTold, Moment, Moments } from "./momentWords.ts";

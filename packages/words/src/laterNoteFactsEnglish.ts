@@ -18,7 +18,7 @@ export const LATER_NOTE_FACTS_ENGLISH = {
   "factor.times": "{name} × {value}: {note}",
   "factor.raises": "{name} × {value}, RAISES the strength by {raise}: {note}",
   "condition.onMetal":
-    "Time outside, sun, age and wet, which are written for it, change nothing: no factor knows what they do to metal. A doubt of it goes into its own factor.",
+    "Time outside, sun, age and wet, which are written for it, change nothing: no factor knows what they do to metal. If you doubt the part, give it an own factor.",
   "record.latitude":
     'The record does not say at which latitude it hangs: the sun of below 30 degrees is counted. Write "latitude" into it: "low", "middle" (30 to 50 degrees) or "high".',
   "record.hemisphere":

@@ -114,7 +114,7 @@ export const NEW_RIG_ENGLISH = {
   "own.open": "Enter your own webbing or rope…",
   "own.title": "Your own webbing or rope",
   "own.intro":
-    "From its label, its maker's sheet or your own pulls. It is kept in the rig's file. How much stiffer it is in a fast pull nobody can enter: that is taken over from a generic one of its kind.",
+    "From its label, its maker's sheet or your own pulls. It is kept in the rig's file. Nobody can enter how much stiffer it is in a fast pull: that is taken over from a generic stock of its kind.",
   "own.name": "Name",
   "own.fibre": "Fibre",
   "own.form": "Form",

@@ -62,7 +62,7 @@ export const NOTE_FACTS_ENGLISH = {
   "basis.noRecordBecause": "{why}: the cautious factor stands in",
   "basis.own": "own judgement, {reason}",
   "basis.ownNoFactor":
-    "own judgement, {reason}; no factor given: the one for a part of which nothing is known stands in",
+    "own judgement, {reason}; no factor given: the factor for a part about which nothing is known stands in",
   "basis.ownCapped": "own judgement, {reason}; counted up to what the weblock itself holds",
   "why.outside": "how long {what} was outside is not written down; {months} are counted",
   "why.sun": "how long {what} was outside is not written down; it can be {months}, and so much sun is counted",

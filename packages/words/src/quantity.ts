@@ -5,7 +5,7 @@
 
 import { DECIMAL } from "./localeEnglish.ts";
 
-export type Side = "up" | "down" | "nearest";
+export type RoundingSide = "up" | "down" | "nearest";
 
 /** Keeps 2.3, which is 22.999… tenths, from reading 2.2 [-]. */
 const ROUNDING_SLACK = 1e-9;
@@ -19,10 +19,11 @@ export const local = (text: string): string => (DECIMAL === "." ? text : text.re
 export const number = (value: number): string => local(String(value).replace("-", MINUS));
 
 /** A fixed count of decimals, rounded to a side. */
-export const rounded = (value: number, decimals: number, side: Side): string => local(digits(value, decimals, side));
+export const rounded = (value: number, decimals: number, side: RoundingSide): string =>
+  local(digits(value, decimals, side));
 
 /** The same with a point. */
-function digits(value: number, decimals: number, side: Side): string {
+function digits(value: number, decimals: number, side: RoundingSide): string {
   if (!Number.isFinite(value)) return DASH;
   const scale = 10 ** decimals;
   const slack = ROUNDING_SLACK * Math.max(1, Math.abs(value * scale));
@@ -40,7 +41,7 @@ function digits(value: number, decimals: number, side: Side): string {
 const shortened = (text: string): string => local(text.replace(/\.0$/, ""));
 
 /** Kilonewtons without their unit, for columns that say it: two decimals below 10, one above. */
-export function kilonewtons(newton: number, side: Side): string {
+export function kilonewtons(newton: number, side: RoundingSide): string {
   return rounded(newton / 1000, Math.abs(newton) < 9995 ? 2 : 1, side);
 }
 
@@ -85,7 +86,7 @@ export const along = (metre: number): string => `${shortened(digits(metre, 1, "n
 export const cutAt = (metre: number): string => `${number(Number(digits(metre, 2, "nearest").replace(MINUS, "-")))} m`;
 
 /** A share as a percentage: one decimal below 10 %, none above. */
-export function percent(share: number, side: Side = "nearest"): string {
+export function percent(share: number, side: RoundingSide = "nearest"): string {
   const value = 100 * share;
   const from = side === "nearest" ? 9.95 : 10;
   return `${shortened(digits(value, Math.abs(value) < from ? 1 : 0, side))} %`;
@@ -113,4 +114,4 @@ export const thousands = (value: number): string =>
   String(value).replace(/\B(?=(?:\d{3})+$)/g, DECIMAL === "." ? "," : ".");
 
 /** Digits in threes, by a narrow space. */
-export const grouped = (value: number): string => String(value).replace(/\B(?=(\d{3})+$)/g, "\u202f");
+export const groupedDigits = (value: number): string => String(value).replace(/\B(?=(\d{3})+$)/g, "\u202f");

@@ -37,7 +37,7 @@ export const RECORD_FACTS_ENGLISH = {
   "expected.within": "within {from} to {to}",
   "expected.placeWithin": "a place within {from} to {to}",
   "stretch.backwards": "It ends at {to}, before it begins at {from}.",
-  "spot.outside": "{at} lies outside the webbing, of which there is {range}.",
+  "spot.outside": "{at} lies outside the webbing, which reaches from {range}.",
   "part.upTwice": "The part is put up, but it is up already.",
   "part.notUp": "{event}, but the part is not up then.",
   "webbing.samePlace": '"{first}" and "{second}" hang in the same place at the same time: {place}.',

@@ -82,7 +82,7 @@ export const SWEEP_ENGLISH = {
   "region.none": "no value",
   "region.outline": "Outline: {first} that keep it with the whole 95 % band, by {second}",
   "caption.table":
-    "Curve: a smooth curve through the draws of all points, at every value the worst part and what-if; where the draws of a point say worse, it goes through what they say. This point: by its own draws alone. 95 %: interval from the number of runs.",
+    "Curve: a smooth curve through the draws of all points, at every value the worst part and what-if; where the draws of a point say worse than the curve, the curve is lifted to what they say. This point: by its own draws alone. 95 %: interval from the number of runs.",
   "caption.apart":
     "Nothing lies between two of these values: every one has its own middle, and only the scatter is learnt from all.",
   "caption.months": "Loads are those of the first day; only strengths change with the months.",
@@ -101,7 +101,7 @@ export const SWEEP_ENGLISH = {
   "said.groundAll": "The feet reach the ground in some runs at every value. A check says of such a rig that it fails.",
   "said.at": "{text} At: {list}.",
   "said.misfit":
-    "The points lie off the smooth curve by more than chance ({times} times, in squares): something changes abruptly in the range. The bands are widened; look at it there with a narrower range.",
+    "The points lie off the smooth curve by more than chance ({times} times, in squares): something changes abruptly in the range. The bands are widened. Look at that place with a narrower range.",
   "said.coarse": "Computed on the coarse mesh: a first look.",
   "caution.sweep":
     "A sweep looks at a few what-ifs and says of no value that the rig holds. Check the rig with the value that you choose.",

@@ -121,7 +121,7 @@ export function pieceTeaches(say: LaterSay, rig: Rig, plan: Teardown, { teaches,
 }
 
 /** The weakest place of a webbing or rope, now and after all pulls. */
-export function bandSentence(say: LaterSay, rig: Rig, band: TeardownBand): string {
+export function teardownBandSentence(say: LaterSay, rig: Rig, band: TeardownBand): string {
   const name = partName(say, rig, band.place.part as PartId);
   const values = { part: name, reason: broughtIn(band.reason ?? ""), at: cutAt(band.at ?? 0) };
   const part =

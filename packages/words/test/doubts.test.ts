@@ -13,10 +13,10 @@ describe("what speaks against the numbers of a group of tests", () => {
 
   it("counts the bounds among the results", () => {
     expect(tellNote({ code: "doubt.censored", values: { count: 1, of: 6 } })).toBe(
-      "1 of 6 results is a bound, not a breaking load, and counts as such: what they say of the scatter is little.",
+      "1 of 6 results is a bound, not a breaking load, and counts as such: they say little about the scatter.",
     );
     expect(tellNote({ code: "doubt.censored", values: { count: 3, of: 6 } })).toBe(
-      "3 of 6 results are bounds, not breaking loads, and count as such: what they say of the scatter is little.",
+      "3 of 6 results are bounds, not breaking loads, and count as such: they say little about the scatter.",
     );
   });
 

@@ -3,8 +3,8 @@ import { readFileSync } from "node:fs";
 import { type PartId, type Rig, readRig } from "@secondline/rig";
 import {
   assess,
-  type Judgement,
   type Outcome,
+  type PartJudgement,
   parseWhatIf,
   type SearchOptions,
   study,
@@ -22,7 +22,11 @@ export function demoRig(name: string): Rig {
 const FEW = ["fall@0.5", "fails@0,hanging@0.5", "fails@1,standing@0.5", "leg@A1,caught@0.5"];
 
 /** A few what-ifs on the quick mesh. */
-export function quickOutcome(rig: Rig, options: Partial<SearchOptions> = {}, judgements: readonly Judgement[] = []) {
+export function quickOutcome(
+  rig: Rig,
+  options: Partial<SearchOptions> = {},
+  judgements: readonly PartJudgement[] = [],
+) {
   const reading = assess({ rig, judgements });
   if (!reading.ok) throw new Error(JSON.stringify(reading.issues));
   const whatIfs = FEW.map((key) => parseWhatIf(key)!);

@@ -16,13 +16,13 @@ const SAMPLED_EVENTS = 8;
 
 export interface Foretold {
   readonly runs: number;
-  /** By so many jobs [s]. */
+  /** Time with so many jobs [s]. */
   readonly seconds: number;
 }
 
 export interface ToForetell {
   readonly assessed: Assessed;
-  /** Runs are of these, in about equal shares. */
+  /** The events of the runs, in about equal shares. */
   readonly events: readonly WhatIf[];
   readonly runs: number;
   readonly accuracy: Accuracy;

@@ -15,7 +15,7 @@ export {
   type DateOrder,
   isMatched,
   KNOWN_WORDS,
-  missingIn,
+  missingColumns,
   suggestMatch,
   WORD_COLUMNS,
   type WordColumn,
@@ -40,8 +40,8 @@ export {
   type BreakLog,
   type DocumentName,
   type Documents,
+  documentNameOf,
   type KeptWear,
-  nameOf,
   type WearWork,
   type WrittenEntry,
   type WrittenPart,
@@ -84,7 +84,7 @@ export {
   firstAsked,
   foretoldSweep,
   type HowFarAsked,
-  type HowFarFault,
+  type HowFarInputFault,
   type HowFarPlace,
   type HowFarQuestion,
   type HowFarReading,
@@ -93,7 +93,7 @@ export {
 export { sweepSpots, sweepTable } from "./howFar/sweepRows.ts";
 export { takeAsLayout } from "./howFar/takeAsLayout.ts";
 export { KeptFounds } from "./inHand/keptFounds.ts";
-export { besidesOf, type Known } from "./inHand/known.ts";
+export { evidenceFor, type LoadedEvidence } from "./inHand/known.ts";
 export { openOnWorst } from "./inHand/openOnWorst.ts";
 export type { Recordings } from "./inHand/recordings.ts";
 export { type Actions, createSandbox, type Sandbox, type Start } from "./inHand/sandbox.ts";
@@ -111,7 +111,7 @@ export type {
   ViewName,
 } from "./inHand/state.ts";
 export { foundOf, outcomeOf } from "./inHand/verdictOf.ts";
-export type { Job, Task, TaskAnswer } from "./job/job.ts";
+export type { Job, StoppableTask, TaskAnswer } from "./job/job.ts";
 export { JobSlot } from "./job/jobSlot.ts";
 export { findWork } from "./keeping/findWork.ts";
 export { type LostPart, readSaved, type SavedReading } from "./keeping/savedWork.ts";
@@ -137,16 +137,16 @@ export { answerWay } from "./newRig/answerChoices.ts";
 export {
   ANSWER_IDS,
   ANSWERS,
-  type Answer,
   type AnswerId,
   type Answers,
   answerOf,
   isAsked,
+  type NewRigAnswer,
   QUESTIONS,
   type QuestionId,
 } from "./newRig/answers.ts";
 export { withAnswer, withDrawnConnections, withDrawnGround, withProfile } from "./newRig/drawn.ts";
-export type { Doubt, Fault, FaultKind, Place } from "./newRig/fault.ts";
+export type { AnswerDoubt, AnswerPlace, FaultKind, NewRigFault } from "./newRig/fault.ts";
 export { keepAnswers, keptAnswers } from "./newRig/keptAnswers.ts";
 export { createNewRigDesk, type NewRigDesk } from "./newRig/newRigDesk.ts";
 export { type PlacesReading, placesText, readPlaces } from "./newRig/places.ts";
@@ -168,7 +168,7 @@ export { stripDoes } from "./playback/stripActions.ts";
 export { type KeyAction, keyAction } from "./playback/timeKeys.ts";
 export { readPlace, stepFor } from "./question/placeOnLine.ts";
 export { placeWords } from "./question/placeWords.ts";
-export { kindsFor, legsOf, ofKind, readLeg, WALKERS, WALKERS_AT_A_LEG } from "./question/whatIfChoices.ts";
+export { kindsFor, legChoices, ofKind, readLeg, WALKERS, WALKERS_AT_A_LEG } from "./question/whatIfChoices.ts";
 export { addPart, confirmValues, isInGroup, marksInGroups, type NewPart } from "./sheet/marks.ts";
 export {
   anchorPartOfKind,
@@ -184,14 +184,14 @@ export {
   wearOfKind,
   withSlackOrLength,
 } from "./sheet/newParts.ts";
-export { groupOfField, jointPlace, kindWords, sectionTitle, wearTitle } from "./sheet/titles.ts";
+export { groupOfField, jointPlace, kindWords, sectionTitle, wearItemTitle } from "./sheet/titles.ts";
 export { roundStep, typedQuantity } from "./sheet/typed.ts";
 export { handStep, reachOfConnection, shareAt, withConnection } from "./side/connections.ts";
 export { documentHost } from "./side/documentHost.ts";
 export {
   groundFault,
   MOST_HANDLES,
-  reachOf,
+  pointReachOf,
   type Steps,
   stretched,
   withoutPoint,
@@ -208,7 +208,7 @@ export {
   type SideHost,
 } from "./side/held.ts";
 export { flatProjection, type Projection } from "./side/projection.ts";
-export { type Point, type Side, type Site, sideOf } from "./side/side.ts";
+export { type Point, type SideView, type Site, sideOf } from "./side/side.ts";
 export { createSideDesk, type SideDesk, type SideInSight, sideInSight } from "./side/sideDesk.ts";
 export { sideFrame } from "./side/sideFrame.ts";
 export { LEG_FIELDS, type LegField, type LegsReading, readLegs } from "./site/legs.ts";
@@ -227,11 +227,11 @@ export {
 export { moveAnchorB, placeAnchorB } from "./site/moveAnchorB.ts";
 export {
   EMPTY_STOCK,
-  type EntryField,
   loadRows,
   type StockDocument,
   type StockDoubt,
   type StockEntry,
+  type StockEntryField,
   type StockFault,
   type StockReading,
   stockFrom,
@@ -244,13 +244,13 @@ export { type FallNumber, fallNumbers, rowNumbers } from "./verdict/fallNumbers.
 export { changeOfFall, changeOfVerdict, isChange } from "./verdict/lastChange.ts";
 export { limitsTold, marginsTold } from "./verdict/reasonWords.ts";
 export { settledWords, shortReason, stoppedWords, studyTold } from "./verdict/studyWords.ts";
-export { type CardDates, cardDates, cardInput, takeDown } from "./wear/dates.ts";
+export { type CardDates, cardDates, cardInput, takeDownOutlook } from "./wear/dates.ts";
 export { dayOf, isoOf, todayIso } from "./wear/days.ts";
 export {
   addEntry,
   entriesOf,
   freeId,
-  type Grip,
+  type GrippedPart,
   moveDate,
   movePlace,
   type Owner,
@@ -260,15 +260,14 @@ export {
   setField,
 } from "./wear/entryEdits.ts";
 export { tellKnownOf } from "./wear/knownFromWear.ts";
-export { isResult, NOTHING_TYPED, readTyped, resultOf, type Typed } from "./wear/pieceResults.ts";
+export { isResult, NOTHING_TYPED, pieceResultOf, readTyped, type Typed } from "./wear/pieceResults.ts";
 export { placeOf, type Stretch } from "./wear/place.ts";
-export { countOf, NO_PLAN, planOf, withPlan } from "./wear/planEdits.ts";
+export { NO_PLAN, plannedCount, planOf, withPlan } from "./wear/planEdits.ts";
 export { isNamed, nameFor } from "./wear/rigNamed.ts";
 export { SITE_VALUES, type SiteKey, siteOf, withSite } from "./wear/siteEdits.ts";
 export { type LearntInput, learnt, type PlanInput, type Planner, plan } from "./wear/teardown.ts";
 export {
   createWearStore,
-  type RecordIssue,
   type WearActions,
   type WearStateSlice,
   type WearStore,

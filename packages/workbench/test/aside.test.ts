@@ -1,4 +1,4 @@
-/** What goes on beside the rig in hand: layouts that are kept, runs that give way, a sketch, handles, chances of a state. */
+/** What goes on beside the open rig: layouts that are kept, runs that give way, a sketch, handles, chances of a state. */
 import { readRig } from "@secondline/rig";
 import { assessRig, type Outcome, whatIfKey } from "@secondline/scenarios";
 import { describe, expect, it } from "vitest";
@@ -11,7 +11,7 @@ import {
   MOST_LAYOUTS,
   nearestHandle,
   type Projection,
-  type Side,
+  type SideView,
   type Sketched,
   sketch,
   startKeeping,
@@ -176,7 +176,7 @@ describe("a sketch of a rig", () => {
 });
 
 describe("handles in a drawing from the side", () => {
-  const side: Side = {
+  const side: SideView = {
     site: { span: 50, rise: 0 },
     points: [
       [0, -1],
@@ -227,7 +227,7 @@ describe("handles in a drawing from the side", () => {
   });
 });
 
-describe("chances of the state in hand", () => {
+describe("chances of the current state", () => {
   const fall = { kind: "leashFall", at: 0.5 } as const;
   const outcome = {
     whatIfs: [{ whatIf: fall, key: whatIfKey(fall), ok: true, counts: true, gaveWay: [] }],

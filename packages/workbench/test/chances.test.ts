@@ -1,4 +1,4 @@
-import type { Answer, ChancesRequest, Progress } from "@secondline/runner";
+import type { ChancesRequest, Progress, ServiceAnswer } from "@secondline/runner";
 import type { Assessed, Chances, WhatIf } from "@secondline/scenarios";
 import { beforeEach, describe, expect, it } from "vitest";
 import { readSpreads } from "../src/chances/spreads.ts";
@@ -9,11 +9,11 @@ class HandRunner {
   readonly asked: ChancesRequest[] = [];
   readonly cancelled: string[] = [];
   progress: (progress: Progress) => void = () => undefined;
-  answer: (answer: Answer<Chances>) => void = () => undefined;
+  answer: (answer: ServiceAnswer<Chances>) => void = () => undefined;
   chances(request: ChancesRequest, progress: (progress: Progress) => void = () => undefined) {
     this.asked.push(request);
     this.progress = progress;
-    return new Promise<Answer<Chances>>((answer) => {
+    return new Promise<ServiceAnswer<Chances>>((answer) => {
       this.answer = answer;
     });
   }

@@ -1,35 +1,35 @@
 /** A sandbox whose computations the test answers by hand. */
 import type { Recording } from "@secondline/engine";
-import type { Answer, Progress, RunRequest, StudyRequest } from "@secondline/runner";
-import type { Found, Outcome, Verdict, WhatIfRun } from "@secondline/scenarios";
+import type { Progress, RunRequest, ServiceAnswer, StudyRequest } from "@secondline/runner";
+import type { Outcome, SearchResult, Verdict, WhatIfRun } from "@secondline/scenarios";
 import { createSandbox, type Services, type Start, type WrittenRig } from "../src/index.ts";
 import { read } from "./demoDocument.ts";
 
 interface Call<R, T> {
   readonly request: R;
   readonly progress: (progress: Progress) => void;
-  readonly answer: (answer: Answer<T>) => void;
+  readonly answer: (answer: ServiceAnswer<T>) => void;
 }
 
 class HandRunner {
   readonly runs: Call<RunRequest, WhatIfRun>[] = [];
-  readonly studies: Call<StudyRequest, Found>[] = [];
+  readonly studies: Call<StudyRequest, SearchResult>[] = [];
   readonly cancelled: string[] = [];
   run(request: RunRequest, progress: (progress: Progress) => void = () => undefined) {
-    return new Promise<Answer<WhatIfRun>>((answer) => this.runs.push({ request, progress, answer }));
+    return new Promise<ServiceAnswer<WhatIfRun>>((answer) => this.runs.push({ request, progress, answer }));
   }
   study(request: StudyRequest, progress: (progress: Progress) => void = () => undefined) {
-    return new Promise<Answer<Found>>((answer) => this.studies.push({ request, progress, answer }));
+    return new Promise<ServiceAnswer<SearchResult>>((answer) => this.studies.push({ request, progress, answer }));
   }
   async cancel(id: string) {
     this.cancelled.push(id);
   }
 }
 
-const ok = <T>(value: T): Answer<T> => ({ ok: true, value });
+const ok = <T>(value: T): ServiceAnswer<T> => ({ ok: true, value });
 
 /** A fall that the backup caught; its recording bears a name. */
-export const fell = (name: string, events: readonly { readonly kind: string }[] = []): Answer<WhatIfRun> =>
+export const fell = (name: string, events: readonly { readonly kind: string }[] = []): ServiceAnswer<WhatIfRun> =>
   ok({
     outcome: {
       whatIf: { kind: "leashFall", at: 0.5 },
@@ -47,7 +47,7 @@ export const fell = (name: string, events: readonly { readonly kind: string }[] 
 /** As much of an outcome as the state looks at. */
 export const outcome = (verdict: Verdict, events = 44) =>
   ({ verdict, search: { events, of: 44, runs: 250 } }) as unknown as Outcome;
-export const searched = (verdict: Verdict, events = 44): Answer<Found> =>
+export const searched = (verdict: Verdict, events = 44): ServiceAnswer<SearchResult> =>
   ok({ outcome: outcome(verdict, events), demands: [] });
 export const failed = (message: string) => ({ ok: false, reason: "failed", code: "failed", message }) as const;
 

@@ -1,4 +1,4 @@
-import type { Answer, Progress, SweepAnswer, SweepRequest } from "@secondline/runner";
+import type { Progress, ServiceAnswer, SweepAnswer, SweepRequest } from "@secondline/runner";
 import type { Swept } from "@secondline/scenarios";
 import { describe, expect, it } from "vitest";
 import { HowFarDesk } from "../src/index.ts";
@@ -11,12 +11,12 @@ function desk() {
   const asked: {
     request: SweepRequest;
     progress: (one: Progress) => void;
-    answer: (one: Answer<SweepAnswer>) => void;
+    answer: (one: ServiceAnswer<SweepAnswer>) => void;
   }[] = [];
   const cancelled: string[] = [];
   const runner = {
     sweep: (request: SweepRequest, progress: (one: Progress) => void = () => undefined) =>
-      new Promise<Answer<SweepAnswer>>((answer) => asked.push({ request, progress, answer })),
+      new Promise<ServiceAnswer<SweepAnswer>>((answer) => asked.push({ request, progress, answer })),
     async cancel(id: string) {
       cancelled.push(id);
     },

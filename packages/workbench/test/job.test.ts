@@ -1,5 +1,5 @@
 import { beforeEach, describe, expect, it } from "vitest";
-import { type Job, JobSlot, type Task, type TaskAnswer } from "../src/index.ts";
+import { type Job, JobSlot, type StoppableTask, type TaskAnswer } from "../src/index.ts";
 
 /** A task that the test answers by hand. */
 function byHand(begun = 0) {
@@ -8,7 +8,7 @@ function byHand(begun = 0) {
   let fail: (error: unknown) => void = () => undefined;
   let tell: (progress: number) => void = () => undefined;
   let goesOn = () => false;
-  const task: Task<string, number> = {
+  const task: StoppableTask<string, number> = {
     begun,
     run(told, on) {
       tell = told;

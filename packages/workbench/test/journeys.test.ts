@@ -19,7 +19,7 @@ import {
   type Sandbox,
   type Services,
   suggestMatch,
-  takeDown,
+  takeDownOutlook,
   withAnswer,
 } from "../src/index.ts";
 import { demoDocument, read } from "./demoDocument.ts";
@@ -49,7 +49,7 @@ const services: Services = {
   },
 };
 
-/** The search for the verdict of the state in hand has come to its end. */
+/** The search for the verdict of the current state has come to its end. */
 function searched({ store }: Sandbox): Promise<void> {
   return new Promise((resolve, reject) => {
     const look = () => {
@@ -154,7 +154,7 @@ it("a planner goes from the verdict to the loosest backup that holds, and takes 
   // A few what-ifs are no whole search: no layout is said to hold.
   expect(foundOf(is!)!.outcome.verdict).not.toBe("holds");
   expect(layouts.written()).toEqual([{ document: loose, goodDocument: loose }]);
-  // The rig in hand takes the value over; the sweep is of the rig before, and opens no value any more.
+  // The open rig takes the value over; the sweep is of the rig before, and opens no value any more.
   inHand.actions.replaceRig(loose, "took layout B");
   expect(desk.canOpen()).toBe(false);
   await searched(inHand);
@@ -190,7 +190,7 @@ it("a keeper goes from a spreadsheet of break tests to the day until which the l
   await searched(sandbox);
   const found = foundOf(sandbox.store.getState())!;
   const { good, on } = wear.store.getState();
-  const outlook = takeDown({
+  const outlook = takeDownOutlook({
     rig: sandbox.store.getState().document.rig,
     record: good.written,
     on,

@@ -6,7 +6,7 @@ import type { Services } from "../src/inHand/state.ts";
 import { createLayouts, writtenLayout } from "../src/layouts/layouts.ts";
 import { demoDocument, read } from "./demoDocument.ts";
 
-it("layouts hold one recording each; the rig in hand holds the one before too", async () => {
+it("layouts hold one recording each; the open rig holds the one before too", async () => {
   // Only which recordings are held is looked at, nothing in them.
   const made: Recording[] = [];
   const runner: Services["runner"] = {

@@ -1,7 +1,7 @@
 import { layoutTraceData } from "@secondline/figures/time";
 import { editDocument } from "@secondline/rig";
-import type { Answer, RunRequest, StudyRequest } from "@secondline/runner";
-import type { Found, Outcome, PartOutcome, Rig, WhatIfOutcome, WhatIfRun } from "@secondline/scenarios";
+import type { RunRequest, ServiceAnswer, StudyRequest } from "@secondline/runner";
+import type { Outcome, PartOutcome, Rig, SearchResult, WhatIfOutcome, WhatIfRun } from "@secondline/scenarios";
 import { beforeEach, describe, expect, it } from "vitest";
 import { syntheticRecording } from "../../figures/test/syntheticRecording.ts";
 import { createSandbox, type Sandbox } from "../src/inHand/sandbox.ts";
@@ -19,10 +19,10 @@ class DeafRunner {
   readonly cancelled: string[] = [];
   run(request: RunRequest) {
     this.runs.push(request);
-    return new Promise<Answer<WhatIfRun>>(() => undefined);
+    return new Promise<ServiceAnswer<WhatIfRun>>(() => undefined);
   }
   study(_: StudyRequest) {
-    return new Promise<Answer<Found>>(() => undefined);
+    return new Promise<ServiceAnswer<SearchResult>>(() => undefined);
   }
   async cancel(id: string) {
     this.cancelled.push(id);
@@ -62,7 +62,7 @@ const copy = () => layouts.add(writtenLayout(inHand))!;
 const slackOf = (sandbox: Sandbox) => sandbox.store.getState().document.rig.backup?.slack;
 
 describe("layouts", () => {
-  it("the first is the rig in hand; a copy of it is changed without touching it", () => {
+  it("the first is the open rig; a copy of it is changed without touching it", () => {
     const { sandbox } = copy();
     sandbox.actions.edit("backup.slack", "12 %", "slack");
     expect(slackOf(sandbox)).toBeCloseTo(0.12);
@@ -89,7 +89,7 @@ describe("layouts", () => {
     expect(other.store.getState().document.issues).toHaveLength(1);
   });
 
-  it("all follow the what-if of the rig in hand while they are looked at", () => {
+  it("all follow the what-if of the open rig while they are looked at", () => {
     const { sandbox } = copy();
     const end = layouts.follow();
     inHand.actions.chooseWhatIf({ kind: "leashFall", at: 0.25 });
@@ -114,7 +114,7 @@ describe("layouts", () => {
     expect(list().map(({ sandbox }) => slackOf(sandbox))).toEqual([0.05, 0.12, 0.05]);
   });
 
-  it("know what the rig in hand knows, and leave out what it leaves out", () => {
+  it("know what the open rig knows, and leave out what it leaves out", () => {
     const { sandbox } = copy();
     const known = { on: "2026-07-01", tests: [], invented: { record: false, tests: false } };
     inHand.actions.know(known);
@@ -124,7 +124,7 @@ describe("layouts", () => {
     expect(copy().sandbox.store.getState().assessment).toMatchObject({ known, leftOut: true });
   });
 
-  it("the rig in hand cannot be taken away", () => {
+  it("the open rig cannot be taken away", () => {
     copy();
     expect(layouts.remove(list()[0]!.id)).toBeUndefined();
     expect(list()).toHaveLength(2);

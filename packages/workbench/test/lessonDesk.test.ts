@@ -1,4 +1,4 @@
-import { type Answer, InProcessRunner } from "@secondline/runner";
+import { InProcessRunner, type ServiceAnswer } from "@secondline/runner";
 import type { WhatIfRun } from "@secondline/scenarios";
 import { describe, expect, it } from "vitest";
 import {
@@ -34,8 +34,8 @@ function desk(runner: object) {
 /** A runner that never answers by itself. */
 function waitingRunner() {
   const cancelled: string[] = [];
-  const answers: ((answer: Answer<WhatIfRun>) => void)[] = [];
-  const run = () => new Promise<Answer<WhatIfRun>>((answer) => answers.push(answer));
+  const answers: ((answer: ServiceAnswer<WhatIfRun>) => void)[] = [];
+  const run = () => new Promise<ServiceAnswer<WhatIfRun>>((answer) => answers.push(answer));
   const cancel = async (id: string) => void cancelled.push(id);
   return { run, cancel, cancelled, answers };
 }

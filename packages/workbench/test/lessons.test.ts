@@ -11,14 +11,14 @@ import {
   givenFacts,
   type LessonRun,
   marginOf,
-  partOf,
+  partOutcomeOf,
   storyOf,
   wayOut,
 } from "../src/lessons/facts.ts";
 import { judgement } from "../src/lessons/judge.ts";
 import { keep, readKept } from "../src/lessons/kept.ts";
 import { LESSONS, type Lesson, type LessonId } from "../src/lessons/lessons.ts";
-import { onScale, resultWords, saidWords } from "../src/lessons/quantity.ts";
+import { lessonResultWords, onScale, saidWords } from "../src/lessons/quantity.ts";
 import { prose, say, type WordKey } from "../src/lessons/words.ts";
 import { read } from "./demoDocument.ts";
 
@@ -112,7 +112,9 @@ describe("what the lessons say is what the simulation does", () => {
     const lesson = LESSONS.find(({ id }) => id === "chance")!;
     expect(lesson.read(after)).toBe(Math.max(...many));
     expect(lesson.went(after, { ...after, many: many.slice(0, 20) })).toBe(false);
-    expect(allFacts(after, after).manyMost).toBe(resultWords(onScale(Math.max(...many), lesson.scale), lesson.scale));
+    expect(allFacts(after, after).manyMost).toBe(
+      lessonResultWords(onScale(Math.max(...many), lesson.scale), lesson.scale),
+    );
   });
 
   it("a range of slack meets its limit at one place, with an interval about it, and is kept below", async () => {
@@ -153,7 +155,7 @@ it("a lesson whose runs go another way explains nothing", async () => {
   expect(lesson.went(before, before)).toBe(false);
   expect([wayOut(before), wayOut(after)]).toEqual(["caught", "lost"]);
   expect(storyOf(after)).toMatch(/^You reached the ground at [\d.]+ m\/s\./);
-  expect(partOf(after, "backup")).toBeUndefined();
+  expect(partOutcomeOf(after, "backup")).toBeUndefined();
 });
 
 it("the rigs of the lessons say that they are invented", () => {
@@ -205,12 +207,12 @@ describe("a prediction beside the result", () => {
 
   it("writes results as the sentences beside them do, to the safe side, and what was said as it was said", () => {
     const [speed, drop, , strength, , pull] = LESSONS.map(({ scale }) => scale);
-    expect([resultWords(96.1, speed!), resultWords(15.31, drop!), resultWords(22.4, drop!)]).toEqual([
+    expect([lessonResultWords(96.1, speed!), lessonResultWords(15.31, drop!), lessonResultWords(22.4, drop!)]).toEqual([
       "97 km/h",
       "15.4 m",
       "22.4 m",
     ]);
-    expect([resultWords(21.89, strength!), resultWords(4.321, pull!)]).toEqual(["21.8 kN", "4.33 kN"]);
+    expect([lessonResultWords(21.89, strength!), lessonResultWords(4.321, pull!)]).toEqual(["21.8 kN", "4.33 kN"]);
     expect([saidWords(20, speed!), saidWords(4.3, pull!)]).toEqual(["20 km/h", "4.3 kN"]);
   });
 });

@@ -6,7 +6,7 @@ import {
   isMatched,
   type LogTable,
   logTemplate,
-  missingIn,
+  missingColumns,
   readLogTable,
   readMatched,
   suggestMatch,
@@ -41,10 +41,10 @@ describe("somebody's own table of break tests", () => {
       unit: { same: "lbf" },
       note: { column: "Remarks" },
     });
-    expect(missingIn(match)).toEqual(["wet"]);
+    expect(missingColumns(match)).toEqual(["wet"]);
     const silent = suggestMatch(tableOf("part,load\nwebbing,3000\n"));
     expect(silent.columns.unit).toBeUndefined();
-    expect(missingIn(silent)).toContain("unit");
+    expect(missingColumns(silent)).toContain("unit");
   });
 
   it("is read through the checks of every log, with materials by their names and dates in their order", () => {

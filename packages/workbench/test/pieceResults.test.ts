@@ -3,7 +3,7 @@ import { readFileSync } from "node:fs";
 import { readRig } from "@secondline/rig";
 import type { Teardown } from "@secondline/strength";
 import { beforeAll, describe, expect, test } from "vitest";
-import { isResult, NOTHING_TYPED, readTyped, resultOf } from "../src/wear/pieceResults.ts";
+import { isResult, NOTHING_TYPED, pieceResultOf, readTyped } from "../src/wear/pieceResults.ts";
 import { plan } from "../src/wear/teardown.ts";
 
 const demo = (name: string) => readFileSync(new URL(`../../../demo-data/${name}`, import.meta.url), "utf8");
@@ -31,10 +31,10 @@ describe("a result typed beside a piece", () => {
       result: { kind: "exact", value: 21_500 },
       invented: true,
     });
-    expect(resultOf([reading.test], found, piece)).toBe(reading.test);
+    expect(pieceResultOf([reading.test], found, piece)).toBe(reading.test);
     expect(isResult(reading.test, "2026-11-10")).toBe(true);
     expect(isResult(reading.test, "2026-11-11")).toBe(false);
-    expect(resultOf([reading.test], found, found.pieces.find((one) => one !== piece)!)).toBeUndefined();
+    expect(pieceResultOf([reading.test], found, found.pieces.find((one) => one !== piece)!)).toBeUndefined();
   });
 
   test("without a number is refused with its reason, and an upper load counts between two loads only", () => {

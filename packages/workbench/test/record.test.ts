@@ -39,7 +39,6 @@ import {
   withSite,
 } from "../src/index.ts";
 import {
-  around,
   calendarSpan,
   calendarTicks,
   dated,
@@ -53,6 +52,7 @@ import {
   readWearText,
   staysOf,
   WEBBING_KINDS,
+  withSurroundings,
 } from "../src/record/index.ts";
 import { demoDocument } from "./demoDocument.ts";
 import { exampleLogText, exampleRecord, wearStart } from "./exampleWear.ts";
@@ -193,10 +193,10 @@ describe("the stretch in sight", () => {
     expect(notTooShort({ from: 10, to: 20 }, 75)).toEqual({ from: 10, to: 20 });
   });
   test("shows a place with webbing on both sides of it", () => {
-    const sight = around({ from: 5.8, to: 6.2 }, 75);
+    const sight = withSurroundings({ from: 5.8, to: 6.2 }, 75);
     expect(sight.from).toBeLessThan(5);
     expect(sight.to).toBeGreaterThan(7);
-    expect(around({ from: 0, to: 0.4 }, 75).from).toBe(0);
+    expect(withSurroundings({ from: 0, to: 0.4 }, 75).from).toBe(0);
   });
   test("follows an entry that is moved out of it, and only then", () => {
     const sight = { from: 10, to: 20 };

@@ -71,7 +71,7 @@ it("stops on request, keeps what was there, and drops the answer that comes late
   expect(state().run.fall.kind).toBe("stopped");
 });
 
-it("shows the progress of the run in hand only", () => {
+it("shows the progress of the current run only", () => {
   const { sandbox, runner, state } = made();
   sandbox.actions.runNow();
   sandbox.actions.runNow();

@@ -17,8 +17,8 @@ import {
   roundStep,
   type Sandbox,
   typedQuantity,
+  wearItemTitle,
   wearOfKind,
-  wearTitle,
   withSlackOrLength,
 } from "../src/index.ts";
 import { demoDocument, read } from "./demoDocument.ts";
@@ -78,7 +78,7 @@ describe("another kind of a part", () => {
     const cut = { kind: "cut", at: "7 m", depth: "30 %" };
     expect(wearOfKind(cut, "heat")).toEqual({ kind: "heat", from: "2 m", to: "2.2 m", depth: "30 %" });
     expect(wearOfKind(cut, "clampMark")).toMatchObject({ at: "7 m", length: "10 cm", clamped: "1 month" });
-    expect(wearTitle(cut)).toContain("7 m");
+    expect(wearItemTitle(cut)).toContain("7 m");
   });
 
   it("of an anchor's part says how it is rigged only as a sling", () => {

@@ -7,7 +7,7 @@ import {
   groundFault,
   handStep,
   type Point,
-  reachOf,
+  pointReachOf,
   rigFrom,
   sideOf,
   stretched,
@@ -43,7 +43,7 @@ describe("a point of the ground", () => {
     expect(move(0, [8, -2])).toEqual([0, -2]);
     expect(move(0, [-3, -2])).toEqual([-3, -2]);
     expect(move(2, [44, -2])).toEqual([50, -2]);
-    expect(reachOf(VALLEY, 1, SITE)).toEqual([0.1, 49.9]);
+    expect(pointReachOf(VALLEY, 1, SITE)).toEqual([0.1, 49.9]);
   });
 
   it("as high as the line is told with its place and the line's height there", () => {

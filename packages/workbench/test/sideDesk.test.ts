@@ -1,8 +1,8 @@
 /** A hand in a drawing from the side, without a page. */
 import { describe, expect, it } from "vitest";
-import { createSideDesk, type Point, type Side, type SideHost, sideInSight } from "../src/index.ts";
+import { createSideDesk, type Point, type SideHost, type SideView, sideInSight } from "../src/index.ts";
 
-const VALLEY: Side = {
+const VALLEY: SideView = {
   site: { span: 50, rise: 0 },
   points: [
     [0, -1],
@@ -15,7 +15,7 @@ const GROUND = { kind: "ground", index: 1 } as const;
 const NEAR = { perMetre: { x: 40, z: 40 } };
 
 /** A desk over a document that takes every move over; `log` has what it was asked for. */
-function handOn(start: Side = VALLEY) {
+function handOn(start: SideView = VALLEY) {
   let side = start;
   const log: string[] = [];
   const host: SideHost = {

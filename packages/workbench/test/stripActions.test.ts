@@ -1,4 +1,4 @@
-import { eventRange, type Mark, type TimeRange } from "@secondline/figures/time";
+import { type EventMark, eventRange, type TimeRange } from "@secondline/figures/time";
 import { describe, expect, it } from "vitest";
 import { timeRecording } from "../../figures/test/timeRecording.ts";
 import { clockDoes } from "../src/playback/clockDoes.ts";
@@ -11,7 +11,7 @@ const { duration } = recording;
 
 function strip() {
   const clock = createPlaybackClock({ duration, frameStep: 0.005, frames: null });
-  const marks = [1, 2].map((time): Mark => ({ key: `${time}`, time, label: "", sentence: "", rank: 1 }));
+  const marks = [1, 2].map((time): EventMark => ({ key: `${time}`, time, label: "", sentence: "", rank: 1 }));
   const seen: { range: TimeRange; measure: number | null } = { range: { from: 0, to: duration }, measure: null };
   const does = (action: KeyAction) =>
     stripDoes(

@@ -21,7 +21,7 @@ import {
   strangeWords,
   takeDownMark,
   testLine,
-  testsTaken,
+  testsTakenWords,
   wearReplacements,
   wearStartWith,
   withSource,
@@ -201,7 +201,7 @@ describe("what is told", () => {
 
   it("of tests that do not count says whether somebody left them out", () => {
     const assessed = { taken: { tests: undefined } } as never;
-    const [out, not] = [true, false].map((leftOut) => testsTaken({ assessed, leftOut }, 25));
+    const [out, not] = [true, false].map((leftOut) => testsTakenWords({ assessed, leftOut }, 25));
     expect(out).not.toBe(not);
     expect(not).toContain("25");
   });

@@ -4,11 +4,11 @@ import {
   type Accuracy,
   type CardTerms,
   cardTerms,
-  type Found,
   type HeaviestFound,
   heaviestWalker,
   NothingSwept,
   type SearchOptions,
+  type SearchResult,
   type SiteCard,
   type Swept,
   siteCard,
@@ -64,7 +64,7 @@ function today(): string {
 
 interface Begun {
   readonly read: ReadAssessment;
-  readonly found: Found;
+  readonly found: SearchResult;
   readonly search: SearchOptions;
   readonly computing: Computing;
 }
@@ -85,7 +85,7 @@ async function cardOf(file: string, begun: Begun): Promise<SiteCard> {
 }
 
 /** Nothing without a day. */
-function termsOf(read: Pick<ReadAssessment, "assessment" | "assessed">, found: Found): CardTerms {
+function termsOf(read: Pick<ReadAssessment, "assessment" | "assessed">, found: SearchResult): CardTerms {
   const question = takeDownQuestion(read, found);
   return question ? cardTerms(read.assessed, question) : {};
 }

@@ -21,7 +21,7 @@ import type { Computing } from "../computing.ts";
 import { type ComputingOptions, readComputing } from "../computingOptions.ts";
 import { CommandFailure, EXIT } from "../failure.ts";
 import { jsonText } from "../jsonText.ts";
-import { readSpreads } from "../spreadOption.ts";
+import { readSpreadOptions } from "../spreadOption.ts";
 import { runChances, runStudy } from "../study.ts";
 import { print } from "../terminal.ts";
 import { readWhatIf } from "../whatIfOption.ts";
@@ -38,7 +38,7 @@ export interface ChancesCommandOptions extends AssessmentOptions, ComputingOptio
 
 export async function chances(file: string, options: ChancesCommandOptions): Promise<void> {
   const asked = options.whatIf.map(readWhatIf);
-  const spreads = readSpreads(options.spread);
+  const spreads = readSpreadOptions(options.spread);
   const runs = readWhole("--runs", options.runs, FEWEST_RUNS, MOST_RUNS);
   const seed = readWhole("--seed", options.seed, 0, 2 ** 31 - 1);
   const computing = readComputing(options);

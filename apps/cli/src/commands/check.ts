@@ -7,7 +7,7 @@ import { type ComputingOptions, readComputing } from "../computingOptions.ts";
 import { CommandFailure, EXIT } from "../failure.ts";
 import { jsonText } from "../jsonText.ts";
 import { failedRuns, outcomeData } from "../outcomeData.ts";
-import { outlookOf } from "../outlook.ts";
+import { computedOutlook } from "../outlook.ts";
 import { say } from "../say.ts";
 import { runStudy } from "../study.ts";
 import { message, print } from "../terminal.ts";
@@ -48,7 +48,7 @@ export async function check(file: string, options: CheckOptions): Promise<void> 
   };
   const found = await runStudy(read.assessed, search, computing);
   const { outcome } = found;
-  const outlook = outlookOf(read, found);
+  const outlook = computedOutlook(read, found);
   const { all = false, why = false, singles = false } = options;
   print(
     options.json

@@ -20,7 +20,7 @@ import { CommandFailure, EXIT } from "../failure.ts";
 import { jsonText } from "../jsonText.ts";
 import { readRecordingFile } from "../recordingFile.ts";
 import { say } from "../say.ts";
-import { readSpreads } from "../spreadOption.ts";
+import { readSpreadOptions } from "../spreadOption.ts";
 import { table } from "../table.ts";
 import { bold, print, progressLine, width } from "../terminal.ts";
 import { checkWhatIfs } from "../whatIfOption.ts";
@@ -41,7 +41,7 @@ const MOST_DRAWS = 200;
 
 export function measured(recordingFile: string, rigFile: string, options: MeasuredOptions): void {
   const draws = readWhole("--runs", options.runs, FEWEST_DRAWS, MOST_DRAWS) ?? USUAL_DRAWS;
-  const asked = readSpreads(options.spread);
+  const asked = readSpreadOptions(options.spread);
   const fall = readRecordingFile(recordingFile);
   const event = parseWhatIf(fall.event);
   if (!event) throw failure(recordingFile, words.say("badEvent", { event: fall.event }));

@@ -23,7 +23,7 @@ import { EXIT } from "../failure.ts";
 import { houseFaces } from "../houseFaces.ts";
 import { failedRuns } from "../outcomeData.ts";
 import { checkOutFile, writeOutFile } from "../outFile.ts";
-import { outlookOf } from "../outlook.ts";
+import { computedOutlook } from "../outlook.ts";
 import { say } from "../say.ts";
 import { runChances, runStudy } from "../study.ts";
 import { documentOf, enough, namedRig, readCounts, readKnobs, readWhat, tried } from "../sweepQuestion.ts";
@@ -53,7 +53,7 @@ export async function report(file: string, options: ReportOptions): Promise<void
   const search = { accuracy: options.accuracy, size: options.set, traces: true };
   const found = await runStudy(assessed, { ...search, ...(options.estimate ? { estimate: true } : {}) }, computing);
   const { outcome } = found;
-  const outlook = outlookOf(read, found);
+  const outlook = computedOutlook(read, found);
   const chances = options.chances ? await chancesOf(assessed, outcome, computing) : [];
   const sweeps: ReportedSweep[] = [];
   for (const one of asked) sweeps.push(await sweptOf(file, assessed, one, options, computing));

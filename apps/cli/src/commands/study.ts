@@ -15,13 +15,13 @@ import { makeRuns } from "../studies/makeRuns.ts";
 import { readPlanFile } from "../studies/planFile.ts";
 import {
   checkHead,
-  type Found,
+  type FoundResultFile,
   folderState,
   type Head,
   headOf,
   makeFolder,
   openShard,
-  readResults,
+  readResultFile,
   resultFiles,
   type Shard,
   writeFailure,
@@ -135,7 +135,7 @@ export interface MergeOptions {
 /** One file of all results, by run number: the same whoever made them, and in whatever order. */
 export function merge(folders: readonly string[], { out: name, force, partial }: MergeOptions): void {
   const files = folders.flatMap(resultFiles);
-  const found = files.flatMap((file) => readResults(file) ?? []);
+  const found = files.flatMap((file) => readResultFile(file) ?? []);
   const first = found[0];
   if (!first) throw refuse(saySweep("study.nothing", { list: listed(folders) }));
   for (const one of found) checkHead(one.file, one.head, first.head);
@@ -153,7 +153,11 @@ export function merge(folders: readonly string[], { out: name, force, partial }:
 }
 
 /** In which file every run is. A run that two have made must be the same in both. */
-function placesOf(found: readonly Found[], opened: readonly number[], runs: number): ReadonlyMap<number, number> {
+function placesOf(
+  found: readonly FoundResultFile[],
+  opened: readonly number[],
+  runs: number,
+): ReadonlyMap<number, number> {
   const places = new Map<number, number>();
   found.forEach(({ file, lines }, f) => {
     for (const [run, at] of lines) {
@@ -173,7 +177,7 @@ const NEWLINE = Buffer.from("\n");
 function* pieces(
   head: Head,
   places: ReadonlyMap<number, number>,
-  found: readonly Found[],
+  found: readonly FoundResultFile[],
   opened: readonly number[],
 ): Generator<Buffer> {
   yield Buffer.from(`${JSON.stringify(head)}\n`);

@@ -15,13 +15,13 @@ import type { Desk } from "./askAnswers.ts";
 
 const { say } = newRigWords;
 
-export interface MeasuredSite {
+export interface MeasuredSpan {
   readonly span: string;
   readonly rise: string;
 }
 
 /** `back`: it was not taken over. Undefined: whoever is asked has left. */
-export async function askMeasured(desk: Desk): Promise<MeasuredSite | "back" | undefined> {
+export async function askMeasured(desk: Desk): Promise<MeasuredSpan | "back" | undefined> {
   const { ask, tell } = desk;
   for (const one of MEASURED_WAYS) tell(`${one}: ${say(`measured.way.${one}`)}. ${say(`measured.help.${one}`)}`);
   const way = await askOneOf(MEASURED_WAYS, say("measured.way"), desk);

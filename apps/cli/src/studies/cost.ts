@@ -12,7 +12,7 @@ const LEAST_MEASURED_TIME = 30;
 /** A line of results, about [bytes]. */
 const LINE_BYTES = 1800;
 
-export interface Cost {
+export interface StudyCost {
   readonly runs: number;
   /** Of one core [s]. */
   readonly seconds: number;
@@ -21,7 +21,7 @@ export interface Cost {
 }
 
 /** Of `open` runs of a plan. */
-export function costOf(plan: PlanRuns, open: number): Cost {
+export function costOf(plan: PlanRuns, open: number): StudyCost {
   const count = Math.min(SAMPLED_RUNS, plan.count);
   const works = Array.from({ length: count }, (_, i) => ({
     number: Math.floor(((i + 0.5) * plan.count) / count),
@@ -54,7 +54,7 @@ function speedOf(
 /** Numbers of cores that the cost is told for [-]. */
 const CORE_COUNTS = [1, 16, 1000] as const;
 /** "About 2 hours on one core, 8 minutes on 16, 8 s on 1000." No core makes less than one run. */
-export function costText({ runs, seconds, bytes, measured }: Cost): string {
+export function costText({ runs, seconds, bytes, measured }: StudyCost): string {
   const on = (cores: number) => timeText((seconds * Math.ceil(runs / cores)) / Math.max(1, runs));
   const [one, some, many] = CORE_COUNTS.map(on);
   return saySweep("study.cost", {

@@ -45,7 +45,7 @@ export function scanLines(
 }
 
 /** Cuts off what follows the last whole line. */
-export function cutAt(path: string, end: number): void {
+export function cutFileAt(path: string, end: number): void {
   const file = openSync(path, "r+");
   try {
     ftruncateSync(file, end);

@@ -5,7 +5,7 @@ import { VERSION } from "@secondline/scenarios";
 import { saySweep } from "@secondline/words/sweep";
 import { CommandFailure, EXIT } from "../failure.ts";
 import { readTrouble, writeTrouble } from "../fileTrouble.ts";
-import { cutAt, type LineAt, LineWriter, scanLines } from "./lineFile.ts";
+import { cutFileAt, type LineAt, LineWriter, scanLines } from "./lineFile.ts";
 
 export const RUNS_FORMAT = "study-runs/1";
 
@@ -27,7 +27,7 @@ export interface Shard {
   readonly of: number;
 }
 
-export interface Found {
+export interface FoundResultFile {
   readonly file: string;
   readonly head: Head;
   readonly lines: ReadonlyMap<number, LineAt>;
@@ -60,7 +60,7 @@ export function resultFiles(folder: string): readonly string[] {
 }
 
 /** Reads a file of results; undefined where not even its head was written whole. Damage besides a torn end is refused. */
-export function readResults(file: string): Found | undefined {
+export function readResultFile(file: string): FoundResultFile | undefined {
   let head: Head | undefined;
   const lines = new Map<number, LineAt>();
   let torn = false;
@@ -122,7 +122,7 @@ export function folderState(folder: string, head: Head): FolderState {
   const done = new Set<number>();
   const files = existsSync(folder) ? resultFiles(folder) : [];
   for (const file of files) {
-    const found = readResults(file);
+    const found = readResultFile(file);
     if (!found) continue;
     checkHead(file, found.head, head);
     for (const run of found.lines.keys()) done.add(run);
@@ -150,7 +150,7 @@ export function openShard(
     if (existsSync(file)) {
       const { end, torn } = scanLines(file, () => undefined);
       dropped = torn;
-      if (torn) cutAt(file, end);
+      if (torn) cutFileAt(file, end);
     }
     const writer = new LineWriter(file);
     if (isEmpty(file)) writer.write(JSON.stringify(head));

@@ -1,4 +1,4 @@
-/** What the site card of the state in hand is made of, as soon as its verdict and the days that follow from it are there. */
+/** What the site card of the current state is made of, as soon as its verdict and the days that follow from it are there. */
 import type { CardQuestion } from "@secondline/scenarios";
 import { type CardDates, cardInput, foundOf } from "@secondline/workbench";
 import { useEffect, useMemo } from "react";

@@ -1,21 +1,21 @@
-import type { CardQuestion, Found } from "@secondline/scenarios";
+import type { CardQuestion, SearchResult } from "@secondline/scenarios";
 import { foundOf, type Heaviest, heavierOf } from "@secondline/workbench";
 import { useEffect } from "react";
 import { useJob } from "../state/useJob.ts";
 import { useContextOrThrow, useSandbox } from "../state/useSandbox.ts";
 import type { Analysis } from "../wearInHand/analysis.ts";
-import { answerOf } from "../wearInHand/useAnalysis.ts";
+import { analysisAnswer } from "../wearInHand/useAnalysis.ts";
 import { useWear } from "../wearInHand/useWear.ts";
 import { pageRunner } from "../worker/runner.ts";
 
-/** Share done of the step that is made, and which of them it is, counted from 1. */
+/** Share done of the current step, and the number of the step, counted from 1. */
 interface HeavierProgress {
   readonly done: number;
   readonly step: number;
 }
 
 export interface Heavier {
-  /** What came of it for the verdict in hand; empty: not looked for. */
+  /** The result for the current verdict; empty: not looked for. */
   readonly found: Pick<CardQuestion, "heavier">;
   readonly busy: HeavierProgress | undefined;
   readonly failed: boolean;
@@ -27,7 +27,7 @@ export interface Heavier {
 export function useHeavier(): Heavier {
   const { store } = useContextOrThrow();
   const found = useSandbox(foundOf);
-  const { job, latest, slot } = useJob<{ readonly of: Found } & Heaviest, HeavierProgress>();
+  const { job, latest, slot } = useJob<{ readonly of: SearchResult } & Heaviest, HeavierProgress>();
   const record = useWear((state) => state.good.written);
   // biome-ignore lint/correctness/useExhaustiveDependencies: another verdict, or none, ends what was asked of this one
   useEffect(() => () => slot.rest("idle"), [found]);
@@ -39,7 +39,7 @@ export function useHeavier(): Heavier {
       begun: { done: 0, step: 1 },
       async run(tell) {
         const onProgress = (done: number, step: number) => tell({ done, step });
-        const datesOf = (input: Parameters<Analysis["card"]>[0]) => answerOf((analysis) => analysis.card(input));
+        const datesOf = (input: Parameters<Analysis["card"]>[0]) => analysisAnswer((analysis) => analysis.card(input));
         const answer = await look({ id, runner: pageRunner(), onProgress, datesOf });
         return answer.ok ? { ok: true, value: { of: found, ...answer.value } } : answer;
       },

@@ -16,7 +16,7 @@ import { words } from "../words.ts";
 import { PartBars, ShareBars } from "./ChanceBars.tsx";
 import styles from "./chances.module.css";
 import { SpreadFields } from "./SpreadFields.tsx";
-import { type ChancesInHand, useChances } from "./useChances.ts";
+import { type ChancesView, useChances } from "./useChances.ts";
 
 /** How likely each part is to go first: at a glance in the worst what-if, and worked out for one on request. */
 export function ChancesSection({ outcome }: { outcome: Outcome }) {
@@ -66,7 +66,7 @@ const RUNS_TO_CHOOSE = RUN_CHOICES.map((runs) => ({
 }));
 
 /** One button starts and stops, so that whoever pressed it stays on it. */
-function Ask({ options, chosen, runs, desk, workOut, faulty, work }: ChancesInHand) {
+function Ask({ options, chosen, runs, desk, workOut, faulty, work }: ChancesView) {
   const busy = work.kind === "busy";
   return (
     <div className={styles.ask}>

@@ -12,8 +12,8 @@ import { chancesDesk } from "../desks/chancesHere.ts";
 import { useActions, useSandbox } from "../state/useSandbox.ts";
 import { words } from "../words.ts";
 
-/** The chances of the state in hand, with what can be done about them. */
-export interface ChancesInHand extends Omit<InHand, "open">, Pick<ChancesState, "work" | "runs"> {
+/** The chances of the current state, with what can be done about them. */
+export interface ChancesView extends Omit<InHand, "open">, Pick<ChancesState, "work" | "runs"> {
   readonly desk: ChancesDesk;
   readonly assessed: Assessed;
   /** What-ifs to choose from. */
@@ -21,7 +21,7 @@ export interface ChancesInHand extends Omit<InHand, "open">, Pick<ChancesState, 
   readonly workOut: () => void;
 }
 
-export function useChances(outcome: Outcome): ChancesInHand {
+export function useChances(outcome: Outcome): ChancesView {
   const desk = chancesDesk();
   const state = useStore(desk.store);
   const assessment = useSandbox((page) => page.assessment);

@@ -1,6 +1,6 @@
 import type { Shelf } from "@secondline/workbench";
 
-/** The small storage that the browser keeps for this page on this device, or one that forgets where there is none. */
+/** The small storage that the browser keeps for this page on this device; if the browser has none, a storage that forgets. */
 export function deviceShelf(): Shelf {
   try {
     return localStorage;

@@ -1,5 +1,5 @@
 /**
- * The user's work on this device, in IndexedDB: the work in hand, and copies of earlier work that nothing overwrites.
+ * The user's work on this device, in IndexedDB: the current work, and copies of earlier work that nothing overwrites.
  * One tab writes; another tab that is open on the same work says so and leaves the store alone.
  */
 

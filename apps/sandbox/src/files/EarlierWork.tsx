@@ -14,7 +14,7 @@ interface Props {
   onOpen: (document: WrittenRig, label: string) => void;
 }
 
-/** Copies of earlier work on this device, newest first; opening one keeps the work in hand as another. */
+/** Copies of earlier work on this device, newest first; opening one keeps the current work as another. */
 export function EarlierWork({ open, onClose, works, onOpen }: Props) {
   const [copies, setCopies] = useState<readonly Copy[]>();
   useEffect(() => {

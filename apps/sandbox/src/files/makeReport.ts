@@ -1,4 +1,4 @@
-/** The report of the rig in hand. */
+/** The report of the open rig. */
 import { sayFiles } from "@secondline/words/page/files";
 import { foundOf, type Sandbox } from "@secondline/workbench";
 import { saveReport } from "./saveReport.ts";

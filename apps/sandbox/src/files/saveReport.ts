@@ -3,19 +3,19 @@ import { inspectedIn, report } from "@secondline/report";
 import type { Outcome } from "@secondline/scenarios";
 import { longDay } from "@secondline/words/dates";
 import { sayFiles } from "@secondline/words/page/files";
-import { besidesOf, type Sandbox } from "@secondline/workbench";
+import { evidenceFor, type Sandbox } from "@secondline/workbench";
 import { chancesOf } from "../desks/chancesHere.ts";
 import { sweepsOf } from "../desks/howFarHere.ts";
 import { download, fileName } from "../device/download.ts";
 import { houseFaces } from "./houseFaces.ts";
 
-/** Of the state as it stands, with what was worked out of it besides: chances, and sweeps of its numbers. */
+/** Saves the report of the current state, with its chances and the sweeps of its numbers if they were worked out. */
 export async function saveReport(sandbox: Pick<Sandbox, "store">, outcome: Outcome, date: Date): Promise<void> {
   const { assessment, document } = sandbox.store.getState();
   const { assessed, key, known, leftOut } = assessment;
   const written = longDay(date);
   const chances = chancesOf(key);
-  const { wear, on } = leftOut ? { wear: undefined, on: undefined } : besidesOf(document.rig, known);
+  const { wear, on } = leftOut ? { wear: undefined, on: undefined } : evidenceFor(document.rig, known);
   const html = report(assessed, outcome, {
     date: written,
     faces: await houseFaces(),

@@ -27,7 +27,7 @@ export function useFileActions(works: WorkStore | undefined, clock: PlaybackCloc
   const handlers = useMemo(() => {
     const present = () => store.getState().document.history.present.rig;
 
-    /** The work in hand is kept before another rig takes its place; undo brings it back as well. */
+    /** The current work is kept before another rig takes its place; undo brings it back as well. */
     function openDocument(document: WrittenRig, label: string): void {
       const before = present();
       void works?.keepCopy(before, rigName(before), Date.now()).catch(() => undefined);

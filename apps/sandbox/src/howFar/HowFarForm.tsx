@@ -150,7 +150,7 @@ function Range({
   );
 }
 
-/** Whose number it is, where there are layouts besides the rig in hand. */
+/** Whose number it is, where there are layouts besides the open rig. */
 function Of({ desk, booted }: { desk: HowFarDesk; booted: Booted }) {
   const list = useLayoutList(layoutsOf(booted));
   const subject = useStore(desk.store, (state) => state.subject);

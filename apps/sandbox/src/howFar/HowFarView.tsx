@@ -24,12 +24,12 @@ export function HowFarView({ booted, theme, wide }: Props) {
   const at = useStore(desk.store, (state) => state.at);
   const found = useStore(desk.store, (state) => state.found);
   const { stop, runNow } = useActions();
-  // The threads are for what is asked here; what the rig in hand still lacked is looked for when it is in sight again.
+  // The threads are for what is asked here; what the open rig still lacked is looked for when it is in sight again.
   useEffect(() => {
     stop();
     return runNow;
   }, [stop, runNow]);
-  // The next time it is opened without saying of what, it is about the rig in hand.
+  // The next time it is opened without saying of what, it is about the open rig.
   useEffect(() => () => desk.about(), [desk]);
   const cautions = found ? words.sweep.cautions(found.named, found.swept) : common.generalCautions();
   const pane = at && found && desk.canOpen() && (

@@ -114,7 +114,7 @@ function Fall({ theme }: { theme: Theme }) {
   );
 }
 
-/** Until the whole rig is checked, nothing is said of it. */
+/** Until the whole rig is checked, the pane says nothing about the rig. */
 function Check({ point, at, found }: { point: PointSandbox; at: readonly number[]; found: FoundSweep }) {
   const known = useSandbox((state) => state.run.verdict.found !== undefined);
   const [asked, setAsked] = useState(false);
@@ -136,7 +136,7 @@ function Check({ point, at, found }: { point: PointSandbox; at: readonly number[
   );
 }
 
-/** Takes the value over: as a layout beside the others, or as the rig in hand; both can be taken back. */
+/** Takes the value over: as a layout beside the others, or as the open rig; both can be taken back. */
 function Take({
   booted,
   found,

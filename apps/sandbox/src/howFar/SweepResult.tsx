@@ -47,7 +47,7 @@ export function SweepResult({ desk }: { desk: HowFarDesk }) {
   );
 }
 
-/** Before there is a curve: the rig that it is asked about. */
+/** Before the curve: the rig that the question is about. */
 function Empty({ desk }: { desk: HowFarDesk }) {
   const subject = useStore(desk.store, (state) => state.subject);
   const asked = useStore(desk.store, (state) => state.asked);
@@ -61,7 +61,7 @@ function Empty({ desk }: { desk: HowFarDesk }) {
   );
 }
 
-/** Of one number: the last value that surely keeps the limit, to be checked. */
+/** For a sweep of one number: the last value that surely keeps the limit, to be checked. */
 function Candidates({ desk, found }: { desk: HowFarDesk; found: FoundSweep }) {
   const preset = useStore(desk.store, (state) => state.preset);
   const { swept } = found;

@@ -15,7 +15,7 @@ import styles from "./ScenePlace.module.css";
 import { SceneTools } from "./SceneTools.tsx";
 import { useFallIsComing } from "./useFallIsComing.ts";
 
-/** The scene of the run in hand; before there is one, a drawing of the rig. */
+/** The scene of the current run; before there is one, a drawing of the rig. */
 export function ScenePlace({ clock, theme }: { clock: PlaybackClock; theme: Theme }) {
   const { current, previous } = useRecordings();
   const shown = useSandbox((state) => state.run.shown);

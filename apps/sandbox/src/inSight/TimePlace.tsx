@@ -21,7 +21,7 @@ interface Props {
   compact: boolean;
 }
 
-/** The time strip of the run in hand. */
+/** The time strip of the current run. */
 export function TimePlace({ clock, theme, compact }: Props) {
   const { current, previous } = useRecordings();
   const compare = useSandbox((state) => state.session.compare);
@@ -56,7 +56,7 @@ export function TimePlace({ clock, theme, compact }: Props) {
   );
 }
 
-/** Of the what-if in sight, from the verdict of the same state. */
+/** The band of the what-if in sight, from the verdict of the same state. */
 function bandOf(state: SandboxState) {
   const { shown } = state.run;
   if (shown?.key !== state.assessment.key) return undefined;

@@ -13,7 +13,7 @@ interface Props {
   read: ReadRig;
   onDuplicate: (layout: Layout) => void;
   onAdd: (written: WrittenLayout) => Layout | undefined;
-  /** There is nothing to compare with yet: the invitation takes the empty place beside the rig in hand. */
+  /** There is nothing to compare with yet: the invitation takes the empty place beside the open rig. */
   first?: boolean;
 }
 

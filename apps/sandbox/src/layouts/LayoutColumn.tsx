@@ -12,7 +12,7 @@ import { LayoutFall, LayoutVerdict } from "./LayoutOutcome.tsx";
 
 interface Props {
   layout: Layout;
-  /** 0 for the rig in hand. */
+  /** 0 for the open rig. */
   place: number;
   first: Layout;
   clock: PlaybackClock;
@@ -25,7 +25,7 @@ interface Props {
   onRemove: () => void;
 }
 
-/** One layout from top to bottom: picture, what came of it, verdict, and what it does differently. */
+/** One layout from top to bottom: picture, result of the fall, verdict, and what the layout does differently. */
 export function LayoutColumn(props: Props) {
   const { layout, place } = props;
   return (

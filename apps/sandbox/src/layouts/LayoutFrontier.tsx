@@ -9,7 +9,7 @@ import { PlotInPlace } from "../picture/PlotInPlace.tsx";
 import styles from "./LayoutFrontier.module.css";
 import { useEach } from "./useLayouts.ts";
 
-/** Load against drop against weight of all layouts, and which of them none of the others beats. */
+/** Load against drop against weight of all layouts, and which layouts no other layout beats. */
 export const LayoutFrontier = memo(function LayoutFrontier({ list }: { list: readonly Layout[] }) {
   const rigs = useEach(list, ({ assessment }) => assessment.assessed.rig);
   // What part of a search has found is not held against the whole of another.

@@ -54,7 +54,7 @@ export const LayoutTraces = memo(function LayoutTraces({ clock, recordings, wide
       </div>
       <div ref={ref} className={styles.figure}>
         {size.width > 0 && (
-          <Plot
+          <LayoutPlot
             {...{ clock, recordings, trace }}
             name={label}
             width={size.width}
@@ -84,7 +84,7 @@ interface PlotProps {
 }
 
 /** One force of several runs on one axis, with the cursor of their clock. */
-export function Plot({
+export function LayoutPlot({
   clock,
   recordings,
   trace,

@@ -52,7 +52,7 @@ export function LayoutsView({ booted, theme, wide }: Props) {
   const { tell, announce } = useActions();
   const { clock, recordings } = useSharedClock(list);
   useEffect(() => layouts.follow(), [layouts]);
-  // A layout may be a rig that the record speaks of, though the rig in hand is none.
+  // A layout may be a rig that the record speaks of, though the open rig is none.
   useEffect(() => void tellKnown(booted.sandbox), [booted]);
   useAnnouncedResults(list);
   const edited = list.find(({ id }) => id === editing);
@@ -192,7 +192,7 @@ function useAnnouncedResults(list: readonly Layout[]): void {
   }, [busy, list, announce]);
 }
 
-/** The cautions of all layouts, each once, with the letters of those that it belongs to. */
+/** The cautions of all layouts, each once, with the letters of its layouts. */
 function useCautions(list: readonly Layout[]): readonly string[] {
   const facts = useEach(list, (state) => outcomeOf(state)?.cautions);
   const rigs = useEach(list, ({ assessment }) => assessment.assessed.rig);

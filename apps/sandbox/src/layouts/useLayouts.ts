@@ -50,7 +50,7 @@ export function useLayoutList(layouts: Layouts): readonly Layout[] {
   return useStore(layouts.store, (state) => state.layouts);
 }
 
-/** A value of every layout's state, in their order; renders again when one of them is another value. */
+/** A value of every layout's state, in the order of the layouts; renders again when one value changes. */
 export function useEach<T>(list: readonly Layout[], select: (state: SandboxState, layout: Layout) => T): readonly T[] {
   const last = useRef<readonly T[]>([]);
   const subscribe = useCallback(

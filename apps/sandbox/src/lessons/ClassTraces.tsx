@@ -1,7 +1,7 @@
 import { LOOKS, type TraceLook } from "@secondline/figures/time";
 import type { PlaybackClock } from "@secondline/workbench";
 import { type LessonRun, say } from "@secondline/workbench/lessons";
-import { Plot } from "../layouts/LayoutTraces.tsx";
+import { LayoutPlot } from "../layouts/LayoutTraces.tsx";
 import { useFrameSize } from "../time/useFrameSize.ts";
 import styles from "./classroom.module.css";
 
@@ -28,7 +28,7 @@ export function ClassTraces({ clock, before, after }: Props) {
     <section className={styles.traces} aria-label={say("class.traces")}>
       <div ref={ref} className={styles.figure}>
         {size.width > 0 && before && (
-          <Plot
+          <LayoutPlot
             clock={clock}
             recordings={after && !same ? [before.recording, after.recording] : [before.recording]}
             trace="leash"

@@ -2,7 +2,7 @@ import {
   aloud,
   fixedText,
   halfWithin,
-  type Kept,
+  type KeptTries,
   type LessonId,
   prose,
   say,
@@ -17,7 +17,7 @@ import styles from "./ClosingPage.module.css";
 import { ResultBars } from "./ResultBars.tsx";
 
 /** The learner's own numbers against those of the runs, lesson by lesson; printed, it is the handout. */
-export function ClosingPage({ kept, onOpen }: { kept: Kept; onOpen: (id: LessonId | undefined) => void }) {
+export function ClosingPage({ kept, onOpen }: { kept: KeptTries; onOpen: (id: LessonId | undefined) => void }) {
   const tried = triedIn(kept);
   const count = tried.filter(({ last }) => last).length;
   const half = halfWithin(tried);

@@ -1,9 +1,9 @@
-import { type Kept, LESSONS, type LessonPlace, lastTryWords, say } from "@secondline/workbench/lessons";
+import { type KeptTries, LESSONS, type LessonPlace, lastTryWords, say } from "@secondline/workbench/lessons";
 import { Button } from "../design/Button.tsx";
 import styles from "./LessonsView.module.css";
 
 interface Props {
-  kept: Kept;
+  kept: KeptTries;
   onOpen: (place: LessonPlace) => void;
   /** Shows them to a class; absent while it is shown to one. */
   onClass: (() => void) | undefined;

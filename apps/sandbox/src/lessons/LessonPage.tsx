@@ -16,7 +16,7 @@ import type { Theme } from "../design/palette.ts";
 import styles from "./LessonPage.module.css";
 import { LessonPicture } from "./LessonPicture.tsx";
 import { LessonResult } from "./LessonResult.tsx";
-import { Prediction } from "./Prediction.tsx";
+import { PredictionForm } from "./PredictionForm.tsx";
 import { useLesson, useStepFocus } from "./useLesson.ts";
 import { useLessonClock } from "./useLessonClock.ts";
 import { WorkState } from "./WorkState.tsx";
@@ -87,7 +87,7 @@ export function LessonPage({ lesson, theme, wide, read, tries, onTry, onOpen, in
                   })}
                 </p>
               ) : (
-                <Prediction
+                <PredictionForm
                   lesson={lesson}
                   given={was === undefined ? undefined : onScale(was, scale)}
                   earlier={tries.at(-1)}
@@ -129,7 +129,7 @@ interface OnwardProps {
   onOpen: (place: LessonPlace | undefined) => void;
 }
 
-/** Once more, or on: to the next lesson, and from the last one to what was said and came of it. */
+/** Repeats the lesson, or goes on: to the next lesson, and from the last lesson to the predictions and results. */
 function Onward({ lesson, onAgain, onOpen }: OnwardProps) {
   const next = LESSONS[LESSONS.indexOf(lesson) + 1];
   return (

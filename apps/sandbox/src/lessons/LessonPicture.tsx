@@ -29,7 +29,7 @@ const CHOICES = [
   { which: "after", label: "lesson.pictureAfter" },
 ] as const;
 
-/** The fall that the text speaks of, with its playback; once there are two, either of them. */
+/** The fall that the text speaks of, with its playback; after the second run, either fall. */
 export function LessonPicture({ clock, theme, wide, before, after, failed, shown, show, inClass, along }: Props) {
   const reducedMotion = useReducedMotion();
   const run = shown === "after" ? after : before;

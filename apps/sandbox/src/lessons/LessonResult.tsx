@@ -4,9 +4,9 @@ import {
   judgement,
   type Lesson,
   type LessonRun,
+  lessonResultWords,
   onScale,
   prose,
-  resultWords,
   say,
   storyOf,
   type WordKey,
@@ -44,7 +44,7 @@ export function LessonResult({ lesson, guess, before, after, heading }: ResultPr
         ) : (
           <>
             <p className={styles.judged}>
-              {quantity.unbroken(judgement(guess.predicted, result, resultWords(result, scale)))}
+              {quantity.unbroken(judgement(guess.predicted, result, lessonResultWords(result, scale)))}
             </p>
             <ResultBars
               scale={scale}

@@ -1,5 +1,5 @@
 import {
-  type Kept,
+  type KeptTries,
   keepOrTell,
   LESSONS,
   type LessonId,
@@ -29,7 +29,7 @@ interface Props {
   wide: boolean;
 }
 
-/** Guided lessons made of the same simulation: the list of them, one in full, or what was said and came of it. */
+/** Guided lessons made of the same simulation: the list of lessons, one lesson in full, or the predictions and results. */
 export function LessonsView({ booted, theme, wide }: Props) {
   const [open, setOpen] = useState<LessonPlace>();
   const room = useClassroom();
@@ -67,7 +67,7 @@ export function LessonsView({ booted, theme, wide }: Props) {
 /** Predictions and results of this device; a storage that fails is told of and the page goes on. */
 function useKept() {
   const { tell } = useActions();
-  const [kept, setKept] = useState<Kept>({});
+  const [kept, setKept] = useState<KeptTries>({});
   useEffect(() => setKept(readKept(deviceShelf())), []);
   const onTry = useCallback(
     (id: LessonId, one: Try) => {

@@ -1,8 +1,8 @@
-import { resultWords, type Scale, saidWords, say, type WordKey } from "@secondline/workbench/lessons";
+import { lessonResultWords, type SliderScale, saidWords, say, type WordKey } from "@secondline/workbench/lessons";
 import styles from "./ResultBars.module.css";
 
 interface Props {
-  scale: Scale;
+  scale: SliderScale;
   /** All in the scale's unit. */
   predicted: number;
   result: number;
@@ -17,7 +17,7 @@ export function ResultBars({ scale, predicted, result, given }: Props) {
       <dt className={styles.name}>{say(name)}</dt>
       <dd className={styles.value}>
         <span className={`${styles.bar} ${styles[look]}`} style={{ width: `${(value / end) * 100}%` }} />
-        <span className={styles.words}>{(look === "said" ? saidWords : resultWords)(value, scale)}</span>
+        <span className={styles.words}>{(look === "said" ? saidWords : lessonResultWords)(value, scale)}</span>
       </dd>
     </div>
   );

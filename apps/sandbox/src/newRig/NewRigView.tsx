@@ -1,6 +1,6 @@
 import { tellFault } from "@secondline/words/faults";
 import { newRigWords } from "@secondline/words/newRig";
-import { QUESTIONS, type Side } from "@secondline/workbench";
+import { QUESTIONS, type SideView } from "@secondline/workbench";
 import { useEffect } from "react";
 import { Button } from "../design/Button.tsx";
 import { Disclosure } from "../design/Disclosure.tsx";
@@ -17,7 +17,7 @@ import { type NewRigInHand, useNewRig } from "./useNewRig.ts";
 import { useSketch } from "./useSketch.ts";
 
 const { say } = newRigWords;
-const EMPTY_SIDE: Side = { site: { span: 1, rise: 0 }, points: [], connections: [] };
+const EMPTY_SIDE: SideView = { site: { span: 1, rise: 0 }, points: [], connections: [] };
 
 /** Eight questions on one page, and the rig that follows from them growing beside it. */
 export function NewRigView({ theme, openDocument }: { theme: Theme; openDocument: FileActions["openDocument"] }) {

@@ -26,7 +26,7 @@ class AtRest implements SceneClock {
 interface Props {
   sketched: Sketched | undefined;
   theme: Theme;
-  /** As it was before some answers that are to be put right. */
+  /** The picture is that of the rig before some answers that still have a fault. */
   isOld: boolean;
   /** What can be moved by hand; undefined while the answers do not say it. */
   hand: SideInHand | undefined;

@@ -5,7 +5,7 @@ import {
   type NewRig,
   type NewRigDesk,
   rigFrom,
-  type Side,
+  type SideView,
   sideOf,
 } from "@secondline/workbench";
 import { useMemo, useState } from "react";
@@ -17,8 +17,8 @@ export interface NewRigInHand extends Omit<NewRigDesk, "store" | "takeBack"> {
   readonly answers: Answers;
   readonly made: NewRig;
   /** The rig from the side, as far as the answers say it; undefined while they cannot be read. */
-  readonly side: Side | undefined;
-  /** Takes the last move in the sketch back; undefined where there is none, or something else was answered since. */
+  readonly side: SideView | undefined;
+  /** Takes the last move in the sketch back; undefined if nothing was moved, or something else was answered since. */
   readonly undo: (() => void) | undefined;
 }
 

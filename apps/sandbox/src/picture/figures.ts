@@ -1,5 +1,5 @@
 /** Figures of a page that are SVG already, as the body of a picture: copies that bring their looks with them. */
-import { escapeXml, isKeptElement, isPlace, looksOf, number, type PictureBody, SERIF } from "@secondline/figures";
+import { escapeXml, isKeptElement, isPlace, looksOf, type PictureBody, pathNumber, SERIF } from "@secondline/figures";
 
 export interface Figure {
   readonly drawing: SVGSVGElement;
@@ -20,12 +20,12 @@ export function figuresBody(figures: readonly Figure[], ink: string): PictureBod
     const box = figure.getBoundingClientRect();
     if (title !== undefined) {
       copies.push(
-        `<text x="${EDGE_WIDTH}" y="${number(height + 15)}" font-family="${escapeXml(SERIF)}" font-size="16" font-weight="600" fill="${ink}">${escapeXml(title)}</text>`,
+        `<text x="${EDGE_WIDTH}" y="${pathNumber(height + 15)}" font-family="${escapeXml(SERIF)}" font-size="16" font-weight="600" fill="${ink}">${escapeXml(title)}</text>`,
       );
       height += TITLE_HEIGHT;
     }
     copies.push(
-      `<svg x="${EDGE_WIDTH}" y="${number(height)}" width="${number(box.width)}" height="${number(box.height)}" viewBox="${figure.getAttribute("viewBox") ?? `0 0 ${number(box.width)} ${number(box.height)}`}">${copyOf(figure)}</svg>`,
+      `<svg x="${EDGE_WIDTH}" y="${pathNumber(height)}" width="${pathNumber(box.width)}" height="${pathNumber(box.height)}" viewBox="${figure.getAttribute("viewBox") ?? `0 0 ${pathNumber(box.width)} ${pathNumber(box.height)}`}">${copyOf(figure)}</svg>`,
     );
     height += box.height + FIGURE_GAP;
     width = Math.max(width, box.width + 2 * EDGE_WIDTH);

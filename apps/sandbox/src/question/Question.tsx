@@ -2,7 +2,7 @@ import type { Rig } from "@secondline/rig";
 import { asItsKeySays, type WhatIf } from "@secondline/scenarios";
 import { lowered } from "@secondline/words";
 import { sayPage } from "@secondline/words/page/page";
-import { kindsFor, legsOf, ofKind, readLeg, WALKERS, WALKERS_AT_A_LEG } from "@secondline/workbench";
+import { kindsFor, legChoices, ofKind, readLeg, WALKERS, WALKERS_AT_A_LEG } from "@secondline/workbench";
 import { Choice } from "../design/Choice.tsx";
 import { useActions, useSandbox } from "../state/useSandbox.ts";
 import { words } from "../words.ts";
@@ -102,7 +102,7 @@ function LegFailsBlanks({ whatIf, rig }: { whatIf: Extract<WhatIf, { kind: "legF
         inline
         label={sayPage("question.whichLegFails")}
         value={`${whatIf.anchor}${whatIf.leg}`}
-        options={legsOf(rig)}
+        options={legChoices(rig)}
         onChange={(leg) => chooseWhatIf({ ...whatIf, ...readLeg(leg) })}
       />
       <WalkerDoes

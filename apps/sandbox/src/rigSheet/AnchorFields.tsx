@@ -6,7 +6,7 @@ import { anchorPartOfKind, kindWords, likeLast, NEW_ANCHOR_PART } from "@secondl
 import { Disclosure } from "../design/Disclosure.tsx";
 import { MeasuredLegs } from "../measure/MeasuredLegs.tsx";
 import { useActions, useSandbox } from "../state/useSandbox.ts";
-import { ChoiceOfKind, Condition, Own, PartList, Rated } from "./parts.tsx";
+import { ChoiceOfKind, ConditionFields, Own, PartList, RatedFields } from "./parts.tsx";
 import { RigField } from "./RigField.tsx";
 
 /** Rock points, legs and hardware of one anchor. */
@@ -65,8 +65,8 @@ function Parts({ at, part, kind, least }: PartsProps) {
           ) : (
             <RigField path={`${path}.carries`} />
           )}
-          <Rated at={path} />
-          <Condition at={`${path}.condition`} />
+          <RatedFields at={path} />
+          <ConditionFields at={`${path}.condition`} />
           <Own at={path} />
         </>
       )}

@@ -18,7 +18,7 @@ import { useFaultsAt } from "./faults.ts";
 import { LineFields } from "./LineFields.tsx";
 import { useAddPart } from "./Marks.tsx";
 import { PlacesField } from "./PlacesField.tsx";
-import { Condition, Own, PartList, Rated } from "./parts.tsx";
+import { ConditionFields, Own, PartList, RatedFields } from "./parts.tsx";
 import { RigField } from "./RigField.tsx";
 import { SideDrawing } from "./SideDrawing.tsx";
 
@@ -121,8 +121,8 @@ function Joints({ parts, start }: JointsProps) {
       {(path) => (
         <>
           <RigField path={`${path}.at`} slider help />
-          <Rated at={path} />
-          <Condition at={`${path}.condition`} />
+          <RatedFields at={path} />
+          <ConditionFields at={`${path}.condition`} />
           <Own at={path} />
         </>
       )}

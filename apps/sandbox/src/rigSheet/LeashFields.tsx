@@ -1,5 +1,5 @@
 import { sayRigSheet } from "@secondline/words/page/rigSheet";
-import { Condition, Own, PartList, Rated } from "./parts.tsx";
+import { ConditionFields, Own, PartList, RatedFields } from "./parts.tsx";
 import { RigField } from "./RigField.tsx";
 
 const KNOT_WORDS: Readonly<Record<string, string>> = {
@@ -35,7 +35,7 @@ export function LeashFields() {
           </>
         )}
       </PartList>
-      <Condition at="leash.condition" />
+      <ConditionFields at="leash.condition" />
       <Own at="leash" />
       <PartList
         at="rings"
@@ -55,8 +55,8 @@ export function LeashFields() {
             <RigField path={`${path}.mass`} />
             <RigField path={`${path}.clearance`} help />
             <RigField path={`${path}.friction`} />
-            <Rated at={path} />
-            <Condition at={`${path}.condition`} />
+            <RatedFields at={path} />
+            <ConditionFields at={`${path}.condition`} />
             <Own at={path} />
           </>
         )}

@@ -1,11 +1,11 @@
 import { valueAt } from "@secondline/rig";
 import { sayRigSheet } from "@secondline/words/page/rigSheet";
-import { sectionTitle, stockOf, wearOfKind, wearTitle } from "@secondline/workbench";
+import { sectionTitle, stockOf, wearItemTitle, wearOfKind } from "@secondline/workbench";
 import { Disclosure } from "../design/Disclosure.tsx";
 import { useActions, useSandbox } from "../state/useSandbox.ts";
 import { useFaultCount } from "./faults.ts";
 import { MarkedTitle } from "./Marks.tsx";
-import { ChoiceOfKind, Condition, LineEnd, Own, PartList } from "./parts.tsx";
+import { ChoiceOfKind, ConditionFields, LineEndFields, Own, PartList } from "./parts.tsx";
 import { RigField } from "./RigField.tsx";
 
 /** Sections of a line with what has happened to them, and its two ends. */
@@ -28,8 +28,8 @@ export function LineFields({ line }: { line: "main" | "backup" }) {
           {(path) => <Section at={path} />}
         </PartList>
       </Disclosure>
-      <LineEnd at={`${line}.endA`} title={sayRigSheet("lineFields.endAnchorA")} />
-      <LineEnd at={`${line}.endB`} title={sayRigSheet("lineFields.endAnchorB")} />
+      <LineEndFields at={`${line}.endA`} title={sayRigSheet("lineFields.endAnchorA")} />
+      <LineEndFields at={`${line}.endB`} title={sayRigSheet("lineFields.endAnchorB")} />
     </>
   );
 }
@@ -39,8 +39,8 @@ function Section({ at }: { at: string }) {
     <>
       <RigField path={`${at}.stock`} />
       <RigField path={`${at}.length`} help />
-      <Condition at={`${at}.condition`} />
-      <PartList at={`${at}.wear`} part="wornPlace" make={() => wearOfKind({}, "clampMark")} titleOf={wearTitle}>
+      <ConditionFields at={`${at}.condition`} />
+      <PartList at={`${at}.wear`} part="wornPlace" make={() => wearOfKind({}, "clampMark")} titleOf={wearItemTitle}>
         {(path) => <Wear at={path} />}
       </PartList>
       <Own at={at} />

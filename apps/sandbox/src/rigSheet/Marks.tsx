@@ -8,7 +8,7 @@ import styles from "./Marks.module.css";
 
 const { say } = newRigWords;
 
-/** Marks in any of these groups; all of them where no group is named. */
+/** Marks in any of these groups; all marks if no group is named. */
 function useMarksIn(groups?: readonly string[]): readonly string[] {
   return useSandbox(useShallow(({ document }) => marksInGroups(document.history.present.rig, groups)));
 }
@@ -73,7 +73,7 @@ export function MarkedTitle({ title, groups }: { title: string; groups: readonly
   );
 }
 
-/** How many there are in all; nothing where there is none. */
+/** The number of all marks; shows nothing if there is no mark. */
 export function MarksState() {
   const { length: count } = useMarksIn();
   return count === 0 ? null : <p className={styles.state}>{say("state.good", { count })}</p>;

@@ -15,7 +15,7 @@ import { GroundFields } from "./GroundFields.tsx";
 import { LeashFields } from "./LeashFields.tsx";
 import { LineFields } from "./LineFields.tsx";
 import { ConfirmAll, MarkedTitle, MarksState } from "./Marks.tsx";
-import { Condition, Own, Rated } from "./parts.tsx";
+import { ConditionFields, Own, RatedFields } from "./parts.tsx";
 import { RigField } from "./RigField.tsx";
 import styles from "./RigSheet.module.css";
 import { RigSketch } from "./RigSketch.tsx";
@@ -81,8 +81,8 @@ export function RigSheet({ onClose }: { onClose?: () => void }) {
           <RigField path="walker.rescuer" help />
           <RigField path="walker.tieIn" help />
           <RigField path="walker.lateral" help />
-          <Rated at="harness" />
-          <Condition at="harness.condition" />
+          <RatedFields at="harness" />
+          <ConditionFields at="harness.condition" />
           <Own at="harness" />
         </Group>
         <Group title={sayRigSheet("rigSheet.anchorA")} groups={["anchorA"]}>

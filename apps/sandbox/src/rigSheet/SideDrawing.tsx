@@ -1,5 +1,5 @@
 import { newRigWords } from "@secondline/words/newRig";
-import { documentHost, type Held, type Side, sideFrame, sideOf } from "@secondline/workbench";
+import { documentHost, type Held, type SideView, sideFrame, sideOf } from "@secondline/workbench";
 import { useMemo } from "react";
 import { PlainSide } from "../side/PlainSide.tsx";
 import { SideHandles } from "../side/SideHandles.tsx";
@@ -19,14 +19,14 @@ export function SideDrawing({ grip }: { grip: Held["kind"] }) {
   return <Drawing side={side} grip={grip} />;
 }
 
-function Drawing({ side, grip }: { side: Side; grip: Held["kind"] }) {
+function Drawing({ side, grip }: { side: SideView; grip: Held["kind"] }) {
   const host = documentHost(useContextOrThrow(), side);
   const desk = useSideDesk(side, host);
   const {
     ref,
     size: { width },
   } = useFrameSize<HTMLDivElement>();
-  // Of the profile before the hand took hold of it: a drawing that follows the hand runs away from it.
+  // The frame is that of the profile before the drag: a frame that follows the hand would run away from it.
   const projection = useMemo(() => sideFrame(side, Math.max(width, 200)), [side, width]);
   return (
     <>

@@ -14,7 +14,7 @@ import styles from "./parts.module.css";
 import { RigField } from "./RigField.tsx";
 
 /** Rated strength with its basis. */
-export function Rated({ at }: { at: string }) {
+export function RatedFields({ at }: { at: string }) {
   return (
     <>
       <RigField path={`${at}.strength`} />
@@ -24,7 +24,7 @@ export function Rated({ at }: { at: string }) {
 }
 
 /** What has happened to a part. */
-export function Condition({ at }: { at: string }) {
+export function ConditionFields({ at }: { at: string }) {
   const faults = useFaultCount([at]);
   return (
     <Disclosure title={sayRigSheet("parts.ageWeather")} faults={faults} level={4}>
@@ -48,14 +48,14 @@ export function Own({ at }: { at: string }) {
 }
 
 /** How a line ends at an anchor; the kind decides which fields there are. */
-export function LineEnd({ at, title }: { at: string; title: string }) {
+export function LineEndFields({ at, title }: { at: string; title: string }) {
   const kind = useSandbox((state) => valueAt(state.document.history.present.rig, `${at}.kind`));
   const faults = useFaultCount([at]);
   return (
     <Disclosure title={<MarkedTitle title={title} groups={[at]} />} faults={faults} level={4}>
       <EndKind at={at} />
       {kind === "knot" && <RigField path={`${at}.knot`} />}
-      <Rated at={at} />
+      <RatedFields at={at} />
       {kind === "weblock" && (
         <>
           <RigField path={`${at}.slipLoad`} help />
@@ -63,7 +63,7 @@ export function LineEnd({ at, title }: { at: string; title: string }) {
         </>
       )}
       <RigField path={`${at}.bend`} help />
-      <Condition at={`${at}.condition`} />
+      <ConditionFields at={`${at}.condition`} />
       <Own at={at} />
     </Disclosure>
   );

@@ -6,7 +6,7 @@ import type { SideInHand } from "./useSideDesk.ts";
 
 const { say } = newRigWords;
 
-/** Buttons for what a hand cannot do in the drawing, and what is told of it. `onUndo`: where the page has no undo of its own. */
+/** Buttons for what a hand cannot do in the drawing, and their messages. `onUndo`: for a page that has no undo of its own. */
 export function SideTools({ desk, onUndo }: { desk: SideInHand; onUndo?: (() => void) | undefined }) {
   const { chosen, shown, fault } = desk;
   const point = chosen?.kind === "ground" ? chosen.index : undefined;

@@ -1,4 +1,4 @@
-/** What is said of keeping the work in hand. */
+/** What is said of keeping the current work. */
 import { sayPage } from "@secondline/words/page/page";
 export function saveTrouble(error: unknown): string {
   const full = error instanceof DOMException && error.name === "QuotaExceededError";

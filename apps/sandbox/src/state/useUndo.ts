@@ -1,4 +1,4 @@
-import { type DocumentName, type Documents, documentsOf, nameOf, type Step } from "@secondline/workbench";
+import { type DocumentName, type Documents, documentNameOf, documentsOf, type Step } from "@secondline/workbench";
 import { words } from "../words.ts";
 import { useActions, useSandbox } from "./useSandbox.ts";
 
@@ -9,7 +9,7 @@ export function useUndo(inView: (name: DocumentName) => boolean) {
   const next = useSandbox((state) => state.document.history.future[0]);
   const label = (step: Step<Documents> | undefined) => {
     if (!step) return undefined;
-    const name = nameOf(documentsOf(step));
+    const name = documentNameOf(documentsOf(step));
     return inView(name) ? step.label : words.say(`step.${name}`, { step: step.label });
   };
   return { undoable: label(last), redoable: label(next), onUndo: undo, onRedo: redo };

@@ -3,7 +3,7 @@ import type { StockDocument } from "@secondline/workbench";
 import { useState } from "react";
 import { Button } from "../design/Button.tsx";
 import { useActions } from "../state/useSandbox.ts";
-import { StockForm } from "./StockForm.tsx";
+import { StockDialog } from "./StockDialog.tsx";
 
 interface Props {
   names: readonly string[];
@@ -17,7 +17,7 @@ export function OwnStock({ names, onKeep }: Props) {
   return (
     <>
       <Button icon="plus" label={newRigWords.say("own.open")} onClick={() => setOpen(true)} />
-      <StockForm
+      <StockDialog
         open={open}
         names={names}
         onClose={() => setOpen(false)}

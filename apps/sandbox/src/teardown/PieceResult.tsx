@@ -1,4 +1,4 @@
-/** One piece of the plan, and the fields for what the machine says of it. */
+/** One piece of the plan, and the fields for the machine's result. */
 
 import type { Rig } from "@secondline/rig";
 import { type BreakTest, OUTCOMES, type Piece, type Teardown, testFields } from "@secondline/strength";

@@ -2,7 +2,7 @@
 import type { Rig } from "@secondline/rig";
 import type { BreakTest, Teardown } from "@secondline/strength";
 import { englishTeardownWords as teardownWords } from "@secondline/words/teardown";
-import { resultOf } from "@secondline/workbench";
+import { pieceResultOf } from "@secondline/workbench";
 import { Lines } from "../design/Lines.tsx";
 import { PieceResult } from "./PieceResult.tsx";
 import styles from "./teardown.module.css";
@@ -27,7 +27,7 @@ export function PlanPart({ rig, plan, tests, onResult }: Props) {
       <List items={bands.map((band) => teardownWords.teardownBand(rig, band))} />
       <ol className={styles.pieces}>
         {pieces.map((piece) => (
-          <PieceResult key={piece.id} {...{ rig, plan, piece, onResult }} done={resultOf(tests, plan, piece)} />
+          <PieceResult key={piece.id} {...{ rig, plan, piece, onResult }} done={pieceResultOf(tests, plan, piece)} />
         ))}
       </ol>
       {wanted !== undefined && <p>{wanted}</p>}

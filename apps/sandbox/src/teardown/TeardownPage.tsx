@@ -1,4 +1,4 @@
-/** The teardown of the line in hand on the day that is shown: what to cut, the sheet to print, and results that become the break log. */
+/** The teardown of the open rig's line on the day that is shown: what to cut, the sheet to print, and results that become the break log. */
 import type { Rig } from "@secondline/rig";
 import { type BreakTest, DEFAULT_PULLS, type Teardown } from "@secondline/strength";
 import { sayTeardown } from "@secondline/words/page/teardown";

@@ -3,10 +3,10 @@ import {
   axisKilojoules,
   balanceSentence,
   bandLabels,
-  energyAt,
   energyData,
   energyDrawing,
   energyStack,
+  energyWordsAt,
   markUnder,
   type PlotFrame,
   type Probe,
@@ -42,7 +42,7 @@ export function EnergyPlot({ recording, clock, view, frame, compact }: Props) {
     () => bandLabels(stack, range, frame, data.top, palette, compact),
     [stack, range, frame, data.top, palette, compact],
   );
-  const describe = useCallback((time: number) => energyAt(stack, time), [stack]);
+  const describe = useCallback((time: number) => energyWordsAt(stack, time), [stack]);
   return (
     <TimePlot
       {...{ clock, range, frame, compact, palette, drawing, data, labels, describe }}

@@ -1,12 +1,19 @@
-import { type LaidFlag, laidFlags, type Mark, type PlotFrame, type TimeRange, xOf } from "@secondline/figures/time";
+import {
+  type EventMark,
+  type LaidFlag,
+  laidFlags,
+  type PlotFrame,
+  type TimeRange,
+  xOf,
+} from "@secondline/figures/time";
 import { sayTime } from "@secondline/words/page/time";
 import type { PlaybackClock } from "@secondline/workbench";
 import { useClock } from "../clock/useClock.ts";
 import styles from "./Plot.module.css";
-import { textWidth } from "./textWidth.ts";
+import { axisTextWidth } from "./textWidth.ts";
 
 interface Props {
-  readonly marks: readonly Mark[];
+  readonly marks: readonly EventMark[];
   readonly clock: PlaybackClock;
   readonly range: TimeRange;
   readonly frame: PlotFrame;
@@ -18,7 +25,7 @@ interface Props {
 export function EventFlags({ marks, clock, range, frame, compact }: Props) {
   return (
     <div className={styles.flags} style={{ left: frame.left, width: frame.width, height: frame.top + frame.height }}>
-      {laidFlags(marks, range, frame, textWidth).map((flag) => (
+      {laidFlags(marks, range, frame, axisTextWidth).map((flag) => (
         <div key={flag.mark.key}>
           <i
             className={flag.words ? styles.eventLine : `${styles.eventLine} ${styles.wordless}`}

@@ -1,10 +1,10 @@
 import { PEAK_WORDS_SIZE, type PeakMark, type PlotFrame, wordedPeaks } from "@secondline/figures/time";
 import styles from "./Plot.module.css";
-import { textWidth } from "./textWidth.ts";
+import { axisTextWidth } from "./textWidth.ts";
 
 /** Marks with their values; where words would cover one another the smaller peak's go. Pressed through the plot. */
 export function PeakMarks({ peaks, frame }: { readonly peaks: readonly PeakMark[]; readonly frame: PlotFrame }) {
-  const worded = wordedPeaks(peaks, frame, textWidth);
+  const worded = wordedPeaks(peaks, frame, axisTextWidth);
   return (
     <svg
       className={styles.peaks}

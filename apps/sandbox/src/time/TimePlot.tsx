@@ -1,4 +1,4 @@
-import type { EndLabel, Mark, PlotData, PlotDrawing, PlotFrame, Probe, TimeRange } from "@secondline/figures/time";
+import type { EndLabel, EventMark, PlotData, PlotDrawing, PlotFrame, Probe, TimeRange } from "@secondline/figures/time";
 import type { PlaybackClock, ScrubTarget } from "@secondline/workbench";
 import type { ReactNode } from "react";
 import type { Palette } from "../design/palette.ts";
@@ -24,7 +24,7 @@ interface Props extends Pick<ScrubTarget, "duration" | "onRange"> {
   /** The cursor's time and the values there, in words. */
   readonly describe: (time: number) => string;
   /** What happened, over the plot. */
-  readonly marks?: readonly Mark[];
+  readonly marks?: readonly EventMark[];
   /** The second cursor [s]; null: none. */
   readonly measure?: number | null;
   readonly onMeasure?: (time: number) => void;

@@ -3,7 +3,7 @@ import type { Recording } from "@secondline/engine";
 import { type PlotRequest, plotFrame, stripGutter, stripSentence, type TimeRange } from "@secondline/figures/time";
 import type { TraceBand } from "@secondline/scenarios";
 import { type BreaksTold, quantity } from "@secondline/words";
-import { bandSentence } from "@secondline/words/draws";
+import { drawsBandSentence } from "@secondline/words/draws";
 import { sayTime } from "@secondline/words/page/time";
 import type { PlaybackClock } from "@secondline/workbench";
 import { useId, useMemo, useState } from "react";
@@ -14,7 +14,7 @@ import { PlayBar } from "./PlayBar.tsx";
 import { RangeTools } from "./RangeTools.tsx";
 import { ShowMenu } from "./ShowMenu.tsx";
 import styles from "./TimeStrip.module.css";
-import { textWidth } from "./textWidth.ts";
+import { axisTextWidth } from "./textWidth.ts";
 import { useFrameSize } from "./useFrameSize.ts";
 import { useShownTraces } from "./useShownTraces.ts";
 import { stripKeys, useTimeView } from "./useTimeView.ts";
@@ -24,7 +24,7 @@ interface Props {
   /** The run before, drawn lighter behind this one. */
   readonly previous?: Recording | undefined;
   readonly clock: PlaybackClock;
-  /** Of draws of the same what-if, to be shown behind its traces. */
+  /** The band of draws of the same what-if, shown behind its traces. */
   readonly band?: TraceBand | undefined;
   /** What gave way in the run, as its outcome names it. */
   readonly told?: BreaksTold | undefined;
@@ -49,7 +49,12 @@ export function TimeStrip(props: Props) {
   const { ref, size } = useFrameSize<HTMLElement>();
   const frame = useMemo(
     () =>
-      plotFrame(size.width, size.height, compact, stripGutter(tab === "energy" ? tab : "forces", recording, textWidth)),
+      plotFrame(
+        size.width,
+        size.height,
+        compact,
+        stripGutter(tab === "energy" ? tab : "forces", recording, axisTextWidth),
+      ),
     [size, compact, tab, recording],
   );
   const onKeyDown = useMemo(() => stripKeys(view.act), [view.act]);
@@ -84,7 +89,7 @@ export function TimeStrip(props: Props) {
               {quantity.unbroken(stripSentence(tab, recording, previous, forces.reading))}
               {tab === "forces" && forces.band && (
                 // Beside the plot its key says it in short.
-                <span className={compact ? undefined : "visually-hidden"}> {bandSentence(forces.band)}</span>
+                <span className={compact ? undefined : "visually-hidden"}> {drawsBandSentence(forces.band)}</span>
               )}
             </p>
           </div>

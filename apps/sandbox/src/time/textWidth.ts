@@ -2,7 +2,7 @@
 const widths = new Map<string, number>();
 let pen: CanvasRenderingContext2D | null | undefined;
 
-export function textWidth(text: string): number {
+export function axisTextWidth(text: string): number {
   const known = widths.get(text);
   if (known !== undefined) return known;
   pen ??= document.createElement("canvas").getContext("2d");

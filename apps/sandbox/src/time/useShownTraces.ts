@@ -4,7 +4,7 @@ import {
   type ForceView,
   forceView,
   loadedTraces,
-  type Trace,
+  type PlottedTrace,
   type TraceId,
 } from "@secondline/figures/time";
 import type { TraceBand } from "@secondline/scenarios";
@@ -14,7 +14,7 @@ export interface ShownTraces {
   readonly forces: ForceView;
   readonly onHighlight: (id: string | null) => void;
   readonly menu: {
-    readonly traces: readonly Trace[];
+    readonly traces: readonly PlottedTrace[];
     readonly shown: ReadonlySet<TraceId>;
     readonly onShown: (id: TraceId, on: boolean) => void;
     readonly drawn: DrawnSamples;

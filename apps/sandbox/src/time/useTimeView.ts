@@ -1,13 +1,13 @@
 import type { Recording } from "@secondline/engine";
-import { eventMarks, fitRange, type Mark, rangeShowing, type TimeRange } from "@secondline/figures/time";
+import { type EventMark, eventMarks, fitRange, rangeShowing, type TimeRange } from "@secondline/figures/time";
 import type { BreaksTold } from "@secondline/words";
 import { type KeyAction, keyAction, type PlaybackClock, stripDoes } from "@secondline/workbench";
 import { useCallback, useEffect, useMemo, useState } from "react";
 import { keepsKey } from "./keepsKey.ts";
 
-/** What the strip shows of the run, and everything that can be asked of it by button, key or touch. */
+/** What the strip shows of the run, and everything that button, key or touch can do with the strip. */
 export interface TimeView {
-  readonly marks: readonly Mark[];
+  readonly marks: readonly EventMark[];
   readonly range: TimeRange;
   readonly setRange: (range: TimeRange) => void;
   /** The second cursor [s]; null: none. */

@@ -21,7 +21,7 @@ export function PartRuns({ part, rig, outcome }: { part: PartOutcome; rig: Rig; 
   return strip && <Strip {...{ strip, outcome, rig, title }} />;
 }
 
-/** Of the pull on the person. */
+/** The runs of the event with the hardest pull on the person. */
 export function PullRuns({ rig, outcome }: { rig: Rig; outcome: Outcome }) {
   const strip = useMemo(() => pullStrip(outcome), [outcome]);
   return strip && <Strip {...{ strip, outcome, rig }} title={sayDraws("strip.person")} limits={LIMITS} />;

@@ -13,7 +13,7 @@ import styles from "./figures.module.css";
 import { Grip } from "./Grip.tsx";
 import type { Along } from "./useAlong.ts";
 
-/** How much of the webbing is in sight, where that lies on the whole of it, and how to see more or less. */
+/** How much of the webbing is in sight, where this stretch lies on the webbing, and how to see more or less. */
 export function AlongTools({ along, state }: { along: Along; state: WebbingState }) {
   const { ref, size } = useFrameSize<HTMLDivElement>();
   return (

@@ -1,5 +1,5 @@
 import { resultMark } from "@secondline/figures/breakLog";
-import { listed } from "@secondline/rig";
+import { issuesListed } from "@secondline/rig";
 import type { BreakTest, LogFault } from "@secondline/strength";
 import { englishBreakLogWords as breakLogWords } from "@secondline/words/breakLog";
 import { tellLogFault } from "@secondline/words/logFaults";
@@ -97,7 +97,7 @@ function Key() {
   );
 }
 
-/** Every bad row of a file by itself; nothing of that file was taken. */
+/** Every bad row of a file by itself; no row of the file was taken. */
 export function LogFaults({
   name,
   faults,
@@ -107,7 +107,7 @@ export function LogFaults({
   faults: readonly LogFault[];
   onClose: () => void;
 }) {
-  const { issues, more } = listed(faults);
+  const { issues, more } = issuesListed(faults);
   return (
     <section className={styles.faults} role="alert" aria-label={sayBreakLog("breakLogPage.faultsFile")}>
       <p className={styles.serif}>{sayBreakLog("breakLogPage.notImportedThings", { name, count: faults.length })}</p>

@@ -10,7 +10,7 @@ import {
 } from "@secondline/workbench";
 import {
   asKind,
-  type EntryField,
+  type EntryFormField,
   fieldValue,
   inWords,
   messagesUnder,
@@ -99,7 +99,7 @@ export function EntryForm({ entry: index }: { entry: number }) {
 }
 
 interface FieldProps {
-  field: EntryField;
+  field: EntryFormField;
   entry: WrittenEntry;
   put: (entry: WrittenEntry, group?: string) => void;
   finish: () => void;

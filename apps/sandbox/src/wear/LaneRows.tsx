@@ -2,7 +2,7 @@ import type { Scale } from "@secondline/figures";
 import { laneBar, laneEnd, laneHead } from "@secondline/figures/wear";
 import { formatLength } from "@secondline/words/formats";
 import { sayRecord } from "@secondline/words/page/record";
-import type { Grip as GripEnd } from "@secondline/workbench";
+import type { GrippedPart as GripEnd } from "@secondline/workbench";
 import { type LaidItem, type LaidLane, laneHeight } from "@secondline/workbench/record";
 import { Shapes } from "../picture/Shapes.tsx";
 import styles from "./figures.module.css";

@@ -1,4 +1,4 @@
-import { listed } from "@secondline/rig";
+import { issuesListed } from "@secondline/rig";
 import { type BreakTest, LOG_COLUMNS, type LogColumn, type LogFact } from "@secondline/strength";
 import { columnLabel, sayColumns as say } from "@secondline/words/columns";
 import { tellLogFault } from "@secondline/words/logFaults";
@@ -160,7 +160,7 @@ function Faults({
 }: {
   faults: readonly { readonly line: number; readonly column: string; readonly message: LogFact }[];
 }) {
-  const { issues, more } = listed(faults);
+  const { issues, more } = issuesListed(faults);
   return (
     <ul className={styles.faults}>
       {issues.map(({ line, column, message }) => (

@@ -114,7 +114,7 @@ function RemoveOwner({ what, onRemove }: { what: string; onRemove: () => void })
   );
 }
 
-/** The rig in hand says what a webbing is made of; without it, the reader does. */
+/** The open rig says what a webbing is made of; without it, the reader does. */
 export function StockOf({ facts }: { facts: WebbingFacts }) {
   const stocks = useWear((state) => state.work.stocks);
   const { change } = useWearActions();

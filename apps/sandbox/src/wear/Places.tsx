@@ -3,7 +3,7 @@ import { listed } from "@secondline/words";
 import { tellNote } from "@secondline/words/notes";
 import { sayWear } from "@secondline/words/page/wear";
 import { isNamed, type Stretch } from "@secondline/workbench";
-import { around, dated, dateWords, flagWords, partName, rigsIn } from "@secondline/workbench/record";
+import { capitalPartName, dated, dateWords, flagWords, rigsIn, withSurroundings } from "@secondline/workbench/record";
 import { useMemo } from "react";
 import { DEMO_RIGS } from "../demo/demoRigs.ts";
 import { Button } from "../design/Button.tsx";
@@ -21,7 +21,7 @@ export function Places() {
   const { look } = useWearActions();
   function show({ id, to }: WebbingState, place: Stretch): void {
     const owner = { list: "webbings", index: webbings.findIndex((webbing) => webbing.id === id) } as const;
-    look({ owner, entry: undefined, along: around(place, to) });
+    look({ owner, entry: undefined, along: withSurroundings(place, to) });
     document.querySelector("[data-along]")?.scrollIntoView({ block: "nearest" });
   }
   const places = useMemo(
@@ -30,7 +30,7 @@ export function Places() {
     [webbings, flags],
   );
   const open = useMemo(
-    () => [...webbings, ...parts.map((part) => ({ ...part, name: partName(part.part) }))].flatMap(needFacts),
+    () => [...webbings, ...parts.map((part) => ({ ...part, name: capitalPartName(part.part) }))].flatMap(needFacts),
     [webbings, parts],
   );
   return (
@@ -65,7 +65,7 @@ export function Places() {
   );
 }
 
-/** What of this record the verdict of the rig in hand takes, and the one step to leaving it out. */
+/** What of this record the verdict of the open rig takes, and the one step to leaving it out. */
 export function InTheVerdict() {
   const record = useWear((state) => state.good.record);
   const faulty = useWear((state) => state.issues.length > 0);

@@ -1,5 +1,5 @@
 import { sayRecord } from "@secondline/words/page/record";
-import { countOf, NO_PLAN, planOf, withPlan } from "@secondline/workbench";
+import { NO_PLAN, plannedCount, planOf, withPlan } from "@secondline/workbench";
 import { messagesUnder } from "@secondline/workbench/record";
 import { Disclosure } from "../design/Disclosure.tsx";
 import { TextField } from "../design/TextField.tsx";
@@ -18,11 +18,11 @@ const FIELDS = [
     key: "falls",
     label: sayRecord("planOfUse.fallsBetweenInspections"),
     hint: sayRecord("planOfUse.fallsHint"),
-    read: countOf,
+    read: plannedCount,
   },
 ] as const;
 
-/** How often the rig in hand is to be inspected, and how many falls come between: what makes an assessment lapse. */
+/** How often the open rig is to be inspected, and how many falls come between: what makes an assessment lapse. */
 export function PlanOfUse() {
   const fits = useFits();
   const rig = useSandbox((state) => state.document.rig);

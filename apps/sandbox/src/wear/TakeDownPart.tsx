@@ -4,7 +4,7 @@ import { tellFault } from "@secondline/words/faults";
 import { tellNote } from "@secondline/words/notes";
 import { sayWear } from "@secondline/words/page/wear";
 import { untilWords } from "@secondline/words/until";
-import { dated, dateWords, outlookOf, type TakeDownState, testsTaken } from "@secondline/workbench/record";
+import { dated, dateWords, outlookOf, type TakeDownState, testsTakenWords } from "@secondline/workbench/record";
 import { Button } from "../design/Button.tsx";
 import { Disclosure } from "../design/Disclosure.tsx";
 import { VerdictMark } from "../design/VerdictMark.tsx";
@@ -14,7 +14,7 @@ import { words } from "../words.ts";
 import { Messages } from "./EntryForm.tsx";
 import styles from "./wear.module.css";
 
-/** The verdict of the day that is shown, until when the rig in hand may stay up, and part by part. */
+/** The verdict of the day that is shown, until when the open rig may stay up, and part by part. */
 export function TakeDownPart({ state }: { state: TakeDownState }) {
   return (
     <section className={styles.section} aria-label={sayWear("takeDownPart.takeDownDate")}>
@@ -162,7 +162,7 @@ function Tests() {
   if (given === 0) return null;
   return (
     <>
-      <p className={styles.note}>{testsTaken(assessment, given)}</p>
+      <p className={styles.note}>{testsTakenWords(assessment, given)}</p>
       {assessment.assessed.taken.tests && log.invented && (
         <p className={styles.warn}>{sayWear("takeDownPart.testsInvented")}</p>
       )}

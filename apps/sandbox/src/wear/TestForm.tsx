@@ -23,7 +23,7 @@ interface FormProps {
   children: ReactNode;
 }
 
-/** Tells how many fields are wrong and goes to the first of them, once it is marked. */
+/** Tells how many fields are wrong and goes to the first wrong field, once it is marked. */
 function Form({ draft, onDraft, onTest, refused, label, isFocused = false, onKeyDown, children }: FormProps) {
   const { announce } = useActions();
   const form = useRef<HTMLFormElement>(null);
@@ -72,7 +72,7 @@ interface ChangeProps {
   onLeave: () => void;
 }
 
-/** A test of the log in its fields; the log keeps the test as it was until all of them are right and kept. */
+/** A test of the log in its fields. The log keeps the old test until all fields are right and the user keeps them. */
 export function TestChange({ test, onKeep, onLeave }: ChangeProps) {
   const [draft, setDraft] = useState(() => draftOf(testFields(test)));
   return (

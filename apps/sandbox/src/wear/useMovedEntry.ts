@@ -1,5 +1,5 @@
 import { sayRecord } from "@secondline/words/page/record";
-import { entriesOf, type Grip as GripEnd, movePlace, placeOf, replaceEntry } from "@secondline/workbench";
+import { entriesOf, type GrippedPart as GripEnd, movePlace, placeOf, replaceEntry } from "@secondline/workbench";
 import { following } from "@secondline/workbench/record";
 import { useRef } from "react";
 import { useWear, useWearActions } from "../wearInHand/useWear.ts";

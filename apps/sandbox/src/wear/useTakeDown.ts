@@ -1,5 +1,5 @@
 import { foundOf, outcomeOf } from "@secondline/workbench";
-import { type Dated, type TakeDownState, usable } from "@secondline/workbench/record";
+import { type DatedOutlook, type TakeDownState, usable } from "@secondline/workbench/record";
 import { useMemo } from "react";
 import { useSandbox } from "../state/useSandbox.ts";
 import { useAnalysis } from "../wearInHand/useAnalysis.ts";
@@ -17,7 +17,7 @@ export function useTakeDown(): TakeDownState {
   const use = useSandbox((state) => usable(state, fits));
   const asked = use === "used" ? found : undefined;
   const key = useMemo(() => ({ written, on, tests, rig, asked }), [written, on, tests, rig, asked]);
-  const answer = useAnalysis<Dated>(
+  const answer = useAnalysis<DatedOutlook>(
     key,
     asked &&
       (async (analysis) => {

@@ -1,7 +1,7 @@
 /** What takes longer than a frame, as it is asked for and answered across the threads. */
 import type { Plot } from "@secondline/figures";
 import type { BreakLogReport, BreakTest } from "@secondline/strength";
-import type { cardDates, takeDown } from "@secondline/workbench";
+import type { cardDates, takeDownOutlook } from "@secondline/workbench";
 
 export interface LogFindings {
   readonly report: BreakLogReport;
@@ -11,6 +11,6 @@ export interface LogFindings {
 
 export interface Analysis {
   breakLog(tests: readonly BreakTest[]): LogFindings;
-  takeDown: typeof takeDown;
+  takeDown: typeof takeDownOutlook;
   card: typeof cardDates;
 }

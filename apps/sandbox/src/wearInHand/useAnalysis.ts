@@ -5,7 +5,7 @@ import { type JobInHand, useJob } from "../state/useJob.ts";
 import type { Analysis } from "./analysis.ts";
 
 let remote: Remote<Analysis> | undefined;
-/** Those who wait for an answer; all are told when the thread dies. */
+/** Callers that wait for an answer; all are told when the thread dies. */
 const waiting = new Set<(error: Error) => void>();
 
 /** The thread for statistics, made when first needed; one that dies is replaced at the next question. */
@@ -27,7 +27,7 @@ function analysis(): Remote<Analysis> {
 }
 
 /** The answer of the thread, or an error when it dies before it has answered. */
-export async function answerOf<T>(ask: (analysis: Remote<Analysis>) => Promise<T>): Promise<T> {
+export async function analysisAnswer<T>(ask: (analysis: Remote<Analysis>) => Promise<T>): Promise<T> {
   let fail: (error: Error) => void = () => undefined;
   const death = new Promise<never>((_, reject) => {
     fail = reject;
@@ -55,7 +55,7 @@ export function useAnalysis<T>(
     slot.rest("waiting");
     const timer = setTimeout(() => {
       // The thread finishes what it began: to end it would cost the others their answers.
-      const run = async () => ({ ok: true, value: await answerOf(ask) }) as const;
+      const run = async () => ({ ok: true, value: await analysisAnswer(ask) }) as const;
       void slot.run({ begun: undefined, run, cancel: () => undefined });
     }, SETTLE_MS);
     return () => {

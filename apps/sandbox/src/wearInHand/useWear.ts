@@ -50,7 +50,7 @@ function useNeeded(state: WebbingState | undefined): Needed | undefined {
   return useMemo(() => neededBy(placement, outcome, rig), [placement, outcome, rig]);
 }
 
-/** The rig in hand appears in the record on the day that is shown. */
+/** The open rig appears in the record on the day that is shown. */
 export function useFits(): boolean {
   const record = useWear((state) => state.good.record);
   const on = useWear((state) => state.on);

@@ -2,7 +2,7 @@
 import { breakLogPlots } from "@secondline/figures/breakLog";
 import { analyseBreakLog } from "@secondline/strength";
 import { englishBreakLogWords as words } from "@secondline/words/breakLog";
-import { cardDates, takeDown } from "@secondline/workbench";
+import { cardDates, takeDownOutlook } from "@secondline/workbench";
 import { expose } from "comlink";
 import type { Analysis } from "./analysis.ts";
 
@@ -11,7 +11,7 @@ const analysis: Analysis = {
     const report = analyseBreakLog(tests);
     return { report, plots: breakLogPlots(tests, report, words) };
   },
-  takeDown,
+  takeDown: takeDownOutlook,
   card: cardDates,
 };
 

@@ -56,7 +56,7 @@ function sweepRun(m: Float64Array, head: number, run: number, before: Float64Arr
   let px = m[X + first]!;
   let py = m[Y + first]!;
   let pz = m[Z + first]!;
-  // Velocities before the step of the node at hand; it has its new ones when the next element comes to it.
+  // Velocities of the current node before the step. The node has its new velocities when the next element comes to it.
   let ox = m[VX + first]!;
   let oy = m[VY + first]!;
   let oz = m[VZ + first]!;
@@ -189,7 +189,7 @@ function furtherBranches(m: Float64Array, head: number, run: number): void {
   }
 }
 
-/** By how much tension exceeds strength where it does so most; 0 where nowhere. */
+/** The most by which tension exceeds strength anywhere; 0 if it does nowhere. */
 function findExcess(m: Float64Array, head: number): void {
   const pitch = m[head + HEAD.pitch]! | 0;
   const S = (m[head + HEAD.base]! + COLUMN.S * pitch) | 0;
@@ -262,7 +262,7 @@ export interface LineKernel {
    * others would end up on the heap.
    */
   step(head: number): void;
-  /** Takes the tensions of the line whose rows (see `ROWS`) lie at `head` into row `place` of those kept; so those chained to it. */
+  /** Takes the tensions of the line whose rows (see `ROWS`) lie at `head` into its kept row `place`. Lines chained to it follow. */
   row(head: number, place: number): void;
 }
 

@@ -5,7 +5,7 @@
 import { type LineKernel, typescriptKernel } from "./lineKernel.ts";
 import { lineKernelWasmBase64 } from "./lineKernel.wasm.ts";
 
-/** The little of the platform that is used here; the engine's library setting knows none of it. */
+/** The few platform types that are used here; the engine's `lib` setting has none of them. */
 interface WasmPlatform {
   readonly WebAssembly?: {
     validate(bytes: Uint8Array): boolean;
@@ -40,7 +40,7 @@ function moduleOf({ WebAssembly, atob }: WasmPlatform): object | undefined {
   return compiled ?? undefined;
 }
 
-/** The kernel in WebAssembly, on memory of its own of so many numbers; undefined where it cannot be had. */
+/** The kernel in WebAssembly, on its own memory of so many numbers; undefined if the platform has no WebAssembly. */
 export function wasmKernel(size: number): LineKernel | undefined {
   const platform = globalThis as WasmPlatform;
   const module = moduleOf(platform);

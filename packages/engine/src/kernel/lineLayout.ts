@@ -92,7 +92,7 @@ export const ROWS = {
   a1: 5,
   b1: 6,
   b2: 7,
-  /** Where the rows of the line lie whose row is taken with it; 0: of none. */
+  /** Where the rows of the line lie whose row is taken together with this one; 0: no other line. */
   next: 8,
   /** From here, in columns: before, x[2], low[2], high[2], rows[places]. */
   columns: 10,

@@ -3,7 +3,7 @@ import type { LineKernel } from "../kernel/lineKernel.ts";
 import { COLUMN, COLUMNS, HEAD, HEAD_SIZE, pitchFor, RUN, runSize, TINY } from "../kernel/lineLayout.ts";
 import type { LineMake, Material } from "../problem.ts";
 import { branchStiffness, maxwellStep } from "./maxwell.ts";
-import { buildMesh, type Place, type SizeOf } from "./mesh.ts";
+import { buildMesh, type NodePlace, type SizeOf } from "./mesh.ts";
 import { type TensionCurve, tensionCurve } from "./tensionCurve.ts";
 
 /** A stretch of a line of one material. */
@@ -48,7 +48,7 @@ export function sectionsOf(make: LineMake): readonly { to: number; material: Mat
   return [{ to: 1, material: make.material }];
 }
 
-/** Which run an element belongs to. */
+/** The run of elements to which an element belongs. */
 export const runIndexAt = ({ runs }: Pick<Line, "runs">, e: number): number =>
   runs.findIndex(({ first, last }) => e >= first && e < last);
 
@@ -70,7 +70,7 @@ export function draftLine(
   make: LineMake,
   naturalLength: number,
   size: number,
-  places: readonly Place[],
+  places: readonly NodePlace[],
   split: number | undefined,
   sizeOf?: SizeOf,
 ): LineDraft {
@@ -110,7 +110,7 @@ function materialAt(sections: readonly { to: number; material: Material }[], at:
   return (sections.find(({ to }) => at <= to) ?? sections.at(-1)!).material;
 }
 
-/** An element takes the least strength of any weak zone that covers a part of it worth more than rounding. */
+/** An element takes the least strength of any weak zone that covers more of the element than rounding. */
 function strengthAt(make: LineMake, from: number, to: number): number {
   const zones = (make.weakZones ?? []).filter((zone) => Math.min(zone.to, to) - Math.max(zone.from, from) > 1e-9);
   return Math.min(make.strength ?? Number.POSITIVE_INFINITY, ...zones.map(({ strength }) => strength));
@@ -131,7 +131,7 @@ function groupRuns(materials: readonly Material[]): Run[] {
   return runs;
 }
 
-/** Lengths of a line's elements [m], where those of a stretch that is evenly divided are one number: its own differ by rounding. */
+/** Lengths of a line's elements [m]. Elements of an evenly divided stretch get one common number: their own lengths differ by rounding. */
 function evenLengths({ runs, lengths }: Pick<Line, "runs" | "lengths">): Float64Array {
   const even = lengths.slice();
   for (const { first, last } of runs) {

@@ -10,11 +10,11 @@ import { type Line, runIndexAt } from "./line.ts";
 import { anchorOf, chordDirection } from "./model.ts";
 import { energyAt, slopeAt, tensionAt } from "./tensionCurve.ts";
 
-export type EndKind = "fixed" | "spring" | "legs" | "free";
+export type SupportKind = "fixed" | "spring" | "legs" | "free";
 
 /** One end of one line. */
-export class LineEnd {
-  kind: EndKind;
+export class EndSupport {
+  kind: SupportKind;
   readonly line: Line;
   readonly end: "A" | "B";
   readonly node: number;
@@ -59,13 +59,13 @@ export class LineEnd {
     this.#m[this.#inverseMass] = 1 / this.line.masses[this.node]!;
   }
 
-  /** Load on the anchor [N]; none once the end is free, nor while the element gives back what it pulled too long. */
+  /** Load on the anchor [N]; 0 once the end is free, and while the element gives back an impulse that it pulled too long. */
   get load(): number {
     const tension = this.#m[this.#tension]!;
     return tension > 0 && this.kind !== "free" ? tension : 0;
   }
 
-  /** Of the end node [kg]. */
+  /** Mass of the end node [kg]. */
   get mass(): number {
     return this.line.masses[this.node]!;
   }

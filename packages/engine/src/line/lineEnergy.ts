@@ -40,7 +40,7 @@ export function stretchEnergy(line: Line, m: Float64Array, ahead?: Float64Array)
   return energy;
 }
 
-/** Energy held in a run; four branches at a time, of which those that a material has not are zeros. */
+/** Energy held in a run, four branches at a time; branches that the material does not have are zeros. */
 function runEnergy(line: Line, m: Float64Array, k: number, ahead: Float64Array | undefined): number {
   const { first, last, curve, material, stiffness } = line.runs[k]!;
   const pitch = line.pitch | 0;

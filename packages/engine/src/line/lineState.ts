@@ -1,4 +1,4 @@
-/** A line's state in the kernel's memory: put there at rest, read element by element, and an element taken out of it. */
+/** A line's state in the kernel's memory: writes the line at rest, reads it element by element, and takes an element out. */
 
 import { COLUMN, MOST_BRANCHES, RUN } from "../kernel/lineLayout.ts";
 import { type Line, runIndexAt } from "./line.ts";

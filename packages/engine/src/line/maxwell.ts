@@ -39,5 +39,5 @@ export function maxwellStep(branches: readonly Branch[], step: number): MaxwellS
   };
 }
 
-/** Sum of the branches' stiffnesses, what they add in a fast pull [N]. */
+/** Sum of the branches' stiffnesses: the stiffness that they add in a fast pull [N]. */
 export const branchStiffness = (branches: readonly Branch[]): number => branches.reduce((sum, [e]) => sum + e, 0);

@@ -10,14 +10,14 @@ export type Accuracy = "quick" | "standard" | "fine";
 const CLOSEST_PLACES_SHARE = 0.4;
 /**
  * The walker may stand this close to an anchor, as a share of the element size [-]: on the anchor itself there is no sag. The end
- * node has an even element's mass (`line.ts`), so that the step gets shorter by the root of it only.
+ * node has an even element's mass (`line.ts`), so that the step gets shorter by the root of that ratio only.
  */
 const CLOSEST_TO_ANCHOR_SHARE = 0.1;
 
 export interface Mesh {
   /** Fraction of natural length of every node, rising; a place in `split` appears twice in a row. */
   readonly fractions: Float64Array;
-  /** For a place asked for: index of its node (the first of two where split). */
+  /** Index of the node at a place that was asked for; at a split, the first of the two nodes. */
   nodeAt(fraction: number): number;
 }
 
@@ -25,7 +25,7 @@ export interface Mesh {
  * A place that wants a node. The lower the rank, the more exactly it is met when two are too close; rank 0 is met in any case, but for
  * a hand's breadth beside an anchor.
  */
-export interface Place {
+export interface NodePlace {
   readonly at: number;
   readonly rank: number;
 }
@@ -44,7 +44,7 @@ export type SizeOf = (from: number, to: number) => number;
 export function buildMesh(
   naturalLength: number,
   size: number,
-  places: readonly Place[],
+  places: readonly NodePlace[],
   split?: number,
   sizeOf: SizeOf = () => size,
 ): Mesh {
@@ -63,7 +63,7 @@ export function buildMesh(
 }
 
 /** Ends always; then places by rank, dropping those too near one already kept. */
-function keepApart(places: readonly Place[], closest: number): number[] {
+function keepApart(places: readonly NodePlace[], closest: number): number[] {
   const kept = [0, 1];
   for (const place of [...places].sort((a, b) => a.rank - b.rank || a.at - b.at)) {
     if (place.rank === 0) {

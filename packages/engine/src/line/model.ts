@@ -35,13 +35,13 @@ export interface Model {
   readonly memory: number;
 }
 
-/** Longest stable step of every part by itself; infinite where there is none [s]. */
+/** Longest stable step of every part by itself [s]; infinite if the rig does not have the part. */
 export interface StepLimits {
   readonly main: number;
   readonly backup: number;
-  /** Of the ring on the leash. */
+  /** Step of the ring on the leash. */
   readonly leash: number;
-  /** Of master points on their legs. */
+  /** Step of master points on their legs. */
   readonly anchors: number;
 }
 
@@ -51,7 +51,7 @@ const ELEMENT_SIZE: Readonly<Record<Accuracy, { size: number; least: number }>> 
   standard: { size: 0.4, least: 48 },
   fine: { size: 0.2, least: 96 },
 };
-/** Of the stability limit 2/ω [-]. */
+/** Share of the stability limit 2/ω that is taken as the step [-]. */
 const STEP_SHARE = 0.92;
 /**
  * An end that is let go flies at the wave speed times its strain: above this strain at the pretension [-], steps get shorter, so

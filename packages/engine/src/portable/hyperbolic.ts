@@ -7,7 +7,7 @@ import { log, log1p } from "./logarithm.ts";
 
 /** From here on e⁻ˣ is lost beside eˣ. */
 const ONE_TERM_FROM = 22;
-/** From here on eˣ may be too large while half of it is not. */
+/** From here on eˣ may be too large for a double while eˣ/2 is not. */
 const HALVED_FROM = 709;
 
 const halfExp = (x: number): number => {

@@ -27,7 +27,7 @@ export function timesPowerOf2(x: number, k: number): number {
   return value * powerOf2(left);
 }
 
-/** Of the number that was taken apart last: x = fraction·2ᵏ. */
+/** Fraction and exponent of the number that was taken apart last: x = fraction·2ᵏ. */
 export const apart = { fraction: 0, k: 0 };
 
 /** Takes x > 0 apart into a fraction between √½ and √2 and a power of two, into `apart`. */

@@ -1,9 +1,9 @@
-/** Checks of values as they come from JSON, each with the path where it lies; every fault is kept. */
+/** Checks values as they come from JSON, each with its path, and keeps every fault. */
 import type { ProblemIssue } from "../record/recording.ts";
 
 type Fields = Readonly<Record<string, unknown>>;
 /** Checks a value at a path. */
-export type Rule = (check: Checker, path: string, value: unknown) => void;
+export type CheckRule = (check: Checker, path: string, value: unknown) => void;
 
 /** Collects faults. */
 export class Checker {
@@ -16,7 +16,7 @@ export class Checker {
   }
 
   /** An object with these keys; a key ending in "?" may be missing. Returns it, or undefined. */
-  object(path: string, value: unknown, rules: Readonly<Record<string, Rule>>): void {
+  object(path: string, value: unknown, rules: Readonly<Record<string, CheckRule>>): void {
     if (typeof value !== "object" || value === null || Array.isArray(value)) {
       this.fault(path, value, "an object");
       return;
@@ -35,7 +35,7 @@ export class Checker {
     }
   }
 
-  list(path: string, value: unknown, rule: Rule, least = 0, most = 1000): void {
+  list(path: string, value: unknown, rule: CheckRule, least = 0, most = 1000): void {
     if (!Array.isArray(value) || value.length < least || value.length > most) {
       this.fault(path, value, `a list of ${least} to ${most} entries`);
       return;
@@ -54,7 +54,7 @@ function show(value: unknown): string {
 }
 
 /** A finite number within bounds; `above` excludes its bound. */
-export function number(what: string, bounds: { above?: number; from?: number; to?: number } = {}): Rule {
+export function number(what: string, bounds: { above?: number; from?: number; to?: number } = {}): CheckRule {
   return (check, path, value) => {
     const ok =
       typeof value === "number" &&
@@ -65,11 +65,11 @@ export function number(what: string, bounds: { above?: number; from?: number; to
     if (!ok) check.fault(path, value, what);
   };
 }
-export const text: Rule = (check, path, value) => {
+export const text: CheckRule = (check, path, value) => {
   if (typeof value !== "string" || value === "") check.fault(path, value, "a text");
 };
 export const oneOf =
-  (...choices: string[]): Rule =>
+  (...choices: string[]): CheckRule =>
   (check, path, value) => {
     if (!choices.includes(value as string))
       check.fault(path, value, choices.map((choice) => `"${choice}"`).join(" or "));

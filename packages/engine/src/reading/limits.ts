@@ -8,7 +8,7 @@ import type { Problem } from "../problem.ts";
 import type { ProblemIssue } from "../record/recording.ts";
 
 /** Work of a run, to be multiplied by what a machine takes for an element-step (some 10 to 40 ns). */
-export interface Cost {
+export interface RunCost {
   readonly elements: number;
   /** [s] */
   readonly step: number;
@@ -19,7 +19,7 @@ export interface Cost {
 }
 
 /** What a run of a checked problem will cost, without starting it. */
-export function estimateCost(problem: Problem, options: ModelOptions = {}): Cost {
+export function estimateCost(problem: Problem, options: ModelOptions = {}): RunCost {
   const { main, backup, step, limits } = buildModel(problem, options);
   const elements = main.elements + (backup?.elements ?? 0);
   const steps = Math.ceil(problem.duration / step);
@@ -36,7 +36,7 @@ const FASTEST_PULL = 20_000;
 const MOST_ELEMENT_STEPS = 2e10;
 const MOST_ELEMENT_STEPS_EVER = 1e11;
 
-/** Why a problem is not to be run, with what was got and what was expected; empty where it may be. */
+/** Why a problem may not be run, with what was got and what was expected; empty if it may be run. */
 export function limitIssues(problem: Problem, options?: ModelOptions): ProblemIssue[] {
   const issues = stiffnessIssues(problem);
   return issues.length > 0 ? issues : costIssues(problem, options);

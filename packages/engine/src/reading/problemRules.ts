@@ -2,7 +2,7 @@
 
 import { MOST_BRANCHES } from "../kernel/lineLayout.ts";
 import { hypot } from "../portable/index.ts";
-import { type Checker, number, oneOf, type Rule, text } from "./checker.ts";
+import { type Checker, type CheckRule, number, oneOf, text } from "./checker.ts";
 
 const length = number("a length above 0, in metres", { above: 0, to: 1e5 });
 const strength = number("a strength above 0, in newtons", { above: 0 });
@@ -14,7 +14,7 @@ const inner = number("a fraction of the line's natural length between 0 and 1, e
 const stiffness = number("a stiffness above 0, in N/m", { above: 0 });
 const time = number("a time of 0 or more, in seconds", { from: 0 });
 
-const curve: Rule = (check, path, value) => {
+const curve: CheckRule = (check, path, value) => {
   const before = check.issues.length;
   check.list(
     path,
@@ -46,7 +46,7 @@ const curve: Rule = (check, path, value) => {
   }
 };
 
-const branch: Rule = (check, path, value) => {
+const branch: CheckRule = (check, path, value) => {
   if (!Array.isArray(value) || value.length !== 2) {
     check.fault(path, value, "a pair [stiffness in newtons, time in seconds]");
     return;
@@ -55,14 +55,14 @@ const branch: Rule = (check, path, value) => {
   number("a relaxation time above 0, in seconds", { above: 0 })(check, `${path}[1]`, value[1]);
 };
 
-const material: Rule = (check, path, value) =>
+const material: CheckRule = (check, path, value) =>
   check.object(path, value, {
     mass: number("a mass above 0, in kg per metre", { above: 0, to: 100 }),
     curve,
     branches: (c, at, list) => c.list(at, list, branch, 0, MOST_BRANCHES),
   });
 
-const lineRules: Readonly<Record<string, Rule>> = {
+const lineRules: Readonly<Record<string, CheckRule>> = {
   "material?": material,
   "sections?": (check, path, value) =>
     check.list(path, value, (c, at, section) => c.object(at, section, { to: fraction, material }), 1),
@@ -73,10 +73,10 @@ const lineRules: Readonly<Record<string, Rule>> = {
   "dragCoefficient?": number("a drag coefficient of 0 or more", { from: 0, to: 10 }),
 };
 
-const joints: Rule = (check, path, value) =>
+const joints: CheckRule = (check, path, value) =>
   check.list(path, value, (c, at, joint) => c.object(at, joint, { at: inner, "strength?": strength }), 0, 200);
 
-const anchor: Rule = (check, path, value) =>
+const anchor: CheckRule = (check, path, value) =>
   check.object(path, value, {
     "stiffness?": stiffness,
     "mass?": number("a mass above 0, in kg", { above: 0 }),
@@ -89,7 +89,7 @@ const anchor: Rule = (check, path, value) =>
         12,
       ),
   });
-const position: Rule = (check, path, value) => {
+const position: CheckRule = (check, path, value) => {
   if (
     !Array.isArray(value) ||
     value.length !== 3 ||

@@ -62,7 +62,7 @@ function checkTogether(check: Checker, problem: Problem): void {
   if (check.issues.length === 0) check.issues.push(...limitIssues(problem));
 }
 
-/** Element size that the limit reckons with, the fine mesh's [m], and what a recording of it may take: elements × seconds. */
+/** Element size of the fine mesh, which the limit assumes [m], and the largest recording: elements × seconds. */
 const FINEST_ELEMENT_SIZE = 0.2;
 const MOST_ELEMENT_SECONDS = 1_000_000;
 

@@ -5,12 +5,12 @@
 import { cos, exp, hypot, sin, tan } from "../portable/index.ts";
 
 const FREQUENCY_CLASS = 60;
-/** Of one pass [1/s]: the class names the frequency up to which the response of both is flat; their corner lies above it. */
+/** Corner of one pass [1/s]. The class names the frequency up to which the response of both passes is flat; the corner lies above it. */
 const CORNER_FREQUENCY = FREQUENCY_CLASS * 2.0775;
 /** Least rate that carries the class [1/s]. */
 const LEAST_RATE = 600;
 
-/** Of y = a0·(x + x₂) + a1·x₁ + b1·y₁ + b2·y₂, x₁ and y₁ one sample before, x₂ and y₂ two [-]. */
+/** Coefficients of y = a0·(x + x₂) + a1·x₁ + b1·y₁ + b2·y₂, with x₁ and y₁ one sample before, x₂ and y₂ two [-]. */
 export interface Coefficients {
   readonly a0: number;
   readonly a1: number;

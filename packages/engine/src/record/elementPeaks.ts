@@ -29,7 +29,7 @@ export interface RowPlan {
   readonly fill: number;
   /** Rows per second [1/s]. */
   readonly rate: number;
-  /** Time between the two readings of a row; 0 where it is of one [s]. */
+  /** Time between the two readings of a row; 0 if the row is one reading [s]. */
   readonly spacing: number;
 }
 
@@ -113,7 +113,7 @@ export class ElementPeakFinder {
     const blocks = Math.ceil(this.#count / this.#size);
     const full = Math.floor(this.#count / this.#size);
     const tails = this.#lines.map(({ tail }) => tail.slice());
-    // All but those that have had the block after them.
+    // Only blocks that have not yet had the block after them.
     for (let block = Math.max(0, full - 1); block < blocks; block++) this.#judge(block);
     for (const [k, tail] of tails.entries()) this.#lines[k]!.tail.set(tail);
     return Float32Array.from(this.#lines.flatMap(({ peaks }) => [...peaks]));
@@ -183,7 +183,7 @@ class LinePeaks {
     const which = block % KEPT_BLOCKS;
     const low = this.head + ROWS.columns + (ROWS_COLUMN.low + which) * length;
     const high = this.head + ROWS.columns + (ROWS_COLUMN.high + which) * length;
-    // The other block follows, where there are rows in it.
+    // The other block follows, if it has rows.
     const next = count > this.#size ? (1 - 2 * which) * length : 0;
     const { gain } = this.#filter;
     for (let e = 0; e < this.peaks.length; e++) {
@@ -220,7 +220,7 @@ class LinePeaks {
   }
 }
 
-/** Top of the parabola through a sample and its neighbours, where none of them is larger; else 0. */
+/** Top of the parabola through a sample and its neighbours, if no neighbour is larger; else 0. */
 export function topAt(samples: Float64Array, k: number): number {
   const here = samples[k]!;
   const before = samples[k - 1]!;

@@ -5,7 +5,7 @@
 import { GRAVITY } from "../constants.ts";
 import { COLUMN } from "../kernel/lineLayout.ts";
 import type { Line } from "../line/line.ts";
-import type { LineEnd } from "../line/lineEnds.ts";
+import type { EndSupport } from "../line/lineEnds.ts";
 import { heightEnergy, kineticEnergy, stretchEnergy } from "../line/lineEnergy.ts";
 import type { Problem } from "../problem.ts";
 import type { Leash } from "../rigging/leash.ts";
@@ -23,7 +23,7 @@ export interface Audited {
   readonly lines: readonly Line[];
   /** Per line: out[0] is the work that stretching it took [J]. */
   readonly out: readonly Float64Array[];
-  readonly ends: readonly LineEnd[];
+  readonly ends: readonly EndSupport[];
   readonly contacts: readonly RingContact[];
   readonly legAnchors: readonly LegAnchor[];
   readonly leash: Leash;
@@ -50,7 +50,7 @@ export class EnergyAudit {
   readonly #ledger: LedgerKeeper;
   readonly #heldAtStart: readonly number[];
   readonly #leashAtStart: number;
-  /** Per line: its velocities in memory, and a copy of them from before the step [m/s]. */
+  /** Per line: its velocities in memory, and a copy of its velocities from before the step [m/s]. */
   readonly #velocities: readonly Float64Array[];
   readonly #linesBefore: readonly Float64Array[];
   /** Per line and element: how much longer it is than its tension is of [m]. */

@@ -16,7 +16,7 @@ const LOST_ENTRIES: readonly LedgerEntry[] = [
 export const AUDIT_LIMIT = 0.01;
 
 /**
- * Where hardly anything moves, rounding would be much of it, and nothing would be told by that. A hundredth of the walker's weight
+ * Where hardly anything moves, rounding would be a large part of the imbalance, and the imbalance would say nothing. A hundredth of the walker's weight
  * over this way lifts the walker by a tenth of a millimetre, and is less than a thousandth of what a rigged line holds [m].
  */
 const LEAST_MOVE = 0.01;

@@ -1,5 +1,5 @@
 /**
- * The largest value of a signal after the CFC 60 filter, without filtering all of it. What the filter makes of samples lies
+ * The largest value of a signal after the CFC 60 filter, without filtering the whole signal. What the filter makes of samples lies
  * within a little more than their range, so only the blocks of a signal that may hold the peak are filtered. What is left
  * out beyond a block's margins has decayed below rounding.
  */
@@ -8,7 +8,7 @@ import { Cfc60 } from "./cfc60.ts";
 export interface FilteredPeak {
   /** Never below 0. */
   readonly value: number;
-  /** Which sample. */
+  /** Index of the sample. */
   readonly index: number;
 }
 

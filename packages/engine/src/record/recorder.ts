@@ -10,7 +10,7 @@ import { ElementPeakFinder, rowsMemory } from "./elementPeaks.ts";
 import { PeakFinder } from "./filteredPeak.ts";
 import type { ElementPeaks, Peak } from "./recording.ts";
 
-/** Numbers (4 bytes each) that positions may take; tensions take a third of that. */
+/** Most numbers (4 bytes each) for positions; tensions take a third as many. */
 const MOST_POSITION_NUMBERS = 4_500_000;
 /** Rate of frames [1/s]. */
 const FRAME_RATE = 250;
@@ -23,7 +23,7 @@ export const recorderMemory = (lines: readonly Line[], step: number): number =>
 
 /** What a recorder is made of besides the lines and the kernel that steps them. */
 export interface RecorderMake {
-  /** From where on the kernel's memory is free; `recorderMemory` says how much of it is needed. */
+  /** Start of the free part of the kernel's memory; `recorderMemory` says how much the recorder needs. */
   readonly free: number;
   /** [s] */
   readonly duration: number;
@@ -35,7 +35,7 @@ export interface RecorderMake {
   readonly shapes: boolean;
 }
 
-/** The same numbers, with room for `count` of them. */
+/** The same numbers, with room for `count` numbers. */
 function withRoom(numbers: Float32Array, count: number): Float32Array {
   if (count <= numbers.length) return numbers;
   const larger = new Float32Array(Math.max(count, 2 * numbers.length));
@@ -44,7 +44,7 @@ function withRoom(numbers: Float32Array, count: number): Float32Array {
 }
 
 export class Recorder {
-  /** Of every signal what is recorded, and room for more. */
+  /** The recorded samples of every signal, and room for more. */
   channels: readonly Float32Array[];
   readonly frameRate: number;
   readonly #mostFrames: number;

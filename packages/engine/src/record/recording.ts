@@ -144,7 +144,7 @@ export interface ElementPeaks {
 }
 
 /** A run either ends with a recording or says why its numbers cannot be trusted. */
-export type RunResult =
+export type SimulationResult =
   | { readonly ok: true; readonly recording: Recording }
   | {
       readonly ok: false;

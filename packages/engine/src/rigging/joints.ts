@@ -37,7 +37,7 @@ interface Group {
   readonly pitch: Int32Array;
   /** [kg] */
   readonly mass: Float64Array;
-  /** Of all of them [kg]. */
+  /** Mass of all joined nodes together [kg]. */
   readonly total: number;
   readonly joint: readonly (JointState | undefined)[];
 }

@@ -1,6 +1,6 @@
 /** An anchor of several legs that meet at a master point, which moves under legs, lines and weight. */
 import { GRAVITY } from "../constants.ts";
-import type { LineEnd } from "../line/lineEnds.ts";
+import type { EndSupport } from "../line/lineEnds.ts";
 import { hypot } from "../portable/index.ts";
 import type { LegRest } from "./legs.ts";
 
@@ -51,7 +51,7 @@ export class LegAnchor {
   }
 
   /** Moves the point, and the ends of lines on it with it, by one step under legs, lines and weight. */
-  move(ends: readonly LineEnd[]): void {
+  move(ends: readonly EndSupport[]): void {
     const { state } = this;
     const force = this.#force;
     force.fill(0);
@@ -69,7 +69,7 @@ export class LegAnchor {
     for (let k = 0; k < ends.length; k++) if (this.#holds(ends[k]!)) ends[k]!.place(state);
   }
 
-  #holds({ kind, end }: LineEnd): boolean {
+  #holds({ kind, end }: EndSupport): boolean {
     return kind === "legs" && end === this.end;
   }
 

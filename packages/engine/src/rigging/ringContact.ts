@@ -65,7 +65,7 @@ export class RingContact {
   readonly #stiffness: number;
   /** Mass of the line per length [kg/m]. */
   readonly #linearMass: number;
-  /** Damping of this step, as it acts at the end of it [N·s/m]. */
+  /** Damping of this step, acting at the end of the step [N·s/m]. */
   #damping = 0;
   readonly #ringMass: number;
 
@@ -417,7 +417,7 @@ export class RingContact {
     this.high = high;
     const freeLow = low > 0 || this.freeA;
     const freeHigh = high < nodes - 1 || this.freeB;
-    // A line that ends at the ring has run out of it.
+    // A line that ends at the ring has run out of the ring.
     if ((freeLow && this.xi < low + 0.5) || (freeHigh && this.xi > high - 0.5)) this.on = false;
     this.xi = Math.min(Math.max(this.xi, low), high);
     this.#weighed = false;

@@ -11,9 +11,9 @@ import { stretchEnergy } from "../line/lineEnergy.ts";
 import { tensionAt } from "../line/tensionCurve.ts";
 import { hypot } from "../portable/index.ts";
 import type { LineMake } from "../problem.ts";
-import { hangChain, type Piece } from "../statics/hangPieces.ts";
+import { hangChain, type LinePiece } from "../statics/hangPieces.ts";
 
-export type Place = readonly [x: number, y: number, z: number];
+export type PointInSpace = readonly [x: number, y: number, z: number];
 
 export interface BareLineOptions {
   readonly make: LineMake;
@@ -24,7 +24,7 @@ export interface BareLineOptions {
   readonly masses?: readonly { readonly node: number; readonly mass: number }[];
   /** Whether gravity acts; it does by default. */
   readonly weightless?: boolean;
-  /** Share of the longest stable step to take, half of it by default. */
+  /** The step as a share of the longest stable step; 0.5 by default. */
   readonly stepShare?: number;
   /** Step to use instead [s]. */
   readonly step?: number;
@@ -91,10 +91,10 @@ export class BareLine {
   massOf(node: number): number {
     return this.#line.masses[node]! + this.#extra[node]!;
   }
-  position(node: number): Place {
+  position(node: number): PointInSpace {
     return this.#read(0, node);
   }
-  velocity(node: number): Place {
+  velocity(node: number): PointInSpace {
     return this.#read(COLUMN.VX, node);
   }
   /** Tension of an element in the last step [N]. */
@@ -106,7 +106,7 @@ export class BareLine {
     return stretchEnergy(this.#line, this.#m);
   }
   /** Momentum of all nodes [kg·m/s]. */
-  momentum(): Place {
+  momentum(): PointInSpace {
     const sum: [number, number, number] = [0, 0, 0];
     for (let i = 0; i < this.nodes; i++) {
       const v = this.velocity(i);
@@ -115,14 +115,14 @@ export class BareLine {
     return sum;
   }
 
-  place(node: number, [x, y, z]: Place): void {
+  place(node: number, [x, y, z]: PointInSpace): void {
     this.#write(0, node, x, y, z);
   }
-  push(node: number, [x, y, z]: Place): void {
+  push(node: number, [x, y, z]: PointInSpace): void {
     this.#write(COLUMN.VX, node, x, y, z);
   }
   /** Lays the nodes evenly from one place to another, at rest and relaxed. */
-  lay(from: Place, to: Place): void {
+  lay(from: PointInSpace, to: PointInSpace): void {
     for (let i = 0; i < this.nodes; i++) {
       const f = i / this.elements;
       this.place(i, [
@@ -146,7 +146,7 @@ export class BareLine {
     this.relax();
     return { along: chain.along, up: chain.up };
   }
-  #pieces(): Piece[] {
+  #pieces(): LinePiece[] {
     const { runs, lengths } = this.#line;
     return runs.flatMap(({ first, last, curve, material }) =>
       Array.from(lengths.subarray(first, last), (length) => ({ length, curve, mass: material.mass })),
@@ -171,12 +171,12 @@ export class BareLine {
   }
 
   /** Moves an end at a velocity from now on; a fixed end is moved at none. */
-  moveEnd(end: "first" | "last", velocity: Place): void {
+  moveEnd(end: "first" | "last", velocity: PointInSpace): void {
     this.#ends[end].mass = undefined;
     this.#ends[end].told.set(velocity);
   }
   /** Lets go of an end, with a force on it. */
-  freeEnd(end: "first" | "last", force: Place = [0, 0, 0]): void {
+  freeEnd(end: "first" | "last", force: PointInSpace = [0, 0, 0]): void {
     this.#ends[end].mass = this.massOf(this.#ends[end].node);
     this.#ends[end].told.set(force);
   }
@@ -214,7 +214,7 @@ export class BareLine {
     const [p, q] = [this.position(element), this.position(element + 1)];
     return hypot(q[0] - p[0], q[1] - p[1], q[2] - p[2]);
   }
-  #read(column: number, node: number): Place {
+  #read(column: number, node: number): PointInSpace {
     const { base, pitch } = this.#line;
     const at = base + column * pitch + node;
     return [this.#m[at]!, this.#m[at + pitch]!, this.#m[at + 2 * pitch]!];

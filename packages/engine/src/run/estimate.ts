@@ -31,7 +31,7 @@ export function richardson(value: number, other: number, ratio: number): number 
   return Math.abs((value - other) / (1 - 1 / ratio));
 }
 
-/** Whether a third run should tell if two meshes differ in a value by what they are, or by chance (see `plusMinus`). */
+/** Whether a third run is needed to tell if two meshes differ in a value because of the mesh, or by chance (see `plusMinus`). */
 export const doubtful = (value: number, other: number): boolean =>
   Math.abs(value - other) > DOUBTFUL_DIFFERENCE * Math.abs(value);
 

@@ -6,7 +6,7 @@
 
 import { COLUMN } from "../kernel/lineLayout.ts";
 import type { Line } from "../line/line.ts";
-import type { LineEnd } from "../line/lineEnds.ts";
+import type { EndSupport } from "../line/lineEnds.ts";
 import { killElement, nodePosition } from "../line/lineState.ts";
 import type { Model } from "../line/model.ts";
 import type { Spent } from "../record/energyAudit.ts";
@@ -19,14 +19,14 @@ import type { RingContact } from "../rigging/ringContact.ts";
 /** After a break others of its line wait so long, and two steps for every element between: the release has reached them by then [s]. */
 const RELEASE_WAIT = 1e-3;
 
-/** Everything in a run that can fail, and where it is written down. */
+/** Everything in a run that can fail, and the record of what failed. */
 export interface Failing {
   readonly model: Model;
   readonly memory: Float64Array;
   readonly lines: readonly Line[];
   /** Per line: out[0] is the work that stretching it took [J], out[1] the largest excess over strength [N]. */
   readonly out: readonly Float64Array[];
-  readonly ends: readonly LineEnd[];
+  readonly ends: readonly EndSupport[];
   readonly contacts: readonly RingContact[];
   readonly legAnchors: readonly LegAnchor[];
   readonly leash: Leash;

@@ -8,7 +8,7 @@ import { fastestKernel } from "../kernel/lineKernelWasm.ts";
 import { HEAD } from "../kernel/lineLayout.ts";
 import { addDrag } from "../line/drag.ts";
 import { type Line, loadLine } from "../line/line.ts";
-import { LineEnd } from "../line/lineEnds.ts";
+import { EndSupport } from "../line/lineEnds.ts";
 import { lostNode, placeAtRest } from "../line/lineState.ts";
 import { anchorOf, buildModel, MASTER_MASS, type Model, type ModelOptions } from "../line/model.ts";
 import { hypot } from "../portable/index.ts";
@@ -35,7 +35,7 @@ export interface SimulationOptions extends ModelOptions {
 }
 
 /** Channels of the recorder, in order: the signals of `SIGNALS`, then the walker's height. */
-export const CHANNELS = 8;
+export const CHANNEL_COUNT = 8;
 /** Channel of the walker's height. */
 const HEIGHT_CHANNEL = 7;
 
@@ -62,7 +62,7 @@ export class Simulation {
   readonly startHeight: number;
   readonly #kernel: LineKernel;
   readonly #lines: readonly Line[];
-  readonly #ends: readonly LineEnd[];
+  readonly #ends: readonly EndSupport[];
   readonly #contacts: readonly RingContact[];
   readonly #ring = new Float64Array(6);
   readonly #walker = new Float64Array(6);
@@ -121,11 +121,11 @@ export class Simulation {
         : [],
     );
     this.#ends = this.#lines.flatMap((line) =>
-      (["A", "B"] as const).map((end) => new LineEnd(line, end, problem, m, step, legs[end].length > 0)),
+      (["A", "B"] as const).map((end) => new EndSupport(line, end, problem, m, step, legs[end].length > 0)),
     );
     this.joints = new Joints(main, backup, this.model.joints, m, step);
     const connections = this.joints.states.filter(({ joint }) => joint.kind === "connection").length;
-    this.#values = new Float64Array(CHANNELS + connections);
+    this.#values = new Float64Array(CHANNEL_COUNT + connections);
     this.recorder = new Recorder(this.#lines, this.#kernel, {
       free: this.model.memory,
       duration: problem.duration,
@@ -171,7 +171,7 @@ export class Simulation {
   get walkerHeight(): number {
     return this.#walker[2]!;
   }
-  /** Where the ring is on main line and backup, as fractions of their natural lengths; -1: off it, or there is none [-]. */
+  /** Where the ring is on main line and backup, as fractions of their natural lengths [-]; -1: off the line, or no such line. */
   get ringAt(): readonly [main: number, backup: number] {
     return [this.#ringFraction(0), this.#ringFraction(1)];
   }
@@ -305,7 +305,7 @@ export class Simulation {
     v[6] = this.#contacts.length > 1 ? this.#contacts[1]!.force : 0;
     const { states } = this.joints;
     // Connections come before tapes.
-    for (let k = CHANNELS; k < v.length; k++) v[k] = states[k - CHANNELS]!.force;
+    for (let k = CHANNEL_COUNT; k < v.length; k++) v[k] = states[k - CHANNEL_COUNT]!.force;
     this.recorder.sample(v);
   }
 

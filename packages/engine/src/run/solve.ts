@@ -5,24 +5,24 @@ import type { Problem } from "../problem.ts";
 import { limitIssues } from "../reading/limits.ts";
 import { AUDIT_LIMIT } from "../record/energyLedger.ts";
 import { peakOf } from "../record/recorder.ts";
-import { type Recording, type RunResult, SIGNALS, type SignalName, type Standing } from "../record/recording.ts";
+import { type Recording, SIGNALS, type SignalName, type SimulationResult, type Standing } from "../record/recording.ts";
 import { legsOf } from "../rigging/legs.ts";
 import { restOf } from "../statics/rest.ts";
 import { contactStiffness, NoEquilibrium, settled, standingOf } from "../statics/start.ts";
-import { CHANNELS, Simulation, type SimulationOptions } from "./simulation.ts";
+import { CHANNEL_COUNT, Simulation, type SimulationOptions } from "./simulation.ts";
 
 /** Step of the second try at a run whose numbers went wrong, as a share of the first one's [-]. */
 const RETRY_STEP_SHARE = 0.5;
 
 /** Runs a checked problem to its end; once more with half the step when its numbers went wrong, unless the step was asked for. */
-export function simulate(problem: Problem, options: SimulationOptions = {}): RunResult {
+export function simulate(problem: Problem, options: SimulationOptions = {}): SimulationResult {
   const first = runOnce(problem, options);
   if (first.ok || options.stepShare !== undefined || (first.reason !== "audit" && first.reason !== "diverged"))
     return first;
   return runOnce(problem, { ...options, stepShare: RETRY_STEP_SHARE });
 }
 
-function runOnce(problem: Problem, options: SimulationOptions): RunResult {
+function runOnce(problem: Problem, options: SimulationOptions): SimulationResult {
   const started = startRun(problem, options);
   if (!started.ok) return started;
   started.run.advance(Number.POSITIVE_INFINITY);
@@ -33,7 +33,7 @@ function runOnce(problem: Problem, options: SimulationOptions): RunResult {
 export function startRun(
   problem: Problem,
   options: SimulationOptions = {},
-): { readonly ok: true; readonly run: Simulation } | Extract<RunResult, { ok: false }> {
+): { readonly ok: true; readonly run: Simulation } | Extract<SimulationResult, { ok: false }> {
   const [issue] = limitIssues(problem, options);
   if (issue)
     return { ok: false, reason: "limits", message: `${issue.path}: ${issue.got}; expected: ${issue.expected}` };
@@ -46,7 +46,7 @@ export function startRun(
 }
 
 /** What a finished run has to say; an error when it diverged or its energy does not balance. */
-export function resultOf(run: Simulation): RunResult {
+export function resultOf(run: Simulation): SimulationResult {
   if (run.status === "running") throw new Error("the run is not finished");
   if (run.status === "diverged") return { ok: false, reason: "diverged", message: run.trouble };
   const { imbalance, created, moved } = run.ledger;
@@ -97,7 +97,9 @@ function recordingOf(run: Simulation): Recording {
       lowestTime: run.lowestTime,
     },
     connections: run.joints.states.map(({ joint, peak, peakTime, whole }, k) => ({
-      ...(joint.kind === "connection" ? { force: recorder.channels[CHANNELS + k]!.subarray(0, recorder.samples) } : {}),
+      ...(joint.kind === "connection"
+        ? { force: recorder.channels[CHANNEL_COUNT + k]!.subarray(0, recorder.samples) }
+        : {}),
       at: joint.at,
       tape: joint.kind === "tape",
       peak,
@@ -134,7 +136,7 @@ export function solveStanding(
       readonly unloaded: { readonly tension: number; readonly sag: number };
       readonly standing: Standing;
     }
-  | Extract<RunResult, { ok: false }> {
+  | Extract<SimulationResult, { ok: false }> {
   const model = buildModel(problem, options);
   const legs = legsOf(problem);
   const contact = contactStiffness(model);

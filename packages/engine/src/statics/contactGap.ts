@@ -25,7 +25,7 @@ export function weighted(by: Float64Array, positions: Float64Array, { points }: 
   return sum;
 }
 
-/** Of the contact that was measured last [m]. */
+/** Gap of the contact that was measured last [m]. */
 export const gap = new Float64Array(3);
 /** Ring minus line point into `gap`; returns the distance. */
 export function measureGap({ positions }: StaticsProblem, contact: Contact): number {

@@ -10,7 +10,7 @@ import { assemble, layOut, potential, type System, worstResidual } from "./syste
 /** Unbalanced force that counts as balanced, as a share of the largest tension [-]. */
 const BALANCED_FORCE_SHARE = 1e-6;
 const MOST_ITERATIONS = 400;
-/** Unbalanced force from which on full Newton steps are taken, as a share of the largest tension [-], and the most of them. */
+/** Full Newton steps are taken below this unbalanced force, as a share of the largest tension [-]; and how many at most. */
 const POLISH_FORCE_SHARE = 1e-5;
 const MOST_POLISH_STEPS = 30;
 

@@ -9,7 +9,7 @@ import { bayTension } from "../line/catenary.ts";
 import { slopeAt, strainAt, type TensionCurve } from "../line/tensionCurve.ts";
 import { hypot } from "../portable/index.ts";
 
-export interface Piece {
+export interface LinePiece {
   /** Natural length [m]. */
   readonly length: number;
   readonly curve: TensionCurve;
@@ -25,12 +25,12 @@ export interface HungChain {
 }
 
 /** Joints between the pieces as [along, up] from the first point [m]; a straight line where no equilibrium is found. */
-export function hangPieces(across: number, up: number, pieces: readonly Piece[]): [number, number][] {
+export function hangPieces(across: number, up: number, pieces: readonly LinePiece[]): [number, number][] {
   return hangChain(across, up, pieces)?.joints ?? straight(across, up, pieces);
 }
 
 /** The chain's equilibrium between two points; undefined where none is found. */
-export function hangChain(across: number, up: number, pieces: readonly Piece[]): HungChain | undefined {
+export function hangChain(across: number, up: number, pieces: readonly LinePiece[]): HungChain | undefined {
   const length = pieces.reduce((sum, piece) => sum + piece.length, 0);
   const weight = pieces.reduce((sum, piece) => sum + piece.mass * piece.length, 0) * GRAVITY;
   const chord = hypot(across, up);
@@ -55,7 +55,7 @@ export function hangChain(across: number, up: number, pieces: readonly Piece[]):
   return undefined;
 }
 
-function straight(across: number, up: number, pieces: readonly Piece[]): [number, number][] {
+function straight(across: number, up: number, pieces: readonly LinePiece[]): [number, number][] {
   const length = pieces.reduce((sum, piece) => sum + piece.length, 0);
   let done = 0;
   return pieces.slice(0, -1).map((piece) => {
@@ -65,7 +65,7 @@ function straight(across: number, up: number, pieces: readonly Piece[]): [number
 }
 
 /** End point of the chain and its derivatives by H and V. */
-function shoot(H: number, V: number, pieces: readonly Piece[]) {
+function shoot(H: number, V: number, pieces: readonly LinePiece[]) {
   let [x, z, xH, xV, zH, zV] = [0, 0, 0, 0, 0, 0];
   let vertical = V;
   const joints: [number, number][] = [];

@@ -1,4 +1,4 @@
-/** Which point of the statics problem each node of the lines is. */
+/** Numbers the points of the statics problem, and says which point each node of the lines is. */
 import type { Line } from "../line/line.ts";
 import type { Model } from "../line/model.ts";
 import type { Legs } from "../rigging/legs.ts";
@@ -48,7 +48,7 @@ export function numberPoints(model: Model, legs: Legs): Numbering {
 }
 
 /** A point in words. */
-export function nameOf({ main, backup }: Model, points: Numbering, point: number): string {
+export function pointName({ main, backup }: Model, points: Numbering, point: number): string {
   const place = (line: Line, i: number) =>
     `${line.name === "main" ? "main line" : "backup"} at ${line.fractions[i]!.toFixed(3)} of its length`;
   const onMain = points.main.indexOf(point);

@@ -10,7 +10,7 @@ import { hypot } from "../portable/index.ts";
 import type { LegRest, Legs } from "../rigging/legs.ts";
 import { findEquilibrium } from "./equilibrium.ts";
 import { hangBackup } from "./hangBackup.ts";
-import { type Numbering, nameOf, numberPoints } from "./numbering.ts";
+import { type Numbering, numberPoints, pointName } from "./numbering.ts";
 import type { Contact, Spring, StaticsProblem, StaticsResult, Strut } from "./staticsProblem.ts";
 
 /** What hangs on the line. */
@@ -99,7 +99,7 @@ export function restOf(model: Model, loading: Loading, contact: { main: number; 
     ok: last.ok,
     iterations,
     residual: last.residual,
-    worst: nameOf(model, points, last.worst),
+    worst: pointName(model, points, last.worst),
     main: mainNow,
     backup: pick(points.backup),
     ring: pick([points.ring]),

@@ -33,12 +33,12 @@ export interface DotPlot {
   readonly width: number;
 }
 
-export interface Drawn {
+export interface DotPlotDrawing {
   readonly height: number;
   readonly shapes: readonly Shape[];
 }
 
-export function dotPlot({ modes, most, bounds, wide, width }: DotPlot): Drawn {
+export function dotPlot({ modes, most, bounds, wide, width }: DotPlot): DotPlotDrawing {
   const x = scaleOf(0, most, wide ? 176 : 8, width - 14);
   const head = bounds ? 34 : 6;
   const rows: Shape[] = [];

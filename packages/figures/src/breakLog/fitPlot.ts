@@ -3,7 +3,7 @@ import { type FamilyName, type Fit, familyQuantile, plottingPositions, profileIn
 import type { GroupReport } from "@secondline/strength";
 import { capital, quantity } from "@secondline/words";
 import type { BreakLogWords } from "@secondline/words/breakLog";
-import type { Axis, Place, Plot, PlotRow, Rule } from "../plot/plot.ts";
+import type { Axis, Plot, PlotPoint, PlotRow, PlotRule } from "../plot/plot.ts";
 import { roundTicks } from "../roundTicks.ts";
 import { digits, kN, testMark, testRow } from "./testMarks.ts";
 
@@ -51,8 +51,8 @@ export function fitPlot(group: GroupReport, words: BreakLogWords): Plot {
         ? []
         : [
             [
-              ...band.map(({ low, share }): Place => [across(low), up(share)]),
-              ...[...band].reverse().map(({ high, share }): Place => [across(high), up(share)]),
+              ...band.map(({ low, share }): PlotPoint => [across(low), up(share)]),
+              ...[...band].reverse().map(({ high, share }): PlotPoint => [across(high), up(share)]),
             ],
           ],
     curves:
@@ -60,7 +60,7 @@ export function fitPlot(group: GroupReport, words: BreakLogWords): Plot {
         ? []
         : [
             {
-              points: curve.map(([load, share]): Place => [across(load), up(share)]),
+              points: curve.map(([load, share]): PlotPoint => [across(load), up(share)]),
               tone: "own",
               width: 2,
               dash: [],
@@ -68,7 +68,7 @@ export function fitPlot(group: GroupReport, words: BreakLogWords): Plot {
             },
           ],
     marks: tests.map((test, i) => testMark(test, (load) => [across(load), heightOf(positions[i]!)])),
-    rules: bounds.map(({ value, confidence, content }): Rule => {
+    rules: bounds.map(({ value, confidence, content }): PlotRule => {
       return {
         x: across(value),
         tone: "bound",

@@ -2,7 +2,7 @@
 import type { StateResiduals, StockResiduals, TestResidual } from "@secondline/strength";
 import { broughtIn } from "@secondline/words";
 import type { BreakLogWords } from "@secondline/words/breakLog";
-import type { Curve, Mark, Place, Plot, PlotRow } from "../plot/plot.ts";
+import type { Mark, Plot, PlotCurve, PlotPoint, PlotRow } from "../plot/plot.ts";
 import { roundTicks } from "../roundTicks.ts";
 import { digits, kN, testMark, testRow } from "./testMarks.ts";
 
@@ -96,15 +96,15 @@ function extentOf({ test: { result }, over, expected }: TestResidual, arrow: num
   return [at - (result.kind === "below" ? arrow : 0), at + (result.kind === "above" ? arrow : 0)];
 }
 
-const boxOf = ([from, to]: readonly number[], top: number, bottom: number): Place[] => [
+const boxOf = ([from, to]: readonly number[], top: number, bottom: number): PlotPoint[] => [
   [from!, top],
   [to!, top],
   [to!, bottom - 0.1],
   [from!, bottom - 0.1],
 ];
 
-function curvesOf({ state, top, bottom }: Row): Curve[] {
-  const upright = (at: number): Place[] => [
+function curvesOf({ state, top, bottom }: Row): PlotCurve[] {
+  const upright = (at: number): PlotPoint[] => [
     [at, top + WORDS_HEIGHT],
     [at, bottom - 0.1],
   ];

@@ -4,7 +4,7 @@ import type { LineStock } from "@secondline/rig";
 import type { Retention, RetentionValue } from "@secondline/strength";
 import { broughtIn, quantity, tellBasis } from "@secondline/words";
 import type { BreakLogWords } from "@secondline/words/breakLog";
-import type { Curve, Place, Plot, PlotRow, Tone } from "../plot/plot.ts";
+import type { Plot, PlotCurve, PlotPoint, PlotRow, Tone } from "../plot/plot.ts";
 import { roundTicks } from "../roundTicks.ts";
 import { digits, kN, testMark, testRow } from "./testMarks.ts";
 
@@ -36,8 +36,14 @@ export function retentionPlot(stock: LineStock, retention: Retention, words: Bre
   const last = Math.max(...tested.map(({ dose }) => dose));
   const loads = tested.map(({ test: { result } }) => (result.kind === "between" ? result.to : result.value));
   const most = 1.06 * Math.max(...loads, ...along.flatMap(({ counts, builtIn }) => [counts.upper, builtIn.central]));
-  const curve = (label: string, of: (at: At) => number, tone: Tone, width: number, dash: readonly number[]): Curve => ({
-    points: along.map((at): Place => [at.dose, of(at)]),
+  const curve = (
+    label: string,
+    of: (at: At) => number,
+    tone: Tone,
+    width: number,
+    dash: readonly number[],
+  ): PlotCurve => ({
+    points: along.map((at): PlotPoint => [at.dose, of(at)]),
     tone,
     width,
     dash,
@@ -67,8 +73,8 @@ export function retentionPlot(stock: LineStock, retention: Retention, words: Bre
     strength: "y",
     bands: [
       [
-        ...along.map(({ dose, counts }): Place => [dose, counts.lower]),
-        ...[...along].reverse().map(({ dose, counts }): Place => [dose, counts.upper]),
+        ...along.map(({ dose, counts }): PlotPoint => [dose, counts.lower]),
+        ...[...along].reverse().map(({ dose, counts }): PlotPoint => [dose, counts.upper]),
       ],
     ],
     curves: [

@@ -1,9 +1,9 @@
 /** A test as a mark in a plot, and as columns of its table. */
 import type { BreakTest } from "@secondline/strength";
-import type { Mark, Place, PlotRow } from "../plot/plot.ts";
+import type { Mark, PlotPoint, PlotRow } from "../plot/plot.ts";
 
 /** `place`: where a load stands. */
-export function testMark({ result }: BreakTest, place: (load: number) => Place): Mark {
+export function testMark({ result }: BreakTest, place: (load: number) => PlotPoint): Mark {
   switch (result.kind) {
     case "exact":
       return { kind: "broke", at: place(result.value) };

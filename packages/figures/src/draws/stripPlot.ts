@@ -3,7 +3,7 @@ import type { LoadStrip } from "@secondline/scenarios";
 import { quantity } from "@secondline/words";
 import { sayDraws, stripSentences } from "@secondline/words/draws";
 import { piled } from "../piled.ts";
-import type { Plot, Rule } from "../plot/plot.ts";
+import type { Plot, PlotRule } from "../plot/plot.ts";
 import { roundTicks } from "../roundTicks.ts";
 
 /** Two dots nearer than this share of the axis are piled up [-]. */
@@ -29,7 +29,7 @@ export function stripPlot(strip: LoadStrip, title: string, of: string, limits: r
   );
   const top = Math.max(...levels) + 1;
   const height = Math.max(LEAST_STRIP_HEIGHT, DOT_HEIGHT * top);
-  const rules: Rule[] = [
+  const rules: PlotRule[] = [
     { x: demand / 1000, tone: "ink", dash: E_DASH, label: sayDraws("strip.demand", { load: quantity.load(demand) }) },
     ...(strength5 === undefined || isBeyond
       ? []
@@ -76,4 +76,4 @@ export function stripPlot(strip: LoadStrip, title: string, of: string, limits: r
   };
 }
 
-const bound = (newtons: number, label: string): Rule => ({ x: newtons / 1000, tone: "bound", dash: [], label });
+const bound = (newtons: number, label: string): PlotRule => ({ x: newtons / 1000, tone: "bound", dash: [], label });

@@ -1,6 +1,6 @@
 /** An ink that writes an SVG document. Knows what the drawings of this app use of a canvas, and no more. */
 import type { Ink } from "./ink.ts";
-import { escapeXml, number, Path, paintOf } from "./svgPath.ts";
+import { escapeXml, Path, paintOf, pathNumber } from "./svgPath.ts";
 
 export interface SvgInk extends Ink {
   /** Puts in ready-made SVG: another drawing, with its own size. */
@@ -47,8 +47,8 @@ export function createSvgInk(measure: (text: string, font: string) => number, na
   };
   const dashOf = () => {
     if (dash.length === 0) return "";
-    const offset = ink.lineDashOffset === 0 ? "" : ` stroke-dashoffset="${number(ink.lineDashOffset)}"`;
-    return ` stroke-dasharray="${dash.map(number).join(" ")}"${offset}`;
+    const offset = ink.lineDashOffset === 0 ? "" : ` stroke-dashoffset="${pathNumber(ink.lineDashOffset)}"`;
+    return ` stroke-dasharray="${dash.map(pathNumber).join(" ")}"${offset}`;
   };
 
   const ink: SvgInk = {
@@ -76,7 +76,7 @@ export function createSvgInk(measure: (text: string, font: string) => number, na
       const ends = `${lineCap === "butt" ? "" : ` stroke-linecap="${lineCap}"`}${lineJoin === "miter" ? "" : ` stroke-linejoin="${lineJoin}"`}`;
       const paint = paintOf("stroke", String(ink.strokeStyle), ink.globalAlpha);
       body.push(
-        `<path d="${path.data}" fill="none" ${paint} stroke-width="${number(ink.lineWidth)}"${ends}${dashOf()}/>`,
+        `<path d="${path.data}" fill="none" ${paint} stroke-width="${pathNumber(ink.lineWidth)}"${ends}${dashOf()}/>`,
       );
     },
     clip() {
@@ -88,13 +88,13 @@ export function createSvgInk(measure: (text: string, font: string) => number, na
     fillRect(x, y, width, height) {
       const [left, top] = path.placed(x, y);
       body.push(
-        `<rect x="${number(left)}" y="${number(top)}" width="${number(width)}" height="${number(height)}" ${fillOf()}/>`,
+        `<rect x="${pathNumber(left)}" y="${pathNumber(top)}" width="${pathNumber(width)}" height="${pathNumber(height)}" ${fillOf()}/>`,
       );
     },
     fillText(text, x, y) {
       const [left, top] = path.placed(x, y);
       body.push(
-        `<text x="${number(left)}" y="${number(top)}"${fontOf(ink.font, ink.textAlign)} ${fillOf()}>${escapeXml(text)}</text>`,
+        `<text x="${pathNumber(left)}" y="${pathNumber(top)}"${fontOf(ink.font, ink.textAlign)} ${fillOf()}>${escapeXml(text)}</text>`,
       );
     },
     save() {
@@ -135,14 +135,14 @@ class Gradient implements CanvasGradient {
   }
 
   addColorStop(at: number, colour: string): void {
-    this.stops.push(`<stop offset="${number(at)}" ${paintOf("stop-color", colour, 1)}/>`);
+    this.stops.push(`<stop offset="${pathNumber(at)}" ${paintOf("stop-color", colour, 1)}/>`);
   }
 
   /** Its name in the document; written there when first used. */
   id(defs: string[], name: string): string {
     if (this.known !== "") return this.known;
     this.known = `${name}shade${defs.length}`;
-    const [x1, y1, x2, y2] = this.ends.map(number);
+    const [x1, y1, x2, y2] = this.ends.map(pathNumber);
     defs.push(
       `<linearGradient id="${this.known}" gradientUnits="userSpaceOnUse" x1="${x1}" y1="${y1}" x2="${x2}" y2="${y2}">${this.stops.join("")}</linearGradient>`,
     );
@@ -150,7 +150,7 @@ class Gradient implements CanvasGradient {
   }
 }
 
-const opacity = (what: string, alpha: number) => (alpha >= 1 ? "" : ` ${what}-opacity="${number(alpha)}"`);
+const opacity = (what: string, alpha: number) => (alpha >= 1 ? "" : ` ${what}-opacity="${pathNumber(alpha)}"`);
 
 const ANCHOR_OF_ALIGNMENT: Readonly<Record<string, string>> = { right: "end", end: "end", center: "middle" };
 

@@ -55,7 +55,7 @@ export class Path {
       const angle = from + (sweep * i) / pieces;
       const [px, py] = this.placed(x + radius * Math.cos(angle), y + radius * Math.sin(angle));
       const large = sweep / pieces > Math.PI ? 1 : 0;
-      this.data += `A${number(radius)} ${number(radius)} 0 ${large} 1 ${number(px)} ${number(py)}`;
+      this.data += `A${pathNumber(radius)} ${pathNumber(radius)} 0 ${large} 1 ${pathNumber(px)} ${pathNumber(py)}`;
     }
   }
 
@@ -65,12 +65,12 @@ export class Path {
 
   private add(letter: string, x: number, y: number): void {
     const [px, py] = this.placed(x, y);
-    this.data += `${letter}${number(px)} ${number(py)}`;
+    this.data += `${letter}${pathNumber(px)} ${pathNumber(py)}`;
   }
 }
 
 /** To a hundredth of a pixel, without noughts at its end. */
-export function number(value: number): string {
+export function pathNumber(value: number): string {
   return String(Number(value.toFixed(2)));
 }
 
@@ -86,7 +86,7 @@ export function paintOf(attribute: string, colour: string, alpha: number): strin
   if (!/^#([\da-f]{6}|[\da-f]{8})$/i.test(hex)) throw new Error(`a drawing cannot use the colour "${colour}"`);
   const through = hex.length === 9 ? Number.parseInt(hex.slice(7), 16) / 255 : 1;
   const seen = alpha * through;
-  return `${attribute}="${hex.slice(0, 7)}"${seen >= 1 ? "" : ` ${attribute.replace("-color", "")}-opacity="${number(seen)}"`}`;
+  return `${attribute}="${hex.slice(0, 7)}"${seen >= 1 ? "" : ` ${attribute.replace("-color", "")}-opacity="${pathNumber(seen)}"`}`;
 }
 
 const ESCAPES: Readonly<Record<string, string>> = { "&": "&amp;", "<": "&lt;", ">": "&gt;", '"': "&quot;" };

@@ -5,7 +5,7 @@ import type { Palette } from "../palette.ts";
 import { brokenLines } from "../sheet.ts";
 import { type Frame, frameOf, LABEL_FONT, LINE_HEIGHT, namedCurves } from "./frame.ts";
 import { drawMark } from "./marks.ts";
-import type { Curve, Place, Plot, Tone } from "./plot.ts";
+import type { Plot, PlotCurve, PlotPoint, Tone } from "./plot.ts";
 
 /** Height that a plot takes at a width [px]. */
 export const plotHeight = (plot: Plot, width: number, ink: Pick<Ink, "font" | "measureText">): number =>
@@ -71,7 +71,7 @@ function drawGrid(ink: Ink, { x, y }: Plot, { left, right, top, bottom, ...frame
   ink.fillText(y.label, 4, 14);
 }
 
-function drawCurve(ink: Ink, { points, tone, width, dash }: Curve, frame: Frame, palette: Palette): void {
+function drawCurve(ink: Ink, { points, tone, width, dash }: PlotCurve, frame: Frame, palette: Palette): void {
   ink.strokeStyle = toneColour(tone, palette);
   ink.lineWidth = width;
   ink.setLineDash(dash);
@@ -164,7 +164,7 @@ function nameBelow(ink: Ink, plot: Plot, frame: Frame, palette: Palette): void {
 
 const clamped = (value: number, from: number, to: number) => Math.min(to, Math.max(from, value));
 
-function trace(ink: Ink, points: readonly Place[], { x, y }: Frame): void {
+function trace(ink: Ink, points: readonly PlotPoint[], { x, y }: Frame): void {
   ink.beginPath();
   points.forEach(([px, py], i) => {
     if (i === 0) ink.moveTo(x.px(px), y.px(py));
@@ -172,7 +172,7 @@ function trace(ink: Ink, points: readonly Place[], { x, y }: Frame): void {
   });
 }
 
-function line(ink: Ink, [x0, y0]: Place, [x1, y1]: Place): void {
+function line(ink: Ink, [x0, y0]: PlotPoint, [x1, y1]: PlotPoint): void {
   ink.beginPath();
   ink.moveTo(x0, y0);
   ink.lineTo(x1, y1);

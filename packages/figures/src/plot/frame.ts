@@ -1,7 +1,7 @@
 /** Where the parts of a plot lie at a width of the paper [px]. */
 import { type Ink, SANS } from "../ink/ink.ts";
 import { type Scale, scaleOf } from "../scale.ts";
-import type { Curve, Plot } from "./plot.ts";
+import type { Plot, PlotCurve } from "./plot.ts";
 
 export const LABEL_FONT = `400 13px ${SANS}`;
 /** Height of a line of words [px]. */
@@ -27,7 +27,7 @@ export interface Frame {
   readonly height: number;
 }
 
-export const namedCurves = (plot: Plot): readonly (Curve & { readonly label: string })[] =>
+export const namedCurves = (plot: Plot): readonly (PlotCurve & { readonly label: string })[] =>
   plot.curves.flatMap((curve) => (curve.label === undefined ? [] : [{ ...curve, label: curve.label }]));
 
 /** `ink` measures the words that must find room. */

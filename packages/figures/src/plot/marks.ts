@@ -2,7 +2,7 @@
 import type { Ink } from "../ink/ink.ts";
 import type { Palette } from "../palette.ts";
 import type { Frame } from "./frame.ts";
-import type { Mark, Place } from "./plot.ts";
+import type { Mark, PlotPoint } from "./plot.ts";
 
 /** Radius of a dot [px]. */
 const DOT_RADIUS = 4.5;
@@ -12,7 +12,7 @@ const RUN_RADIUS = 3;
 const ARROW_LENGTH = 15;
 
 export function drawMark(ink: Ink, mark: Mark, strength: "x" | "y", frame: Frame, palette: Palette): void {
-  const at: Place = [frame.x.px(mark.at[0]), frame.y.px(mark.at[1])];
+  const at: PlotPoint = [frame.x.px(mark.at[0]), frame.y.px(mark.at[1])];
   ink.lineWidth = 1.5;
   ink.strokeStyle = palette.ink;
   switch (mark.kind) {
@@ -55,12 +55,12 @@ export function drawMark(ink: Ink, mark: Mark, strength: "x" | "y", frame: Frame
   }
 }
 
-function circle(ink: Ink, [x, y]: Place, radius = DOT_RADIUS): void {
+function circle(ink: Ink, [x, y]: PlotPoint, radius = DOT_RADIUS): void {
   ink.beginPath();
   ink.arc(x, y, radius, 0, 2 * Math.PI);
 }
 
-function openCircle(ink: Ink, at: Place, palette: Palette): void {
+function openCircle(ink: Ink, at: PlotPoint, palette: Palette): void {
   circle(ink, at);
   ink.fillStyle = palette.paper;
   ink.fill();
@@ -68,7 +68,7 @@ function openCircle(ink: Ink, at: Place, palette: Palette): void {
 }
 
 /** Half of it filled: it may be kept or not. */
-function half(ink: Ink, [x, y]: Place, palette: Palette): void {
+function half(ink: Ink, [x, y]: PlotPoint, palette: Palette): void {
   circle(ink, [x, y]);
   ink.fillStyle = palette.paper;
   ink.fill();
@@ -80,7 +80,7 @@ function half(ink: Ink, [x, y]: Place, palette: Palette): void {
   ink.fill();
 }
 
-function cross(ink: Ink, [x, y]: Place, palette: Palette): void {
+function cross(ink: Ink, [x, y]: PlotPoint, palette: Palette): void {
   ink.strokeStyle = palette.failsInk;
   ink.lineWidth = 2;
   ink.beginPath();
@@ -92,7 +92,7 @@ function cross(ink: Ink, [x, y]: Place, palette: Palette): void {
 }
 
 /** From the mark towards [dx, dy]. */
-function arrow(ink: Ink, [x, y]: Place, [dx, dy]: Place): void {
+function arrow(ink: Ink, [x, y]: PlotPoint, [dx, dy]: PlotPoint): void {
   const [tipX, tipY] = [x + dx * (DOT_RADIUS + ARROW_LENGTH), y + dy * (DOT_RADIUS + ARROW_LENGTH)];
   ink.beginPath();
   ink.moveTo(x, y);
@@ -104,7 +104,7 @@ function arrow(ink: Ink, [x, y]: Place, [dx, dy]: Place): void {
   ink.stroke();
 }
 
-function bar(ink: Ink, [x0, y0]: Place, [x1, y1]: Place): void {
+function bar(ink: Ink, [x0, y0]: PlotPoint, [x1, y1]: PlotPoint): void {
   const length = Math.hypot(x1 - x0, y1 - y0) || 1;
   const [acrossX, acrossY] = [(-(y1 - y0) / length) * 5, ((x1 - x0) / length) * 5];
   ink.beginPath();

@@ -11,10 +11,10 @@ export interface Axis {
   readonly ticks: readonly { readonly at: number; readonly text: string }[];
 }
 
-export type Place = readonly [x: number, y: number];
+export type PlotPoint = readonly [x: number, y: number];
 
-export interface Curve {
-  readonly points: readonly Place[];
+export interface PlotCurve {
+  readonly points: readonly PlotPoint[];
   readonly tone: Tone;
   readonly width: number;
   readonly dash: readonly number[];
@@ -29,13 +29,13 @@ export interface Curve {
  */
 export interface Mark {
   readonly kind: "broke" | "atLeast" | "below" | "between" | "keeps" | "open" | "keepsNot" | "run" | "best" | "beaten";
-  readonly at: Place;
+  readonly at: PlotPoint;
   /** The other end of "between". */
-  readonly to?: Place;
+  readonly to?: PlotPoint;
 }
 
 /** A line across the whole plot at a value of x, named above it. */
-export interface Rule {
+export interface PlotRule {
   readonly x: number;
   readonly tone: Tone;
   readonly dash: readonly number[];
@@ -43,7 +43,7 @@ export interface Rule {
 }
 
 export interface PlotText {
-  readonly at: Place;
+  readonly at: PlotPoint;
   readonly text: string;
   /** How far it stands off its place; default: just beside it [px]. */
   readonly off?: number;
@@ -67,10 +67,10 @@ export interface Plot {
   /** The axis along which strength lies: marks of bounds point along it. */
   readonly strength: "x" | "y";
   /** Shaded outlines. */
-  readonly bands: readonly (readonly Place[])[];
-  readonly curves: readonly Curve[];
+  readonly bands: readonly (readonly PlotPoint[])[];
+  readonly curves: readonly PlotCurve[];
   readonly marks: readonly Mark[];
-  readonly rules: readonly Rule[];
+  readonly rules: readonly PlotRule[];
   /** Stretches of x that are marked along the axis. */
   readonly strips?: readonly { readonly from: number; readonly to: number }[];
   /** Words in the plot, from their left end. */

@@ -12,10 +12,10 @@ export { largestTension } from "./largestTension.ts";
 export { drawLegend, legendHeight } from "./legendInk.ts";
 export { lineHeight } from "./lineHeight.ts";
 export { createLiveFrame, type LiveFrame, sampleFrame } from "./liveFrame.ts";
-export type { Box, Label } from "./notes/labelLayout.ts";
-export type { Projector, Sheet } from "./notes/noteInk.ts";
+export type { Label, LabelEdges } from "./notes/labelLayout.ts";
+export type { NotesCanvas, Projector } from "./notes/noteInk.ts";
 export { isSmall, NoteLayout, noteColour, noteFont, serifFor, writeNotes } from "./notes/noteLayout.ts";
-export type { Note, NoteOptions, Notes } from "./notes/notes.ts";
+export type { NoteOptions, Notes, SceneNote } from "./notes/notes.ts";
 export { nodeNear } from "./notes/partPlace.ts";
 export { sceneWords } from "./sceneWords.ts";
 export {

@@ -5,7 +5,7 @@
 import { type Recording, SIGNALS, type SignalName } from "@secondline/engine";
 import { type FreeEnds, freeEndsOf } from "./shape/freeEnds.ts";
 import type { Gap } from "./shape/gap.ts";
-import { createPose, type Pose, poseWalker } from "./shape/walkerPose.ts";
+import { createPose, poseWalker, type WalkerPose } from "./shape/walkerPose.ts";
 
 export interface LiveFrame {
   readonly recording: Recording;
@@ -24,7 +24,7 @@ export interface LiveFrame {
   readonly forces: Record<SignalName, number>;
   /** Lowest height of the tie-in so far [m]. */
   lowest: number;
-  readonly pose: Pose;
+  readonly pose: WalkerPose;
   /** Undefined where no ground is drawn. */
   readonly freeEnds: FreeEnds | undefined;
 }

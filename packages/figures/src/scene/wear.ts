@@ -2,9 +2,9 @@
 import type { Theme } from "../palette.ts";
 
 export const TONES = ["shirt", "trousers", "skin", "hair", "harness", "shoes"] as const;
-export type Tone = (typeof TONES)[number];
+export type WalkerTone = (typeof TONES)[number];
 
-export const WEAR: Readonly<Record<Theme, Readonly<Record<Tone, string>>>> = {
+export const WEAR: Readonly<Record<Theme, Readonly<Record<WalkerTone, string>>>> = {
   light: {
     shirt: "#1f7a88",
     trousers: "#4a525a",

@@ -7,7 +7,7 @@ import type { Palette } from "../palette.ts";
 /** A colour of the palette by its name, or a pattern of the drawing. */
 export type Paint = keyof Palette | "none" | "transparent" | { readonly pattern: string };
 
-export interface Look {
+export interface ShapeLook {
   /** Rules of the page's style sheet for it, by name. */
   readonly styled?: string | readonly string[] | undefined;
   readonly fill?: Paint;
@@ -22,17 +22,17 @@ export interface Look {
   readonly transform?: string;
 }
 
-export interface TextLook extends Look {
+export interface TextLook extends ShapeLook {
   readonly textAnchor?: "start" | "middle" | "end";
   readonly fontWeight?: number;
 }
 
 export type Shape =
-  | (Look & { readonly kind: "path"; readonly d: string })
-  | (Look & Box & { readonly kind: "rect"; readonly rx?: number | undefined })
-  | (Look & { readonly kind: "circle"; readonly cx: number; readonly cy: number; readonly r: number })
+  | (ShapeLook & { readonly kind: "path"; readonly d: string })
+  | (ShapeLook & Box & { readonly kind: "rect"; readonly rx?: number | undefined })
+  | (ShapeLook & { readonly kind: "circle"; readonly cx: number; readonly cy: number; readonly r: number })
   | (TextLook & { readonly kind: "text"; readonly x: number; readonly y: number; readonly words: string })
-  | (Look & {
+  | (ShapeLook & {
       readonly kind: "group";
       readonly inside: readonly Shape[];
       /** Shown where the pointer rests on it. */
@@ -48,15 +48,15 @@ export interface Box {
   readonly height: number;
 }
 
-export const path = (d: string, look: Look = {}): Shape => ({ kind: "path", d, ...look });
+export const path = (d: string, look: ShapeLook = {}): Shape => ({ kind: "path", d, ...look });
 
-export const rect = (box: Box, look: Look & { readonly rx?: number } = {}): Shape => ({
+export const rect = (box: Box, look: ShapeLook & { readonly rx?: number } = {}): Shape => ({
   kind: "rect",
   ...box,
   ...look,
 });
 
-export const circle = (cx: number, cy: number, r: number, look: Look = {}): Shape => ({
+export const circle = (cx: number, cy: number, r: number, look: ShapeLook = {}): Shape => ({
   kind: "circle",
   cx,
   cy,
@@ -72,13 +72,13 @@ export const text = (words: string, x: number, y: number, look: TextLook = {}): 
   ...look,
 });
 
-export const group = (inside: readonly Shape[], look: Look & { readonly title?: string } = {}): Shape => ({
+export const group = (inside: readonly Shape[], look: ShapeLook & { readonly title?: string } = {}): Shape => ({
   kind: "group",
   inside,
   ...look,
 });
 
-export const unspoken = (inside: readonly Shape[], look: Look = {}): Shape => ({
+export const unspoken = (inside: readonly Shape[], look: ShapeLook = {}): Shape => ({
   kind: "group",
   inside,
   unspoken: true,

@@ -4,7 +4,7 @@ import type { Rig } from "@secondline/rig";
 import { isApart, type Knob, knobText, type Swept, type SweptPoint } from "@secondline/scenarios";
 import { quantity } from "@secondline/words";
 import { howFarWords as words } from "@secondline/words/howFar";
-import type { Axis, Curve, Mark, Place, Plot, PlotRow } from "../plot/plot.ts";
+import type { Axis, Mark, Plot, PlotCurve, PlotPoint, PlotRow } from "../plot/plot.ts";
 import { roundTicks } from "../roundTicks.ts";
 
 /** Height of the space between the axes [px]. */
@@ -42,7 +42,7 @@ function curvePlot(rig: Rig, swept: Swept, knob: Knob, name: string): Plot {
       ...limits
         .filter(({ limit: { value } }) => value >= y.from && value <= y.to)
         .map(
-          ({ limit }): Curve => ({
+          ({ limit }): PlotCurve => ({
             points: [
               [x.from, limit.value],
               [x.to, limit.value],
@@ -56,7 +56,7 @@ function curvePlot(rig: Rig, swept: Swept, knob: Knob, name: string): Plot {
       ...(curve.length > 1
         ? [
             {
-              points: curve.map(({ at, value }): Place => [at, value]),
+              points: curve.map(({ at, value }): PlotPoint => [at, value]),
               tone: "own",
               width: 2.25,
               dash: [],
@@ -86,9 +86,9 @@ function curvePlot(rig: Rig, swept: Swept, knob: Knob, name: string): Plot {
 }
 
 /** There and back along the ends of the band. */
-const bandOf = (line: readonly { readonly at: number; readonly low: number; readonly high: number }[]): Place[] => [
-  ...line.map(({ at, low }): Place => [at, low]),
-  ...[...line].reverse().map(({ at, high }): Place => [at, high]),
+const bandOf = (line: readonly { readonly at: number; readonly low: number; readonly high: number }[]): PlotPoint[] => [
+  ...line.map(({ at, low }): PlotPoint => [at, low]),
+  ...[...line].reverse().map(({ at, high }): PlotPoint => [at, high]),
 ];
 
 /** With room for every band, and for limits that lie near. */
@@ -151,7 +151,7 @@ function mapPlot(rig: Rig, swept: Swept, [first, second]: readonly [Knob, Knob],
     rules: [],
     texts: points.flatMap(({ values, curve }) =>
       curve
-        ? [{ at: [values[0]!, values[1]!] as Place, text: words.sweep.value(swept.what, curve.value), off: 10 }]
+        ? [{ at: [values[0]!, values[1]!] as PlotPoint, text: words.sweep.value(swept.what, curve.value), off: 10 }]
         : [],
     ),
     height: Math.min(420, Math.max(AXES_HEIGHT, 46 * new Set(points.map(({ values }) => values[1])).size)),
@@ -168,10 +168,10 @@ function widened(axis: Axis, after = 0.1): Axis {
 type Row = NonNullable<Swept["region"]>["outline"][number];
 
 /** Between two rows of the outline: one for every pair of stretches that touch. */
-const trapezoids = (outline: readonly Row[]): readonly (readonly Place[])[] =>
+const trapezoids = (outline: readonly Row[]): readonly (readonly PlotPoint[])[] =>
   outline.slice(1).flatMap((row, i) => {
     const before = outline[i]!;
-    return touching(before, row).map(([a, b]): readonly Place[] => [
+    return touching(before, row).map(([a, b]): readonly PlotPoint[] => [
       [a.from, before.at],
       [a.to, before.at],
       [b.to, row.at],
@@ -180,7 +180,7 @@ const trapezoids = (outline: readonly Row[]): readonly (readonly Place[])[] =>
   });
 
 /** The sides of the region; not where the range itself ends. */
-function edges(before: Row, row: Row, { from, to }: Knob): readonly Curve[] {
+function edges(before: Row, row: Row, { from, to }: Knob): readonly PlotCurve[] {
   return touching(before, row).flatMap(([a, b]) => [
     ...(a.from > from || b.from > from ? [edge([a.from, before.at], [b.from, row.at])] : []),
     ...(a.to < to || b.to < to ? [edge([a.to, before.at], [b.to, row.at])] : []),
@@ -190,7 +190,12 @@ function edges(before: Row, row: Row, { from, to }: Knob): readonly Curve[] {
 const touching = (before: Row, row: Row) =>
   before.kept.flatMap((a) => row.kept.flatMap((b) => (a.from <= b.to && b.from <= a.to ? [[a, b] as const] : [])));
 
-const edge = (from: Place, to: Place): Curve => ({ points: [from, to], tone: "own", width: 2.25, dash: [] });
+const edge = (from: PlotPoint, to: PlotPoint): PlotCurve => ({
+  points: [from, to],
+  tone: "own",
+  width: 2.25,
+  dash: [],
+});
 
 function rowOf({ knobs, what }: Swept, { values, curve, own, runs }: SweptPoint): PlotRow {
   return {

@@ -2,7 +2,7 @@ import type { Recording } from "@secondline/engine";
 import { capital, listed, quantity } from "@secondline/words";
 import { sayTime } from "@secondline/words/page/time";
 import { energySentence } from "./energyBands.ts";
-import { loadedTraces, type Reading, type Trace, type TraceId, unloadedTraces } from "./traces.ts";
+import { loadedTraces, type PlottedTrace, type Reading, type TraceId, unloadedTraces } from "./traces.ts";
 
 /** What the force plot shows, in a sentence or two, for everyone and above all for those who cannot see it. */
 export function forcesSentence(recording: Recording, reading: Reading): string {
@@ -28,8 +28,8 @@ export function beforeSentence(previous: Recording, reading: Reading): string {
   return sayTime("describe.runBefore", { pull });
 }
 
-function largestTrace(recording: Recording, reading: Reading): Trace | null {
-  return loadedTraces(recording).reduce<Trace | null>(
+function largestTrace(recording: Recording, reading: Reading): PlottedTrace | null {
+  return loadedTraces(recording).reduce<PlottedTrace | null>(
     (best, trace) => (best === null || trace.peaks[reading].force > best.peaks[reading].force ? trace : best),
     null,
   );

@@ -1,6 +1,6 @@
 /** The band behind a trace: from the least to the largest force that falls of the same what-if have, as the verdict drew them. */
 import type { TraceBand, TraceLine } from "@secondline/scenarios";
-import type { Trace, TraceId } from "./traces.ts";
+import type { PlottedTrace, TraceId } from "./traces.ts";
 
 type Column = (number | null)[];
 
@@ -8,16 +8,20 @@ const LINES: readonly TraceId[] = ["leash", "mainA", "mainB", "backupA", "backup
 
 /** The one trace that has a band drawn behind it: the one that is pointed at, else the leash. More of them would cover one another. */
 export function bandedTrace(
-  shown: readonly Trace[],
+  shown: readonly PlottedTrace[],
   highlight: TraceId | null,
   band: TraceBand | undefined,
-): Trace | undefined {
+): PlottedTrace | undefined {
   const wanted = highlight ?? "leash";
   return band && LINES.includes(wanted) ? shown.find(({ id }) => id === wanted) : undefined;
 }
 
 /** Its lower and its upper edge [N] at times [s]; null where the draws have ended. */
-export function bandColumns(band: TraceBand, { id }: Pick<Trace, "id">, times: ArrayLike<number>): [Column, Column] {
+export function bandColumns(
+  band: TraceBand,
+  { id }: Pick<PlottedTrace, "id">,
+  times: ArrayLike<number>,
+): [Column, Column] {
   const values = band[id as TraceLine];
   const edge = (side: 0 | 1): Column =>
     Array.from({ length: times.length }, (_, i) => {

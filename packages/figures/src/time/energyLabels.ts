@@ -35,7 +35,7 @@ function valueAt(stack: EnergyStack, band: Band, time: number): number | null {
 }
 
 /** The energies at a time, in words. */
-export function energyAt(stack: EnergyStack, time: number): string {
+export function energyWordsAt(stack: EnergyStack, time: number): string {
   const at = indexAt(stack.times, time);
   const parts = [...stack.bands].reverse().map((band) => `${band.name} ${quantity.energy(band.values[at]!)}`);
   return listed([quantity.seconds(time, 3), ...parts]);

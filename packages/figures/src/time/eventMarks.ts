@@ -5,7 +5,7 @@ import { type PlotFrame, xOf } from "./plotFrame.ts";
 import type { TimeRange } from "./plotGrid.ts";
 
 /** A moment of the run worth going to. */
-export interface Mark {
+export interface EventMark {
   readonly key: string;
   /** [s] */
   readonly time: number;
@@ -18,7 +18,7 @@ export interface Mark {
 }
 
 /** Marks of a run in the order of time. */
-export function eventMarks(recording: Recording, told?: BreaksTold): readonly Mark[] {
+export function eventMarks(recording: Recording, told?: BreaksTold): readonly EventMark[] {
   const falling = endsFalling(recording);
   return happenings(recording).map((happening, index) => {
     const [{ time, kind, part }] = happening;
@@ -77,7 +77,7 @@ const RANK: Readonly<Record<RunEvent["kind"], number>> = {
 const TAPE_RANK = 2;
 
 /** Nearest mark before (−1) or after (1) `time`; null when there is none. */
-export function neighbouringMark(marks: readonly Mark[], time: number, direction: -1 | 1): Mark | null {
+export function neighbouringMark(marks: readonly EventMark[], time: number, direction: -1 | 1): EventMark | null {
   // A clock that was sent to a mark stands on it but for rounding: it must not be found again.
   const tolerance = 1e-6;
   if (direction > 0) return marks.find((mark) => mark.time > time + tolerance) ?? null;
@@ -102,8 +102,8 @@ export function eventRange(recording: Recording): { readonly from: number; reado
 const THUMB_REACH = 24;
 
 /** Time of the event that a press above the plot means: the nearest one; null when none is near [s]. */
-export function markUnder(marks: readonly Mark[], x: number, range: TimeRange, frame: PlotFrame): number | null {
-  const distance = (mark: Mark) => Math.abs(xOf(mark.time, range, frame) - x);
-  const nearest = marks.reduce<Mark | null>((best, m) => (best && distance(best) <= distance(m) ? best : m), null);
+export function markUnder(marks: readonly EventMark[], x: number, range: TimeRange, frame: PlotFrame): number | null {
+  const distance = (mark: EventMark) => Math.abs(xOf(mark.time, range, frame) - x);
+  const nearest = marks.reduce<EventMark | null>((best, m) => (best && distance(best) <= distance(m) ? best : m), null);
   return nearest && distance(nearest) <= THUMB_REACH ? nearest.time : null;
 }

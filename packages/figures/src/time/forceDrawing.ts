@@ -6,11 +6,11 @@ import type { PlotData, PlotDrawing, PlotSeries } from "./plotDrawing.ts";
 import { plotGrid, type TimeRange, valuesOn } from "./plotGrid.ts";
 import { buildPyramid, type Pyramid } from "./pyramid.ts";
 import type { TraceSet } from "./traceSet.ts";
-import type { Reading, Trace, TraceId } from "./traces.ts";
+import type { PlottedTrace, Reading, TraceId } from "./traces.ts";
 
 /** What the reader asked to see. */
 export interface ForceView {
-  readonly shown: readonly Trace[];
+  readonly shown: readonly PlottedTrace[];
   readonly reading: Reading;
   /** The raw signal faint behind the filtered one. */
   readonly rawBehind: boolean;
@@ -21,7 +21,7 @@ export interface ForceView {
 
 /** One drawn line: a trace of this run or of the one before, read one way. */
 interface Layer {
-  readonly trace: Trace;
+  readonly trace: PlottedTrace;
   readonly role: "before" | "behind" | "front";
   readonly reading: Reading;
 }

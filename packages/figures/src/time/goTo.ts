@@ -1,6 +1,6 @@
 import { capital, quantity } from "@secondline/words";
 import { sayTime } from "@secondline/words/page/time";
-import type { Mark } from "./eventMarks.ts";
+import type { EventMark } from "./eventMarks.ts";
 import type { ForceView } from "./forceDrawing.ts";
 
 /** An entry of the list; "rule" parts events from peaks. */
@@ -9,7 +9,7 @@ export type GoToEntry = { readonly label: string; readonly detail?: string; read
 /** Every event and every peak by name, for those who would rather not aim at a mark. */
 export function goToEntries(
   view: ForceView,
-  marks: readonly Mark[],
+  marks: readonly EventMark[],
   seek: (time: number) => void,
 ): readonly GoToEntry[] {
   const events = marks.map((mark): GoToEntry => {

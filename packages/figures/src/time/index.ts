@@ -5,8 +5,8 @@ export type { EndLabel } from "./endLabel.ts";
 export { type BandKind, balanceSentence, type EnergyStack, energyStack } from "./energyBands.ts";
 export { energyData } from "./energyData.ts";
 export { energyDrawing } from "./energyDrawing.ts";
-export { axisKilojoules, bandLabels, energyAt } from "./energyLabels.ts";
-export { eventMarks, eventRange, type Mark, markUnder, neighbouringMark } from "./eventMarks.ts";
+export { axisKilojoules, bandLabels, energyWordsAt } from "./energyLabels.ts";
+export { type EventMark, eventMarks, eventRange, markUnder, neighbouringMark } from "./eventMarks.ts";
 export { type ForceView, forceData, forceDrawing, readyPyramid } from "./forceDrawing.ts";
 export { axisKilonewtons, forceLabels, forcePeaks } from "./forceMarks.ts";
 export { type ForceColumn, rangeTable, sampleTable } from "./forceTable.ts";
@@ -27,16 +27,16 @@ export type { PlotData, PlotDrawing, PlotSeries } from "./plotDrawing.ts";
 export { type Gutter, type PlotFrame, plotFrame, timeOf, xOf, yOf } from "./plotFrame.ts";
 export type { TimeRange } from "./plotGrid.ts";
 export type { Probe } from "./probe.ts";
-export { type Drawn, pinched, RangeHand, type RangeTarget, wheeled } from "./rangeGestures.ts";
+export { type DrawnRange, pinched, RangeHand, type RangeTarget, wheeled } from "./rangeGestures.ts";
 export { type DrawnSamples, forceProbes, forceView } from "./shownForces.ts";
 export { type LaidFlag, laidFlags, laidNames, stripGutter } from "./stripLayout.ts";
 export { type PlotRequest, timePicture, wholeRun } from "./timePicture.ts";
 export { forceAt, type TraceSet, traceSet } from "./traceSet.ts";
 export {
   loadedTraces,
+  type PlottedTrace,
   type Reading,
   shownAtFirst,
-  type Trace,
   type TraceId,
   type TraceStyle,
   tracesOf,

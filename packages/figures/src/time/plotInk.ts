@@ -5,7 +5,7 @@ import { type Ink, SANS } from "../ink/ink.ts";
 import type { Palette } from "../palette.ts";
 import { roundTicks } from "../roundTicks.ts";
 import type { EndLabel } from "./endLabel.ts";
-import type { Mark } from "./eventMarks.ts";
+import type { EventMark } from "./eventMarks.ts";
 import { flagLanes, spreadLabels } from "./labelLayout.ts";
 import { type PlotFrame, xOf } from "./plotFrame.ts";
 import type { TimeRange } from "./plotGrid.ts";
@@ -46,7 +46,7 @@ export function drawAxes({ ink, frame, palette, range, top }: PlotSheet, words: 
 }
 
 /** What happened, in words above the plot, with a hairline down to its moment. */
-export function drawEvents({ ink, frame, palette, range }: PlotSheet, marks: readonly Mark[]): void {
+export function drawEvents({ ink, frame, palette, range }: PlotSheet, marks: readonly EventMark[]): void {
   const seen = marks.filter(({ time }) => time >= range.from && time <= range.to);
   ink.font = PLOT_FONT;
   const wishes = seen.map(({ time, label, rank }) => ({

@@ -6,7 +6,7 @@ import { panned, zoomed } from "./visibleRange.ts";
 const LEAST_FINGER_DISTANCE = 20;
 
 /** A range that is drawn over `width` pixels, of a whole that ends at `whole`. */
-export interface Drawn {
+export interface DrawnRange {
   readonly range: TimeRange;
   readonly width: number;
   readonly whole: number;
@@ -20,10 +20,10 @@ interface Wheel {
   readonly deltaY: number;
 }
 
-const valueAt = (x: number, { range, width }: Drawn): number => range.from + (x / width) * (range.to - range.from);
+const valueAt = (x: number, { range, width }: DrawnRange): number => range.from + (x / width) * (range.to - range.from);
 
 /** With Ctrl the wheel zooms about `x` [px]; with Shift, or sideways, it pans. Undefined: a plain turn scrolls the page. */
-export function wheeled(wheel: Wheel, x: number, drawn: Drawn): TimeRange | undefined {
+export function wheeled(wheel: Wheel, x: number, drawn: DrawnRange): TimeRange | undefined {
   const { range, width, whole } = drawn;
   const zooms = wheel.ctrlKey || wheel.metaKey;
   const sideways = wheel.shiftKey ? wheel.deltaY || wheel.deltaX : wheel.deltaX;
@@ -33,7 +33,7 @@ export function wheeled(wheel: Wheel, x: number, drawn: Drawn): TimeRange | unde
 }
 
 /** One finger goes from `before` to `at` while another rests at `other` [px]: what lies between them stays under them. */
-export function pinched(before: number, at: number, other: number, drawn: Drawn): TimeRange {
+export function pinched(before: number, at: number, other: number, drawn: DrawnRange): TimeRange {
   const { range, width, whole } = drawn;
   const apart = (x: number) => Math.max(Math.abs(x - other), LEAST_FINGER_DISTANCE);
   const middle = valueAt((before + other) / 2, drawn);
@@ -42,7 +42,7 @@ export function pinched(before: number, at: number, other: number, drawn: Drawn)
 }
 
 /** What a hand on a drawing can reach; asked anew at every move. */
-export interface RangeTarget extends Drawn {
+export interface RangeTarget extends DrawnRange {
   readonly onRange: (range: TimeRange) => void;
 }
 

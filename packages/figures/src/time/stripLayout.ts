@@ -2,7 +2,7 @@
 import type { Recording } from "@secondline/engine";
 import { type EndLabel, keptLabels } from "./endLabel.ts";
 import { BANDS } from "./energyBands.ts";
-import type { Mark } from "./eventMarks.ts";
+import type { EventMark } from "./eventMarks.ts";
 import { flagLanes, spreadLabels } from "./labelLayout.ts";
 import { type Gutter, type PlotFrame, xOf } from "./plotFrame.ts";
 import type { TimeRange } from "./plotGrid.ts";
@@ -30,7 +30,7 @@ export function stripGutter(of: "forces" | "energy", recording: Recording, width
 const FLAG_PADDING = 18;
 
 export interface LaidFlag {
-  readonly mark: Mark;
+  readonly mark: EventMark;
   readonly x: number;
   /** Upper end of the hairline down to its moment [px]. */
   readonly lineTop: number;
@@ -39,7 +39,12 @@ export interface LaidFlag {
 }
 
 /** Flags of what happened in sight. */
-export function laidFlags(marks: readonly Mark[], range: TimeRange, frame: PlotFrame, widthOf: Measure): LaidFlag[] {
+export function laidFlags(
+  marks: readonly EventMark[],
+  range: TimeRange,
+  frame: PlotFrame,
+  widthOf: Measure,
+): LaidFlag[] {
   const visible = marks.filter(({ time }) => time >= range.from && time <= range.to);
   const wishes = visible.map(({ time, label, rank }) => ({
     at: xOf(time, range, frame),

@@ -30,7 +30,7 @@ export interface TracePeak {
 }
 
 /** A force over a run, at the recording's rate. */
-export interface Trace extends TraceStyle {
+export interface PlottedTrace extends TraceStyle {
   /** [N] */
   readonly samples: Float32Array;
   /** The engine records connections as a load cell reads them: there is nothing more to filter. */
@@ -68,16 +68,16 @@ function style(
   return { id, name, inWords, shortName, colour, width: id === "leash" ? 2.25 : 1.75, dash };
 }
 
-const known = new WeakMap<Recording, readonly Trace[]>();
+const known = new WeakMap<Recording, readonly PlottedTrace[]>();
 
 /** The force traces of a run: leash, lines and ring, then connections from A to B. */
-export function tracesOf(recording: Recording): readonly Trace[] {
+export function tracesOf(recording: Recording): readonly PlottedTrace[] {
   const made = known.get(recording) ?? [...signalTraces(recording), ...connectionTraces(recording)];
   known.set(recording, made);
   return made;
 }
 
-function signalTraces(recording: Recording): readonly Trace[] {
+function signalTraces(recording: Recording): readonly PlottedTrace[] {
   return SIGNALS.map((signal) => {
     const { raw, rawTime, cfc60, cfc60Time } = recording.peaks[signal];
     const peaks = { raw: { force: raw, time: rawTime }, filtered: { force: cfc60, time: cfc60Time } };
@@ -86,7 +86,7 @@ function signalTraces(recording: Recording): readonly Trace[] {
 }
 
 /** Tapes part at little load, in crowds: they are told of as events and have no trace. */
-function connectionTraces(recording: Recording): readonly Trace[] {
+function connectionTraces(recording: Recording): readonly PlottedTrace[] {
   const connections = recording.connections.filter(({ tape }) => !tape);
   return connections.flatMap(({ force, peak, time }, i) => {
     if (!force) return [];
@@ -104,11 +104,11 @@ function connectionTraces(recording: Recording): readonly Trace[] {
 /** Below this a trace counts as never loaded [N]: a metre of webbing weighs about as much. */
 const UNLOADED_FORCE = 1;
 
-export function loadedTraces(recording: Recording): readonly Trace[] {
+export function loadedTraces(recording: Recording): readonly PlottedTrace[] {
   return tracesOf(recording).filter(({ peaks }) => peaks.raw.force >= UNLOADED_FORCE);
 }
 
-export function unloadedTraces(recording: Recording): readonly Trace[] {
+export function unloadedTraces(recording: Recording): readonly PlottedTrace[] {
   return tracesOf(recording).filter(({ peaks }) => !(peaks.raw.force >= UNLOADED_FORCE));
 }
 

@@ -1,5 +1,6 @@
 export { alongPaper, overview, RIBBON_HEIGHT, sightWindow } from "./alongPaper.ts";
 export {
+  type CalendarTick,
   calendarPaper,
   calendarStays,
   dayLine,

@@ -1,6 +1,7 @@
 /** Strength along a webbing as a step curve, and what of it lies below what is needed. */
 import type { StrengthZone, WebbingState } from "@secondline/strength";
 import type { Scale } from "../scale.ts";
+import type { Box } from "../shapes/shape.ts";
 
 /** A short mark must not vanish between two pixels [px]. */
 const LEAST_MARK_WIDTH = 3;
@@ -27,13 +28,6 @@ export const strengthPath = (
       return `${i === 0 ? "M" : "L"}${left.toFixed(1)} ${y.px(zone[value]).toFixed(1)}H${right.toFixed(1)}`;
     })
     .join("");
-
-export interface Box {
-  readonly x: number;
-  readonly y: number;
-  readonly width: number;
-  readonly height: number;
-}
 
 /** Where what 95 % reach lies below what is needed, inside of the loaded span; undefined where it does not [N], [px]. */
 export function shortfall(

@@ -1,18 +1,18 @@
 /** What a pool and its workers say to each other. Messages arrive in the order in which they were sent. */
-import type { Answer, Progress } from "../service.ts";
-import type { Known } from "../tasks/known.ts";
+import type { Progress, ServiceAnswer } from "../service.ts";
+import type { KnownRig } from "../tasks/known.ts";
 import type { Task, TaskValue } from "../tasks/task.ts";
 
 export type ToWorker =
   /** Once per assessment; tasks name it by its hash. */
-  | { readonly kind: "assessed"; readonly hash: string; readonly known: Known }
+  | { readonly kind: "assessed"; readonly hash: string; readonly known: KnownRig }
   | { readonly kind: "task"; readonly id: number; readonly hash: string; readonly task: Task }
   | { readonly kind: "cancel"; readonly id: number };
 
 export type FromWorker =
   | { readonly kind: "progress"; readonly id: number; readonly progress: Progress }
   /** Also after a cancel: from then on the worker is free. `took`: time worked on it [ms]. */
-  | { readonly kind: "answer"; readonly id: number; readonly answer: Answer<TaskValue>; readonly took: number };
+  | { readonly kind: "answer"; readonly id: number; readonly answer: ServiceAnswer<TaskValue>; readonly took: number };
 
 /** Assessments that a worker keeps, the oldest dropped first; both sides count alike. */
 export const ASSESSMENTS_KEPT = 4;

@@ -1,6 +1,6 @@
 /** The side of a pool's worker. The worker file holds one line, `serveTasks(self)`. */
 import { inSlices } from "../tasks/inSlices.ts";
-import type { Known } from "../tasks/known.ts";
+import type { KnownRig } from "../tasks/known.ts";
 import { keepFew, startTask, type Task } from "../tasks/task.ts";
 import { ASSESSMENTS_KEPT, type FromWorker, type ToWorker } from "./messages.ts";
 import { buffersOf } from "./transfer.ts";
@@ -13,7 +13,7 @@ export interface WorkerPort {
 
 /** Does the tasks that are asked for at `port`; returns what stops them all. */
 export function serveTasks(port: WorkerPort): () => void {
-  const known = new Map<string, Known>();
+  const known = new Map<string, KnownRig>();
   const running = new Map<number, AbortController>();
   const say = (message: FromWorker, transfer: ArrayBuffer[] = []) => port.postMessage(message, transfer);
 

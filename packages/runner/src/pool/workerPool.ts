@@ -4,7 +4,7 @@
  */
 import type { Assessed } from "@secondline/scenarios";
 import { CANCELLED, failed, failureOf, messageOf } from "../failure.ts";
-import type { Answer, Progress } from "../service.ts";
+import type { Progress, ServiceAnswer } from "../service.ts";
 import { knownOf } from "../tasks/known.ts";
 import { nextTask } from "../tasks/nextTask.ts";
 import { keepFew, type Task, type TaskKind, type Tasks, type TaskValue, type TaskValues } from "../tasks/task.ts";
@@ -40,7 +40,7 @@ interface Job {
   readonly task: Task;
   readonly call: TaskCall;
   /** Answers whoever waits; later calls do nothing. */
-  readonly settle: (answer: Answer<TaskValue>) => void;
+  readonly settle: (answer: ServiceAnswer<TaskValue>) => void;
   tries: number;
 }
 
@@ -72,7 +72,7 @@ export class WorkerPool {
   }
 
   /** Never rejects. Tasks of one rank are begun in the order in which they were asked for. */
-  work<K extends TaskKind>(assessed: Assessed, task: Tasks[K], call: TaskCall): Promise<Answer<TaskValues[K]>> {
+  work<K extends TaskKind>(assessed: Assessed, task: Tasks[K], call: TaskCall): Promise<ServiceAnswer<TaskValues[K]>> {
     return new Promise((resolve) => {
       if (call.ticket.cancelled) return resolve(CANCELLED);
       const id = ++this.#lastId;
@@ -83,7 +83,7 @@ export class WorkerPool {
         call,
         tries: 0,
         settle: (answer) => {
-          if (this.#open.delete(id)) resolve(answer as Answer<TaskValues[K]>);
+          if (this.#open.delete(id)) resolve(answer as ServiceAnswer<TaskValues[K]>);
         },
       };
       this.#open.set(id, job);

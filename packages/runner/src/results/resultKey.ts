@@ -30,4 +30,4 @@ export const serves = (kept: RunResult | undefined, { trace = false }: RunOrder)
   kept !== undefined && !(trace && kept.ok && !kept.trace);
 
 /** Whether a run would end the same way again; one that was cancelled or lost its threads may not. */
-export const worthKeeping = (result: RunResult): boolean => result.ok || result.trouble.reason !== "cancelled";
+export const worthStoring = (result: RunResult): boolean => result.ok || result.trouble.reason !== "cancelled";

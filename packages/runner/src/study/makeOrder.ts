@@ -1,9 +1,9 @@
 /** One run, made by a pool and kept. */
 import type { Assessed, RunOrder, RunResult } from "@secondline/scenarios";
 import type { TaskCall, WorkerPool } from "../pool/workerPool.ts";
-import { worthKeeping } from "../results/resultKey.ts";
+import { worthStoring } from "../results/resultKey.ts";
 import type { RunResults } from "../results/runResults.ts";
-import type { Answer } from "../service.ts";
+import type { ServiceAnswer } from "../service.ts";
 
 export interface OrderOf {
   readonly assessed: Assessed;
@@ -16,10 +16,10 @@ export async function makeOrder(
   { assessed, order }: OrderOf,
   key: string,
   call: TaskCall,
-): Promise<Answer<RunResult>> {
+): Promise<ServiceAnswer<RunResult>> {
   const answer = await pool.work<"order">(assessed, { kind: "order", order }, call);
   if (answer.ok) {
-    if (worthKeeping(answer.value)) await results.put(key, answer.value);
+    if (worthStoring(answer.value)) await results.put(key, answer.value);
     return answer;
   }
   if (answer.code !== "workerLost") return answer;

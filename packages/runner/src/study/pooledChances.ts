@@ -4,7 +4,7 @@
  */
 import type { Assessed, Chances, ChancesOptions, RunResult } from "@secondline/scenarios";
 import { chancesFrom, ordersOf, planChances, RUNS_SHARE } from "@secondline/scenarios/chances";
-import type { Answer } from "../service.ts";
+import type { ServiceAnswer } from "../service.ts";
 import { inSlices } from "../tasks/inSlices.ts";
 import { nextTask } from "../tasks/nextTask.ts";
 import { type PooledOrders, pooledOrders } from "./pooledOrders.ts";
@@ -14,7 +14,7 @@ export interface PooledChances extends Omit<PooledOrders, "orders"> {
   readonly options: ChancesOptions;
 }
 
-export async function pooledChances({ assessed, options, ...work }: PooledChances): Promise<Answer<Chances>> {
+export async function pooledChances({ assessed, options, ...work }: PooledChances): Promise<ServiceAnswer<Chances>> {
   const { ticket, onProgress } = work;
   await nextTask();
   const plan = planChances(assessed, options);

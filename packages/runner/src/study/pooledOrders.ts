@@ -4,7 +4,7 @@ import { CANCELLED, type Failed } from "../failure.ts";
 import type { Rank, Ticket, WorkerPool } from "../pool/workerPool.ts";
 import { runKey, serves } from "../results/resultKey.ts";
 import type { RunResults } from "../results/runResults.ts";
-import type { Answer, Progress } from "../service.ts";
+import type { Progress, ServiceAnswer } from "../service.ts";
 import { nextTask } from "../tasks/nextTask.ts";
 import { makeOrder, type OrderOf } from "./makeOrder.ts";
 
@@ -17,7 +17,7 @@ export interface PooledOrders {
   readonly onProgress: (progress: Progress) => void;
 }
 
-export async function pooledOrders(work: PooledOrders): Promise<Answer<readonly RunResult[]>> {
+export async function pooledOrders(work: PooledOrders): Promise<ServiceAnswer<readonly RunResult[]>> {
   const { orders, results, ticket, rank, onProgress } = work;
   await nextTask();
   const keys = orders.map(({ assessed, order }) => runKey(assessed, order));

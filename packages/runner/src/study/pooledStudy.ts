@@ -5,19 +5,19 @@
  */
 import {
   type Assessed,
-  type Found,
   type Outcome,
   type Round,
   type RunOrder,
   type RunResult,
   type SearchOptions,
+  type SearchResult,
   search,
 } from "@secondline/scenarios";
 import { CANCELLED, type Failed } from "../failure.ts";
 import type { Rank, Ticket, WorkerPool } from "../pool/workerPool.ts";
-import { runKey, serves, worthKeeping } from "../results/resultKey.ts";
+import { runKey, serves, worthStoring } from "../results/resultKey.ts";
 import type { RunResults } from "../results/runResults.ts";
-import type { Answer, Progress } from "../service.ts";
+import type { Progress, ServiceAnswer } from "../service.ts";
 import { nextTask } from "../tasks/nextTask.ts";
 import type { RunCosts } from "./costs.ts";
 import { makeOrder } from "./makeOrder.ts";
@@ -34,12 +34,12 @@ export interface PooledStudy {
 }
 
 export interface Searched {
-  readonly found: Found;
+  readonly found: SearchResult;
   /** Whether every run was made; without, another try may find more. */
   readonly whole: boolean;
 }
 
-export async function pooledStudy(study: PooledStudy): Promise<Answer<Searched>> {
+export async function pooledStudy(study: PooledStudy): Promise<ServiceAnswer<Searched>> {
   await nextTask();
   let whole = true;
   const { likelyFirst } = await import("@secondline/scenarios/likelyFirst");
@@ -52,14 +52,18 @@ export async function pooledStudy(study: PooledStudy): Promise<Answer<Searched>>
     // The search thinks for a moment now: what has come in meanwhile, such as a cancel, is heard first.
     await nextTask();
     if (study.ticket.cancelled) return CANCELLED;
-    whole &&= results.value.every(worthKeeping);
+    whole &&= results.value.every(worthStoring);
     step = work.next(results.value);
   }
   return { ok: true, value: { found: step.value, whole } };
 }
 
 /** All runs of a round; the failure when one of them could not even be tried. */
-async function makeRound(study: PooledStudy, round: Round, teller: Teller): Promise<Answer<readonly RunResult[]>> {
+async function makeRound(
+  study: PooledStudy,
+  round: Round,
+  teller: Teller,
+): Promise<ServiceAnswer<readonly RunResult[]>> {
   const { assessed, results, costs, options } = study;
   const { orders, soFar } = round;
   const keys = orders.map((order) => runKey(assessed, order));
@@ -84,7 +88,12 @@ async function makeRound(study: PooledStudy, round: Round, teller: Teller): Prom
   return failure ?? { ok: true, value: found as RunResult[] };
 }
 
-async function makeRun(study: PooledStudy, order: RunOrder, key: string, teller: Teller): Promise<Answer<RunResult>> {
+async function makeRun(
+  study: PooledStudy,
+  order: RunOrder,
+  key: string,
+  teller: Teller,
+): Promise<ServiceAnswer<RunResult>> {
   const { assessed, rank, ticket, costs } = study;
   const run = teller.run();
   const answer = await makeOrder(study, { assessed, order }, key, {

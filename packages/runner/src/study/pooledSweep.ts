@@ -1,6 +1,6 @@
 /** A sweep whose runs are made by a pool, each asked of what is kept first: another look at the same range makes few anew. */
 import { NothingSwept, sweep, sweepPoint } from "@secondline/scenarios";
-import type { Answer, SweepAnswer, SweepRequest } from "../service.ts";
+import type { ServiceAnswer, SweepAnswer, SweepRequest } from "../service.ts";
 import { nextTask } from "../tasks/nextTask.ts";
 import { type PooledOrders, pooledOrders } from "./pooledOrders.ts";
 
@@ -9,7 +9,13 @@ export interface PooledSweep extends Omit<PooledOrders, "orders">, Omit<SweepReq
 /** A curve needs so many rigs [-]. */
 const LEAST_POINTS = 2;
 
-export async function pooledSweep({ rigs, bad, knobs, options, ...work }: PooledSweep): Promise<Answer<SweepAnswer>> {
+export async function pooledSweep({
+  rigs,
+  bad,
+  knobs,
+  options,
+  ...work
+}: PooledSweep): Promise<ServiceAnswer<SweepAnswer>> {
   if (rigs.length < LEAST_POINTS) return { ok: true, value: { kind: "fewPoints", points: rigs.length, bad } };
   const points = [];
   for (const rig of rigs) {

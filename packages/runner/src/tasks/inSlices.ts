@@ -1,6 +1,6 @@
 /** Drives work to its end, and lets the event loop breathe between slices. */
 import { CANCELLED, failureOf } from "../failure.ts";
-import type { Answer, Progress } from "../service.ts";
+import type { Progress, ServiceAnswer } from "../service.ts";
 import { nextTask } from "./nextTask.ts";
 import type { Work } from "./task.ts";
 
@@ -15,7 +15,7 @@ interface SliceOptions {
 export async function inSlices<T>(
   start: () => Work<T> | Promise<Work<T>>,
   { signal, onProgress }: SliceOptions,
-): Promise<Answer<T>> {
+): Promise<ServiceAnswer<T>> {
   try {
     // Before any work: a request that is cancelled at once (a slider being dragged) costs nothing.
     await nextTask();

@@ -2,15 +2,15 @@
 import { type Assessed, type RigStrengths, rigStrengths } from "@secondline/scenarios";
 
 /** Plain data that crosses to another thread as it is. */
-export interface Known {
+export interface KnownRig {
   readonly rig: Assessed["rig"];
   readonly strengths: RigStrengths;
 }
 
-const KNOWN_OF_ASSESSED = new WeakMap<Assessed, Known>();
+const KNOWN_OF_ASSESSED = new WeakMap<Assessed, KnownRig>();
 
 /** Thousands of break tests stay behind: runs ask for the strengths alone. */
-export function knownOf(assessed: Assessed): Known {
+export function knownOf(assessed: Assessed): KnownRig {
   const found = KNOWN_OF_ASSESSED.get(assessed) ?? {
     rig: assessed.rig,
     strengths: rigStrengths(assessed.rig, assessed.tests),

@@ -9,7 +9,7 @@ import {
   type WhatIf,
   type WhatIfRun,
 } from "@secondline/scenarios";
-import type { Known } from "./known.ts";
+import type { KnownRig } from "./known.ts";
 
 export interface Tasks {
   /** One run that a search ordered. */
@@ -28,7 +28,7 @@ export type TaskValue = TaskValues[TaskKind];
 /** Work in slices of some milliseconds; stop by not calling `next()` again. */
 export type Work<T> = Generator<StudyProgress, T, void>;
 
-export function startTask(known: Known, task: Task): Work<TaskValue> {
+export function startTask(known: KnownRig, task: Task): Work<TaskValue> {
   switch (task.kind) {
     case "order":
       return ordered(known, task.order);
@@ -43,7 +43,7 @@ export function keepFew<K, V>(map: Map<K, V>, key: K, value: V, most: number): v
   if (map.size > most) map.delete(map.keys().next().value as K);
 }
 
-function* ordered({ rig, strengths }: Known, order: RunOrder): Work<RunResult> {
+function* ordered({ rig, strengths }: KnownRig, order: RunOrder): Work<RunResult> {
   const work = executeRun(rig, strengths, order);
   let step = work.next();
   for (; !step.done; step = work.next()) yield { done: step.value, doing: order.event };

@@ -35,12 +35,12 @@ import { assessmentNote } from "./assessmentNotes.ts";
 import { assessmentHashes } from "./inputHash.ts";
 import { testsTaken } from "./testsTaken.ts";
 
-export interface Judgement extends OwnJudgement {
+export interface PartJudgement extends OwnJudgement {
   readonly part: PartId;
 }
 
 export interface Assessment {
-  /** As written. */
+  /** The rig as written. */
   readonly rig: Rig;
   /** What happened to the webbing and the parts, with dates; needs `on`. */
   readonly wear?: WearRecord;
@@ -48,8 +48,8 @@ export interface Assessment {
   readonly on?: string;
   /** Own break tests. */
   readonly tests?: readonly BreakTest[];
-  /** Beside those in the rig's file, and in place of them. */
-  readonly judgements?: readonly Judgement[];
+  /** They add to the judgements in the rig's file. For the same part they replace the file's judgement. */
+  readonly judgements?: readonly PartJudgement[];
 }
 
 /** What was taken into account, so that everybody who shows a verdict can say it. */
@@ -57,27 +57,27 @@ export interface Taken {
   readonly on?: string;
   /** The wear record's name, and the lines that it has webbing in on that day. */
   readonly wear?: { readonly name: string; readonly lines: readonly ("main" | "backup")[] };
-  /** How many break tests were given, and how many of them say something of this rig. */
+  /** How many break tests were given, and how many of these tests say something about this rig. */
   readonly tests?: { readonly given: number; readonly count: number };
   readonly judged: readonly PartId[];
 }
 
 /** An assessment worked out: plain data that crosses to another thread as it is. */
 export interface Assessed {
-  /** As it is on the day, with every judgement in it. */
+  /** The rig as it is on the day, with every judgement in it. */
   readonly rig: Rig;
-  /** Those pulled by the day. */
+  /** The tests pulled up to the day. */
   readonly tests: readonly BreakTest[];
   readonly taken: Taken;
   /** What the wear record and the break log say must be looked at. */
   readonly notes: readonly Fact[];
   /** What must be looked at or put right before the rig may be said to hold. */
   readonly withholds: readonly Fact[];
-  /** What the wear record says of inspections, falls and what happened since: what has lapsed is not said to hold. */
+  /** What the wear record says about inspections, falls and events since then. A rig whose assessment has lapsed is not said to hold. */
   readonly upkeep: Upkeep;
-  /** SHA-256 of everything above but the notes: two that are equal give the same verdict. */
+  /** SHA-256 of everything above but the notes. Two assessments with equal hashes give the same verdict. */
   readonly hash: string;
-  /** The same without what a verdict is told of and no run depends on: whether values are confirmed. */
+  /** The same hash without what no run depends on: whether values are confirmed, and what has lapsed. */
   readonly runsHash: string;
 }
 
@@ -85,10 +85,10 @@ export type AssessmentReading =
   | { readonly ok: true; readonly assessed: Assessed }
   | { readonly ok: false; readonly issues: readonly AssessmentIssue[] };
 
-/** Of a rig without a wear record nobody knows anything of that. */
+/** Without a wear record nobody knows inspections or falls. */
 const NO_UPKEEP: Upkeep = { lapses: [] };
 
-/** Works an assessment out; every fault of it at once, nothing taken silently. */
+/** Works an assessment out. It reports every fault at once and takes nothing silently. */
 export function assess(assessment: Assessment): AssessmentReading {
   const { rig, wear, on, tests = [], judgements = [] } = assessment;
   const issues = [...dateIssues(assessment), ...judgementIssues(rig, judgements)];
@@ -131,7 +131,7 @@ export function assess(assessment: Assessment): AssessmentReading {
 }
 
 /** Own judgements of the file that others take the place of: said, since a doubt may go with them. */
-function displacedNotes(rig: Rig, judgements: readonly Judgement[]): readonly Fact[] {
+function displacedNotes(rig: Rig, judgements: readonly PartJudgement[]): readonly Fact[] {
   return judgements.flatMap(({ part, factor }) => {
     const [before] = judgementsIn(rig, part);
     if (before === undefined) return [];
@@ -192,7 +192,7 @@ function dateIssues({ wear, on }: Assessment): AssessmentIssue[] {
   return [{ path: "on", got: on, expected: assessmentFact("expected.fromDay", { date: first }), message }];
 }
 
-function judgementIssues(rig: Rig, judgements: readonly Judgement[]): AssessmentIssue[] {
+function judgementIssues(rig: Rig, judgements: readonly PartJudgement[]): AssessmentIssue[] {
   const known = partIds(rig);
   const twice = judgements.filter(({ part }, i) => judgements.findIndex((one) => one.part === part) < i);
   const repeated = twice.map(({ part }) => ({

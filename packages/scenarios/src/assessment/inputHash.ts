@@ -16,7 +16,7 @@ interface Hashed {
   readonly lapses: readonly Lapse[];
 }
 
-/** Of an assessment, and of what its runs depend on: no run asks whether a value is confirmed, nor what has lapsed. */
+/** The hash of an assessment, and the hash of what its runs depend on. No run asks whether a value is confirmed or what has lapsed. */
 export function assessmentHashes({ rig, tests, withholds, lapses }: Hashed): {
   readonly hash: string;
   readonly runsHash: string;
@@ -29,7 +29,7 @@ export function assessmentHashes({ rig, tests, withholds, lapses }: Hashed): {
   return { hash: isSame ? runsHash : inputHash({ rig, tests: log, withholds, lapses }), runsHash };
 }
 
-/** Without a copy of the value: a break log may have thousands of tests. Undefined for what JSON leaves out. */
+/** JSON with sorted keys, made without a copy of the value: a break log may have thousands of tests. Undefined for what JSON leaves out. */
 function sortedJson(value: unknown): string | undefined {
   if (Array.isArray(value)) return `[${value.map((inner) => sortedJson(inner) ?? "null").join()}]`;
   if (typeof value !== "object" || value === null) return JSON.stringify(value);

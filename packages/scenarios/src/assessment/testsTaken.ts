@@ -1,4 +1,4 @@
-/** Which break tests say something of a rig's webbings and ropes. */
+/** Which break tests say something about a rig's webbings and ropes. */
 import type { Fact, Rig } from "@secondline/rig";
 import { countingTests, type TestsUntil, testUseWords } from "@secondline/strength";
 import { assessmentNote } from "./assessmentNotes.ts";

@@ -1,13 +1,13 @@
 /** How long a rig keeps what is required with the walker of one search: until when, and for how many falls. */
 import type { Assessed } from "../assessment/assessment.ts";
-import { type TakeDownQuestion, takeDownDates } from "../rule/takeDownDates.ts";
+import { type OutlookQuestion, takeDownDates } from "../rule/takeDownDates.ts";
 import { fallsLeft } from "./fallsLeft.ts";
 import { type CardTerms, cardUntil } from "./siteCard.ts";
 
 /** Falls are counted of the whole search only: without it no card permits anybody. */
 export function cardTerms(
   assessed: Assessed,
-  question: TakeDownQuestion,
+  question: OutlookQuestion,
 ): CardTerms & Required<Pick<CardTerms, "outlook">> {
   const outlook = takeDownDates(question);
   const until = cardUntil(assessed, outlook);

@@ -4,7 +4,7 @@
  */
 import { FIELDS, type Rig, readRig } from "@secondline/rig";
 import { type Assessed, type Assessment, assess } from "../assessment/assessment.ts";
-import type { Found, SearchOptions } from "../search/search.ts";
+import type { SearchOptions, SearchResult } from "../search/search.ts";
 import type { Knob } from "../sweep/knob.ts";
 import { withValue } from "../sweep/knob.ts";
 import type { SweepOptions } from "../sweep/sweep.ts";
@@ -12,7 +12,7 @@ import type { Crossing, Swept } from "../sweep/sweepOutcome.ts";
 import type { PointsQuestion } from "../sweep/sweepPoints.ts";
 
 export interface HeaviestWalker {
-  /** With everything worn [kg]. */
+  /** The walker's mass with everything worn [kg]. */
   readonly mass: number;
   /** The walker of the rig's file, or a heavier one for whom a whole search said that it holds. */
   readonly from: "asked" | "searched";
@@ -23,8 +23,8 @@ export interface HeaviestWalker {
 /** The heaviest walker, with the whole search that said so. */
 export interface HeaviestFound {
   readonly walker: HeaviestWalker;
-  /** What was searched with that walker, and what it found: how long the rig keeps is worked out of it. Absent: the walker is the file's. */
-  readonly searched?: { readonly assessment: Assessment; readonly assessed: Assessed; readonly found: Found };
+  /** The search with that walker and its result; the dates of the card are worked out from it. Absent: the walker is the file's. */
+  readonly searched?: { readonly assessment: Assessment; readonly assessed: Assessed; readonly found: SearchResult };
 }
 
 export interface WalkerQuestion {
@@ -42,17 +42,17 @@ export type WalkerStep =
 /** Undefined: nothing could be swept, or the search found no verdict. */
 export type WalkerAnswer =
   | { readonly kind: "swept"; readonly swept: Swept | undefined }
-  | { readonly kind: "found"; readonly found: Found | undefined };
+  | { readonly kind: "found"; readonly found: SearchResult | undefined };
 
 /** Masses are told in these steps [kg]. */
 const MASS_STEP = 5;
-/** Of the walker of the file; the field's own limit holds besides [-]. */
+/** Largest mass, as a multiple of that of the file's walker; the field's own limit holds too [-]. */
 const MOST_MASS_RATIO = 1.5;
 const MASS_POINTS = 5;
 /** Whole searches at most: the first may find that the sweep said too much. */
 const MOST_SEARCHES = 2;
 
-/** Of a rig that holds with the walker of its file. Yields what is to be made; is handed what came of it. */
+/** For a rig that holds with the walker of its file. Yields the next step and takes its answer. */
 export function* heaviestWalker(question: WalkerQuestion): Generator<WalkerStep, HeaviestFound, WalkerAnswer> {
   const { document, assessment, options } = question;
   const { rig, ...known } = assessment;
@@ -80,7 +80,7 @@ export function* heaviestWalker(question: WalkerQuestion): Generator<WalkerStep,
 
 const downTo = (mass: number): number => MASS_STEP * Math.floor(mass / MASS_STEP);
 
-/** From the walker of the file upwards; undefined where there is no room above. */
+/** Masses from the file's walker upwards; undefined if no heavier mass is possible. */
 function massKnob({ walker }: Rig): Knob | undefined {
   const field = FIELDS["walker.mass"];
   const most = field?.kind === "quantity" ? field.limits[1] : walker.mass;

@@ -18,7 +18,7 @@ export type Refusal =
   | { readonly kind: "unconfirmed"; readonly paths: readonly string[] }
   /** No wear record says what has happened to it. */
   | { readonly kind: "noRecord" }
-  /** Of these lines the record says nothing. */
+  /** Lines about which the record says nothing. */
   | { readonly kind: "noLine"; readonly lines: readonly ("main" | "backup")[] }
   /** Nobody wrote down how often it is to be inspected. */
   | { readonly kind: "noInspection" }
@@ -55,7 +55,7 @@ export interface SiteCard {
     readonly walker: HeaviestWalker;
     readonly until: CardUntil;
     readonly falls: CardFalls;
-    /** Of the walker of the file, where a heavier one is permitted: until when, and for how many falls. */
+    /** If a heavier walker is permitted: until when the file's walker may walk, and for how many falls. */
     readonly own?: { readonly mass: number; readonly until: CardUntil; readonly falls: CardFalls };
   };
   /** Whom a rescue was asked about [kg]; absent: it was not. */
@@ -149,7 +149,7 @@ function allowed({ assessed, heavier }: CardQuestion, own: Terms): NonNullable<S
   };
 }
 
-/** The fewer of those that the parts take and those that are planned. */
+/** The smaller of two numbers: the falls that the parts still take, and the falls that are planned. */
 function cardFalls({ upkeep }: Assessed, { fallsLeft }: CardTerms): CardFalls | undefined {
   if (fallsLeft === undefined) return undefined;
   const { plannedFallsLeft } = upkeep;

@@ -15,9 +15,9 @@ export interface ComparisonRow {
   readonly id: string;
   readonly subject: RowSubject;
   readonly quantity: "load" | "length" | "margin";
-  /** One per layout; undefined where the layout has no such thing, or no run gave it a number. */
+  /** One value per layout; undefined if the layout does not have this quantity, or no run gave a number. */
   readonly values: readonly (number | undefined)[];
-  /** Of what draws tell: the 95 % interval of each value, in its unit. */
+  /** For quantities from draws: the 95 % interval of each value, in its unit. */
   readonly intervals?: readonly (readonly [low: number, high: number] | undefined)[];
   /** Margins: what each layout says of the part; a part that is not loaded has no margin, and is not the stronger for it. */
   readonly verdicts?: readonly (PartOutcome["verdict"] | undefined)[];
@@ -26,7 +26,7 @@ export interface ComparisonRow {
    * margin or a height left at most.
    */
   readonly bounds?: readonly boolean[];
-  /** Which end of the scale is kinder to the walker or the rig; absent: neither. */
+  /** Which end of the scale is kinder to the walker or the rig; absent: neither end. */
   readonly better?: "less" | "more";
   /** Largest over smallest, minus one [-]; absent where a value is missing or but a bound. */
   readonly spread?: number;

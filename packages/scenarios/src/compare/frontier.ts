@@ -36,7 +36,7 @@ export interface FrontierLayout {
 /** Less of a difference is none: meshes differ by as much [-]. */
 const NOTABLE_DIFFERENCE = 0.03;
 
-/** In the order of `layouts`, each with the outcome of its whole search. */
+/** The layouts in the order of `layouts`, each with the outcome of its whole search. */
 export function frontier(
   layouts: readonly { readonly rig: Rig; readonly outcome: Outcome }[],
 ): readonly FrontierLayout[] {

@@ -36,7 +36,7 @@ function isErratum(value: unknown): value is Erratum {
   );
 }
 
-/** Those that a version has, the newest first. */
+/** The errata of a version, the newest first. */
 export function errataOf(version: string, errata: readonly Erratum[]): readonly Erratum[] {
   return errata
     .filter(({ from, to }) => compared(from, version) <= 0 && compared(version, to) <= 0)

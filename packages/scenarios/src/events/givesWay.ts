@@ -16,7 +16,7 @@ export interface GivesWay {
   readonly kind: "givesWay";
   readonly at: number;
   readonly part: PartId;
-  /** Of webbing: where, as a fraction of the line's natural length [-]. */
+  /** The place on a webbing, as a fraction of the line's natural length [-]. */
   readonly place?: number;
   readonly during: Cause;
 }

@@ -90,7 +90,7 @@ export const legFails: EventKind<LegFails> = {
     at: movedPlace(event.at, place),
     ...(event.walker === "caught" ? { late: (event.late ?? 0) + moment } : {}),
   }),
-  // Of either anchor the outermost two: a middle one that goes leaves the others with no more than their share.
+  // The outermost two legs of either anchor: if a middle leg goes, the others carry no more than their share.
   seeds({ rig, size }) {
     const near = nearEnd(rig);
     return (["A", "B"] as const).flatMap((anchor) => {

@@ -116,7 +116,7 @@ export const mainFails: EventKind<MainFails> = {
     }
     for (const at of QUARTERS) list.push(fails(0.5, "hanging", at));
     list.push(fails(0.5, "standing", 0.5), fails(0.5, "caught", 0.5));
-    // Without connections what comes off beside the walker is nearly all of the line, at the tension of the catch: it jerks at the far end.
+    // Without connections nearly the whole line comes off beside the walker, at the tension of the catch, and jerks at the far end.
     if (bays.A === undefined)
       for (const at of [near, 0.25, 0.75, 1 - near]) list.push(fails(besideWalker(at), "caught", at));
     for (const cutAt of weakPlaces) {

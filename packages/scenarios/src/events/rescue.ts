@@ -15,14 +15,14 @@ type Failure = MainFails | LegFails;
 export interface Rescue {
   readonly kind: "rescue";
   readonly at: number;
-  /** With the walker hanging; absent: nothing fails. */
+  /** The failure, while the walker hangs; absent: nothing fails. */
   readonly during?: Failure;
 }
 
 const KEY = /^rescue(?:@(\d*\.?\d+)|\/(.+))$/;
 
 const FAILURES = { mainFails, legFails };
-/** What is asked of the kind of a failure is asked of that failure. */
+/** A question to the kind of a failure goes on to that failure. */
 const kindOf = ({ kind }: Failure) => FAILURES[kind] as unknown as EventKind<Failure>;
 
 const hanging = (at: number): Rescue => ({ kind: "rescue", at });

@@ -13,7 +13,7 @@ export type LostBecause = "leash" | "ring" | "ground" | "freeFall";
 export interface GaveWay {
   readonly part: PartId;
   readonly time: number;
-  /** Of webbing: where, as a fraction of natural length [-]. */
+  /** The place on a webbing, as a fraction of its natural length [-]. */
   readonly at?: number;
 }
 
@@ -26,7 +26,7 @@ export interface Trouble {
 }
 
 export type Peaks = Readonly<Record<"leash" | "mainA" | "mainB" | "backupA" | "backupB", number>>;
-export type ElementPeaks = Pick<Recording["elementPeaks"]["main"], "at" | "peak">;
+export type PeaksAlongLine = Pick<Recording["elementPeaks"]["main"], "at" | "peak">;
 
 export interface GoodRun {
   readonly ok: true;
@@ -35,14 +35,14 @@ export interface GoodRun {
   readonly loads: Readonly<Partial<Record<PartId, number>>>;
   /** Load of either anchor as a whole [N]. */
   readonly anchors: Readonly<Record<"A" | "B", number>>;
-  readonly webbing: Readonly<Record<"main" | "backup", ElementPeaks>>;
+  readonly webbing: Readonly<Record<"main" | "backup", PeaksAlongLine>>;
   /** When the leash pulls hardest, in all of the run [s]. */
   readonly catchTime: number;
   readonly drop: number;
-  /** Least height of the tie-in above the ground [m]; of the feet, of an upright walker; absent when no ground is known. */
+  /** Least height above the ground of the tie-in, and of the feet of an upright walker [m]; absent if the ground is not known. */
   readonly clearance?: number;
   readonly feetClearance?: number;
-  /** The same had all of it happened as far to the side as the place of a fall scatters: over steep ground far less [m]. */
+  /** Height of the feet if the whole fall had happened as far to the side as its place scatters; over steep ground far less [m]. */
   readonly feetNearby?: number;
   readonly groundSpeed?: number;
   readonly caughtBy: Catcher;

@@ -13,7 +13,7 @@ export interface Trace extends Readonly<Record<TraceLine, readonly number[]>> {
   readonly bins: number;
 }
 
-/** Between the least and the largest force of so many draws in every bin; as long as the shortest of them. */
+/** The least and the largest force of `draws` draws in every bin; the band is as long as the shortest draw. */
 export interface TraceBand extends Trace {
   readonly draws: number;
 }

@@ -8,7 +8,7 @@ import type { MeasuredFall, RecordingNote } from "./recording.ts";
 
 /** One number of the recording among those of the draws. */
 export interface Among {
-  /** Of the recording; with `atLeast` it was at least this. */
+  /** The recording's number; with `atLeast` the true number is at least this. */
   readonly measured: number;
   readonly atLeast: boolean;
   readonly draws: readonly number[];
@@ -54,7 +54,7 @@ export function compareMeasured(fall: MeasuredFall, { signals, failed }: ModelSi
   const recording = resampled(filtered(fall), fall.rate);
   const laid = signals.flatMap(({ force, rate }) => laidOver(resampled(force, rate), recording) ?? []);
   if (laid.length === 0) return { ok: false, why: "noOverlap" };
-  // The draw that lies nearest says where the catch of the recording is; the others are compared with what is there.
+  // The nearest draw says where the catch of the recording is. The other draws are compared with the recording in that place.
   const nearest = laid.reduce((best, one) => (one.off < best.off ? one : best));
   const [from, to] = [nearest.from / COMPARED_RATE, nearest.to / COMPARED_RATE];
   const inCatch = fall.notes.filter((note) => isIn(note, from, to));

@@ -1,4 +1,4 @@
-/** The model's own recordings of the fall that was measured: draws of all that is not known exactly, as a load cell would show them. */
+/** The model's own recordings of the measured fall, as a load cell would show them. Each draws all inputs that are not known exactly. */
 import { type Accuracy, cfc60, type Recording } from "@secondline/engine";
 import type { Rig } from "@secondline/rig";
 import type { Assessed } from "../assessment/assessment.ts";
@@ -14,7 +14,7 @@ import { type RigStrengths, rigStrengths } from "../strengths/rigStrengths.ts";
 import type { Channel } from "./recording.ts";
 
 export interface ModelSignal {
-  /** After CFC 60 [N]. */
+  /** The force after CFC 60 [N]. */
   readonly force: Float64Array;
   readonly rate: number;
 }

@@ -7,7 +7,7 @@ import { type RecordingHead, readHead } from "./recordingHead.ts";
 /** Far more than a fall: two million lines [-]. */
 const MOST_CHARACTERS = 60e6;
 const MOST_FAULTS = 20;
-/** With fewer there is no fall to see [-]. */
+/** A recording with fewer samples shows no fall [-]. */
 const FEWEST_SAMPLES = 20;
 /** Peaks outside of this are in another unit, or of no fall [N]. */
 const LEAST_PEAK = 200;
@@ -15,7 +15,7 @@ const MOST_PEAK = 200_000;
 /** Longest recording that is laid out evenly [s]. */
 const MOST_SECONDS = 600;
 
-export interface Sample {
+export interface CellSample {
   readonly time: number;
   /** NaN where the cell is empty or says that there is no number. */
   readonly force: number;
@@ -27,7 +27,13 @@ export function readRecording(text: string): RecordingReading {
   if (text.length > MOST_CHARACTERS) {
     const got = `${Math.round(text.length / 1e6)} MB`;
     return refused([
-      fault(1, "", got, "a recording of at most 60 MB", `The file has ${got}. Cut it to the seconds around the fall.`),
+      recordingFault(
+        1,
+        "",
+        got,
+        "a recording of at most 60 MB",
+        `The file has ${got}. Cut it to the seconds around the fall.`,
+      ),
     ]);
   }
   const lines = text.replace(/^\uFEFF/, "").split(/\r\n|\n|\r/);
@@ -54,7 +60,13 @@ export function readRecording(text: string): RecordingReading {
 
 const refused = (faults: readonly RecordingFault[]): RecordingReading => ({ ok: false, faults });
 
-export function fault(line: number, column: string, got: string, expected: string, message: string): RecordingFault {
+export function recordingFault(
+  line: number,
+  column: string,
+  got: string,
+  expected: string,
+  message: string,
+): RecordingFault {
   return { line, column, got, expected, message };
 }
 
@@ -63,7 +75,7 @@ const NO_NUMBER = /^(nan|n\/a|na|null|-|--|#n\/a|overload|ovl)?$/i;
 const NUMBER = /^[+-]?(\d+\.?\d*|\.\d+)(e[+-]?\d+)?$/i;
 
 function readSamples(lines: readonly string[], head: RecordingHead) {
-  const samples: Sample[] = [];
+  const samples: CellSample[] = [];
   const faults: RecordingFault[] = [];
   let more = 0;
   const tell = (one: RecordingFault) => {
@@ -78,7 +90,7 @@ function readSamples(lines: readonly string[], head: RecordingHead) {
     if (!NUMBER.test(time)) tell(noTime(i + 1, time, head));
     else if (!NUMBER.test(force) && !NO_NUMBER.test(force)) {
       tell(
-        fault(
+        recordingFault(
           i + 1,
           "force",
           `"${short(force)}"`,
@@ -94,7 +106,13 @@ function readSamples(lines: readonly string[], head: RecordingHead) {
   if (more > 0) {
     const last = faults.at(-1)!;
     faults.push(
-      fault(last.line, "", `${more} more faults`, "a recording without faults", `There are ${more} more faults below.`),
+      recordingFault(
+        last.line,
+        "",
+        `${more} more faults`,
+        "a recording without faults",
+        `There are ${more} more faults below.`,
+      ),
     );
   }
   return { samples, faults };
@@ -110,13 +128,25 @@ function noTime(line: number, time: string, { timeName }: RecordingHead): Record
   const message = clock
     ? "This is a time of day. Write seconds from any moment on, such as 0.0005."
     : "This time is no number.";
-  return fault(line, timeName, `"${short(time)}"`, "a number of seconds or milliseconds, as the header says", message);
+  return recordingFault(
+    line,
+    timeName,
+    `"${short(time)}"`,
+    "a number of seconds or milliseconds, as the header says",
+    message,
+  );
 }
 
-function axisFaults(samples: readonly Sample[], { timeName }: RecordingHead): RecordingFault | undefined {
+function axisFaults(samples: readonly CellSample[], { timeName }: RecordingHead): RecordingFault | undefined {
   if (samples.length < FEWEST_SAMPLES) {
     const got = `${samples.length} samples`;
-    return fault(1, "", got, `at least ${FEWEST_SAMPLES} samples`, `The recording has ${got}; that is no fall.`);
+    return recordingFault(
+      1,
+      "",
+      got,
+      `at least ${FEWEST_SAMPLES} samples`,
+      `The recording has ${got}; that is no fall.`,
+    );
   }
   const back = samples.findIndex((one, i) => i > 0 && one.time <= samples[i - 1]!.time);
   if (back > 0) {
@@ -127,18 +157,18 @@ function axisFaults(samples: readonly Sample[], { timeName }: RecordingHead): Re
       time === earlier
         ? "Two samples have the same time. Write more digits of the time, or number the samples by their rate."
         : "Time goes backwards here: are two recordings in one file? Keep the one with the fall.";
-    return fault(line, timeName, got, "times that grow from line to line", message);
+    return recordingFault(line, timeName, got, "times that grow from line to line", message);
   }
   const lasts = samples.at(-1)!.time - samples[0]!.time;
   if (lasts > MOST_SECONDS) {
     const got = `${Math.round(lasts)} s from the first sample to the last`;
     const message =
       "Is the time in milliseconds while the header says s? If not, cut the file to the minute around the fall.";
-    return fault(samples.at(-1)!.line, timeName, got, `at most ${MOST_SECONDS} s`, message);
+    return recordingFault(samples.at(-1)!.line, timeName, got, `at most ${MOST_SECONDS} s`, message);
   }
   if (lasts < 0.05) {
     const got = `${lasts} s from the first sample to the last`;
-    return fault(
+    return recordingFault(
       samples.at(-1)!.line,
       timeName,
       got,
@@ -149,7 +179,7 @@ function axisFaults(samples: readonly Sample[], { timeName }: RecordingHead): Re
   return undefined;
 }
 
-function sizeFault(samples: readonly Sample[], { forceName }: RecordingHead): RecordingFault | undefined {
+function sizeFault(samples: readonly CellSample[], { forceName }: RecordingHead): RecordingFault | undefined {
   const known = samples.filter(({ force }) => !Number.isNaN(force));
   const largest = known.reduce((most, { force }) => Math.max(most, Math.abs(force)), 0);
   if (largest >= LEAST_PEAK && largest <= MOST_PEAK) return undefined;
@@ -160,5 +190,5 @@ function sizeFault(samples: readonly Sample[], { forceName }: RecordingHead): Re
     largest > MOST_PEAK
       ? "No highline carries that. Is the force in N while the header says kN?"
       : "No fall pulls so little. Is the force in kN while the header says N?";
-  return fault(line, forceName, got, expected, message);
+  return recordingFault(line, forceName, got, expected, message);
 }

@@ -22,7 +22,7 @@ interface Sample {
   readonly force: number;
 }
 
-/** `known`: samples with a number, their times growing; `usual`: time between two of them [s]. */
+/** `known`: samples with a number, their times growing; `usual`: time between two samples [s]. */
 export function saturation(known: readonly Sample[], usual: number): readonly RecordingNote[] {
   const largest = known.reduce((most, { force }) => Math.max(most, force), 0);
   const isTop = ({ force }: Sample) => force >= largest * (1 - SAME_FORCE_SHARE);

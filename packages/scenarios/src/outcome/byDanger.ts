@@ -5,11 +5,11 @@ import type { Outcome, PartOutcome } from "./outcome.ts";
 /** A part in the what-if in which it has its least margin. */
 export interface LeastMargin {
   readonly part: PartId;
-  /** r, and what is required of it [-]. */
+  /** The margin r, and the required margin [-]. */
   readonly margin: number;
   readonly required: number;
   readonly verdict: PartOutcome["verdict"];
-  /** Of webbing: where, in natural metres from A [m]. */
+  /** The place on a webbing, in natural metres from A [m]. */
   readonly at?: number;
 }
 
@@ -22,7 +22,7 @@ export interface RankedWhatIf {
 
 type Judged = Pick<Outcome, "whatIfs" | "parts">;
 
-/** The part that is nearest to what is required of it among those that have their least margin in that what-if, and where. */
+/** Among the parts that have their least margin in that what-if: the part nearest to its required margin, and the place. */
 export function weakestIn({ whatIfs, parts }: Judged, key: string): LeastMargin | undefined {
   return worstOf(
     parts,
@@ -42,9 +42,9 @@ function worstOf(parts: Judged["parts"], index: number): readonly LeastMargin[] 
 }
 
 /**
- * What-ifs, the gravest first: those that nobody is caught in or that end on the ground, then those in which a part has its least
- * margin, by how much of what is required is left, then by the pull on the person. Those that could not be computed come first of all:
- * nothing is known of them.
+ * What-ifs, the gravest first. What-ifs that could not be computed come first: nothing is known about them. Then come what-ifs in which
+ * nobody is caught or that end on the ground. Then come those in which a part has its least margin, by margin over required margin. The
+ * rest follow by the pull on the person.
  */
 export function byDanger({ whatIfs, parts }: Judged): readonly RankedWhatIf[] {
   return whatIfs

@@ -14,7 +14,7 @@ export interface LoadStrip {
   readonly strength5?: number;
 }
 
-/** Of a part, in the event and the class that govern it; undefined where no run loaded it. */
+/** The loads of a part in the event and the class that govern it; undefined if no run loaded the part. */
 export function partStrip({ governing, byClass }: Pick<PartOutcome, "governing" | "byClass">): LoadStrip | undefined {
   const least = governing && byClass[governing];
   if (!least) return undefined;
@@ -22,7 +22,7 @@ export function partStrip({ governing, byClass }: Pick<PartOutcome, "governing" 
   return { whatIf, loads, drawn, demand, interval: demandInterval, strength5 };
 }
 
-/** Of the pull on the person, in the event in which it is hardest. */
+/** The pulls on the person, in the event with the hardest pull. */
 export function pullStrip({ person }: Pick<Outcome, "person">): LoadStrip | undefined {
   if (!person) return undefined;
   const { event, loads, drawn, demand, low, high } = person;

@@ -1,11 +1,11 @@
-/** What an assessment says: facts and numbers, no sentences. Words are made of it elsewhere, once. */
+/** What an assessment says: facts and numbers, no sentences. The words package makes the sentences, once. */
 import type { Accuracy } from "@secondline/engine";
 import type { Basis, Fact, PartId } from "@secondline/rig";
 import type { Taken } from "../assessment/assessment.ts";
 import type { EventClass } from "../events/eventKind.ts";
 import type { Catcher } from "../facts/runFacts.ts";
 import type { CautionFact } from "../rule/cautionFacts.ts";
-import type { Gap } from "../rule/complete.ts";
+import type { SearchGap } from "../rule/complete.ts";
 import type { RequiredFactors } from "../rule/margins.ts";
 import type { PersonMargin } from "../rule/person.ts";
 import type { Reason, Verdict } from "../rule/verdict.ts";
@@ -26,7 +26,7 @@ export interface AppliedFactor {
 export interface ClassOutcome {
   /** r: 1 ÷ the largest E over R [-]. */
   readonly margin: number;
-  /** The factor required of it [-]. */
+  /** The required factor [-]. */
   readonly required: number;
   /** E, what 95 % of such falls stay under in the worst event [N]. */
   readonly demand: number;
@@ -35,7 +35,7 @@ export interface ClassOutcome {
   readonly demandInterval: readonly [low: number, high: number];
   /** Middle of the event's runs [N]. */
   readonly middle: number;
-  /** The largest load of the runs made of that event, and how many they were [N]. */
+  /** The largest load in the runs of that event [N], and the number of these runs. */
   readonly load: number;
   readonly runs: number;
   /**
@@ -49,12 +49,12 @@ export interface ClassOutcome {
   readonly strength: number;
   /** Index into `whatIfs`. */
   readonly whatIf: number;
-  /** Of webbing: natural metres from A, and what lies there. */
+  /** The place on a webbing in natural metres from A, and what lies there. */
   readonly at?: number;
   readonly reason?: string;
 }
 
-/** Holds: only after the whole search. Open: nothing found so far. Not loaded: no run asked anything of it. */
+/** Holds: only after the whole search. Open: nothing found so far. Not loaded: no run loaded the part. */
 export type PartVerdict = "fails" | "thin" | "open" | "holds" | "notLoaded";
 
 /** Why no run loaded a part: runs ended with the walker lost, not everything was run, or it carries nothing in any. */
@@ -65,14 +65,14 @@ export interface PartOutcome {
   readonly id: PartId;
   readonly verdict: PartVerdict;
   readonly byClass: Readonly<Partial<Record<EventClass, ClassOutcome>>>;
-  /** Whether more runs cannot change what is said of it. */
+  /** Whether more runs cannot change what is said about the part. */
   readonly settled: boolean;
   /** The class that governs; absent with `notLoaded`. */
   readonly governing?: EventClass;
   readonly notLoaded?: NotLoadedBecause;
   readonly rated: number;
   readonly ratedBasis: Basis;
-  /** As it governs; of a part that is not loaded, where it is weakest [N]. */
+  /** The strength at the place that governs; for a part that is not loaded, at its weakest place [N]. */
   readonly strength: number;
   readonly strength5: number;
   readonly factors: readonly AppliedFactor[];
@@ -127,7 +127,7 @@ export interface Outcome {
   readonly accuracy: Accuracy;
   readonly search: {
     readonly complete: boolean;
-    readonly gaps: readonly Gap[];
+    readonly gaps: readonly SearchGap[];
     /** Events of the set that were run, how many the set has, and runs in all. */
     readonly events: number;
     readonly of: number;
@@ -146,7 +146,7 @@ export interface Outcome {
   readonly leastMargin?: PartId;
   /** The part that is likeliest to be the first to fail in the worst what-if. */
   readonly firstToFail?: PartId;
-  /** In which what-if, and how likely; those above one in a thousand, likeliest first. */
+  /** The what-if, and the parts that may fail first in it with a chance above one in a thousand, likeliest first. */
   readonly likelyFirst: { readonly whatIf: number; readonly parts: readonly LikelyFirst[] } | undefined;
   readonly singles: readonly SingleFailure[];
   readonly followUps: readonly FollowUp[];

@@ -1,6 +1,6 @@
 /**
  * The runs of a plan, by number: rig after rig, in it sweep after sweep, point after point, what-if after what-if, draw after draw.
- * Which run a number is follows from the plan alone, so that anybody may make any of them, in any order.
+ * The plan alone decides which run has which number. So anybody may make any run, in any order.
  */
 import type { AssessmentIssue } from "../assessment/assessmentFacts.ts";
 import { inputHash } from "../assessment/inputHash.ts";
@@ -9,7 +9,7 @@ import type { GoodRun, RunResult } from "../facts/runFacts.ts";
 import { nineDigits } from "../nineDigits.ts";
 import type { RunOrder } from "../run/runOrder.ts";
 import { runWork } from "../run/runWork.ts";
-import { type Sample, Sampler, SEED } from "../scatter/sampler.ts";
+import { type DrawSample, Sampler, SEED } from "../scatter/sampler.ts";
 import { type Knob, knobValues } from "../sweep/knob.ts";
 import { type SweepPoint, sweepPoints } from "../sweep/sweepPoints.ts";
 import { GENERATION, VERSION } from "../version.ts";
@@ -17,7 +17,7 @@ import type { StudyPlan } from "./readPlan.ts";
 
 /** A rig of the plan, with the ranges read against it. */
 export interface PlannedRig {
-  /** As the plan names it. */
+  /** The rig's file, as the plan names it. */
   readonly file: string;
   readonly document: unknown;
   /** One list of knobs per sweep. */
@@ -39,7 +39,7 @@ export interface PlanRun {
   readonly point: SweepPoint;
   readonly file: string;
   readonly event: WhatIf;
-  readonly sample: Sample;
+  readonly sample: DrawSample;
   /** Counted from 0 in its what-if at its point. */
   readonly draw: number;
 }
@@ -58,7 +58,7 @@ export type Planned =
       }[];
     };
 
-/** Rigs times points, before any of them is looked at. */
+/** Rigs times points, counted before any point is looked at. */
 export function casesOf(plan: StudyPlan, rigs: readonly PlannedRig[]): number {
   const of = ({ sweeps }: PlannedRig) =>
     sweeps.length === 0
@@ -105,7 +105,7 @@ export class PlanRuns {
   readonly plan: StudyPlan;
   /** How many runs there are. */
   readonly count: number;
-  /** Of everything that decides about the numbers. */
+  /** Hash of everything that decides about the numbers. */
   readonly hash: string;
   readonly #cases: readonly Case[];
   readonly #samplers = new Map<string, Sampler>();

@@ -7,7 +7,7 @@ import { parseWhatIf, type WhatIf } from "../events/registry.ts";
 export const PLAN_FORMAT = "study/1";
 
 export interface PlanSweep {
-  /** As of `sweep --over`: one or two. */
+  /** Ranges as `sweep --over` takes them: one or two. */
   readonly over: readonly string[];
   readonly points: number;
 }

@@ -15,7 +15,7 @@ import { anchorFacts, judgedFactors } from "../rule/cautionFacts.ts";
 import { executeRun } from "../run/executeRun.ts";
 import type { RunOrder } from "../run/runOrder.ts";
 import { INPUT_IDS, type Spreads, type UncertainInput, uncertainInputs } from "../scatter/inputs.ts";
-import { type Sample, Sampler, SEED } from "../scatter/sampler.ts";
+import { type DrawSample, Sampler, SEED } from "../scatter/sampler.ts";
 import { type RigStrengths, rigStrengths } from "../strengths/rigStrengths.ts";
 import type { Chances, NoChances, PartChance, ScatterShare } from "./chancesOutcome.ts";
 import { type DrawnRuns, drawnRuns, medianLoads } from "./drawnRuns.ts";
@@ -36,7 +36,7 @@ export interface ChancesOptions {
 export const DEFAULT_DRAWS = 64;
 export const FEWEST_RUNS = 16;
 export const MOST_RUNS = 512;
-/** With fewer of the draws computed the others may be missing where it matters. */
+/** If fewer of the draws than this could be computed, the missing draws may be those that matter. */
 const LEAST_SHARE = 0.8;
 /** How far the work is after the runs [-]. */
 export const RUNS_SHARE = 0.97;
@@ -67,7 +67,7 @@ export class ChancesImpossible extends Error {
 export interface ChancesPlan {
   readonly options: ChancesOptions & { readonly runs: number; readonly seed: number; readonly accuracy: Accuracy };
   readonly inputs: readonly UncertainInput[];
-  readonly samples: readonly Sample[];
+  readonly samples: readonly DrawSample[];
   /** The what-if last; before it what must be run first, under the same draws. */
   readonly events: readonly [WhatIf, ...WhatIf[]];
 }
@@ -106,7 +106,7 @@ export function ordersOf(
   });
 }
 
-/** In the thread it is called from. Every `next()` does a few milliseconds of work; stop by not calling it again. */
+/** Works the chances out in the caller's thread. Every `next()` does a few milliseconds of work; stop by not calling it again. */
 export function* chances(assessed: Assessed, asked: ChancesOptions): Generator<StudyProgress, Chances, void> {
   const plan = planChances(assessed, asked);
   const strengths = rigStrengths(assessed.rig, assessed.tests);
@@ -130,7 +130,7 @@ export function* chances(assessed: Assessed, asked: ChancesOptions): Generator<S
   return yield* chancesFrom(assessed, plan, results);
 }
 
-/** From the runs of a plan, in the order of its draws. Every `next()` does a few milliseconds of work. */
+/** Works the chances out from the runs of a plan, in the order of its draws. Every `next()` does a few milliseconds of work. */
 export function* chancesFrom(
   assessed: Assessed,
   { options, inputs, samples }: ChancesPlan,
@@ -209,7 +209,7 @@ function conclude(
 }
 
 function partsOf({ parts, loads, found }: Found): readonly PartChance[] {
-  // One run alone is a matter of chance: the middle of all of them goes with the chances.
+  // One run alone is a matter of chance, so the chances are told with the middle of all runs.
   const middle = medianLoads(loads);
   return found.parts
     .map(({ id, first, fails, stretch, loaded }): PartChance => {

@@ -5,7 +5,7 @@ import type { Taken } from "../assessment/assessment.ts";
 import type { WhatIf } from "../events/registry.ts";
 import type { Phrase } from "../facts/phrase.ts";
 import type { Probability } from "../outcome/outcome.ts";
-import type { AnchorFacts, Judged } from "../rule/cautionFacts.ts";
+import type { AnchorFacts, JudgedFactor } from "../rule/cautionFacts.ts";
 import type { UncertainInput } from "../scatter/inputs.ts";
 import type { KeptStretches } from "./loadedParts.ts";
 
@@ -34,18 +34,18 @@ export interface PartChance {
 export interface ScatterShare {
   /** None for chance. */
   readonly name?: string;
-  /** "input": something about the fall; "chance": what those leave over of it; "strength": how parts scatter. */
+  /** "input": something about the fall; "chance": the scatter of the fall that no input explains; "strength": how parts scatter. */
   readonly kind: "input" | "chance" | "strength";
-  /** With its 95 % interval; all of them add up to one [-]. */
+  /** The share with its 95 % interval; all shares add up to one [-]. */
   readonly share: Probability;
   /** False: the draws leave open whether it raises or lowers the load. */
   readonly distinguishable: boolean;
 }
 
-/** In how many of the draws something happened. */
+/** How many of the draws had a thing happen, and its chance. */
 export interface Counted {
   readonly count: number;
-  /** With the 95 % interval that so many draws leave [-]. */
+  /** The share, with the 95 % interval from so many draws [-]. */
   readonly chance: Probability;
 }
 
@@ -74,12 +74,12 @@ export interface Chances {
   readonly anyFails: Probability;
   /** Likeliest to be first first. */
   readonly parts: readonly PartChance[];
-  /** Of the margin of the part that is likeliest to be first; largest first. */
+  /** Shares of the variance of the margin of the part that is likeliest to be first; largest first. */
   readonly shares: { readonly part: PartId; readonly reason?: string; readonly sources: readonly ScatterShare[] };
   readonly inputs: readonly UncertainInput[];
   /** Lines of which not all stretches are counted. */
   readonly dropped: readonly KeptStretches[];
-  readonly judged: readonly Judged[];
+  readonly judged: readonly JudgedFactor[];
   readonly anchors: readonly AnchorFacts[];
   readonly groundKnown: boolean;
 }

@@ -1,13 +1,13 @@
-/** Of runs of one what-if in draws of all that scatters, with parts that cannot fail, the loads. */
+/** The loads in runs of one what-if. Every run draws all inputs that scatter, and no part can fail in it. */
 import { takenAway, type WhatIf } from "../events/registry.ts";
 import type { RunResult, Trouble } from "../facts/runFacts.ts";
 import { median } from "../scatter/median.ts";
-import type { Sample } from "../scatter/sampler.ts";
+import type { DrawSample } from "../scatter/sampler.ts";
 import type { RigStrengths } from "../strengths/rigStrengths.ts";
 import { type LoadedPart, loadsIn } from "./loadedParts.ts";
 
 export interface DrawnRuns {
-  /** Of every draw that could be computed the deviates. */
+  /** The deviates of every draw that could be computed. */
   readonly deviates: readonly (readonly number[])[];
   /** Load of every part, one row per draw that could be computed [N]. */
   readonly loads: readonly (readonly number[])[];
@@ -23,7 +23,7 @@ export interface DrawnRunsOptions {
   readonly whatIf: WhatIf;
   readonly strengths: RigStrengths;
   readonly parts: readonly LoadedPart[];
-  readonly samples: readonly Sample[];
+  readonly samples: readonly DrawSample[];
 }
 
 /** `results`: of `samples`, in their order. */

@@ -1,13 +1,13 @@
 /** The parts whose loads and strengths are set against each other; of webbing, every stretch of another strength. */
 import { isTape, type PartId, type Rig } from "@secondline/rig";
 import { type ReliabilityPart, reliabilityPart, type StrengthZone } from "@secondline/strength";
-import type { ElementPeaks, GoodRun } from "../facts/runFacts.ts";
+import type { GoodRun, PeaksAlongLine } from "../facts/runFacts.ts";
 import { reaches } from "../run/loads.ts";
 import type { RigStrengths } from "../strengths/rigStrengths.ts";
 
 export interface LoadedPart {
   readonly part: ReliabilityPart;
-  /** For a stretch of webbing. */
+  /** Where it lies, for a stretch of webbing. */
   readonly zone?: StrengthZone;
 }
 
@@ -45,7 +45,7 @@ export function loadsIn(
 }
 
 /** The largest load of the elements that reach into a stretch [N]. */
-function zoneLoad({ at, peak }: ElementPeaks, zone: StrengthZone, length: number): number {
+function zoneLoad({ at, peak }: PeaksAlongLine, zone: StrengthZone, length: number): number {
   let largest = 0;
   for (let e = 0; e < at.length; e++) {
     if (reaches(at, e, length, zone)) largest = Math.max(largest, peak[e]!);
@@ -53,15 +53,15 @@ function zoneLoad({ at, peak }: ElementPeaks, zone: StrengthZone, length: number
   return largest;
 }
 
-/** Of the stretches of one line so many are kept, those that ever come nearest to failing. */
+/** So many stretches of one line are kept: those that ever come nearest to failing. */
 const MOST_STRETCHES = 4;
-/** A stretch of much scatter may be the one that fails though its median is not the least: so far below it they are ranked [standard deviations]. */
+/** A stretch that scatters much may fail first though its median is not the least. So stretches are ranked this far below the median [standard deviations]. */
 const DEVIATIONS_BELOW_MEDIAN = 3;
 
 const lowStrength = ({ median, own, causes }: ReliabilityPart) =>
   median * Math.exp(-DEVIATIONS_BELOW_MEDIAN * Math.hypot(own, ...Object.values(causes)));
 
-/** Indices of the parts to go on with: all but the stretches of a line that never come as near to failing as others of it. */
+/** Indices of the parts to keep. Left out are stretches that never come as near to failing as other stretches of their line. */
 export function worthKeeping(parts: readonly LoadedPart[], loads: readonly (readonly number[])[]): readonly number[] {
   const least = parts.map(({ part }, i) => Math.min(...loads.map((row) => lowStrength(part) / row[i]!)));
   return parts.flatMap((one, i) => {
@@ -75,7 +75,7 @@ export function worthKeeping(parts: readonly LoadedPart[], loads: readonly (read
 const less = (values: readonly number[], a: number, b: number) =>
   values[a]! < values[b]! || (values[a] === values[b] && a < b);
 
-/** Of a line, how many of its stretches are gone on with. */
+/** How many stretches of a line are kept. */
 export interface KeptStretches {
   readonly line: "main" | "backup";
   readonly kept: number;

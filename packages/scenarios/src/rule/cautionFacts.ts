@@ -5,7 +5,7 @@ import { OWN_NAME } from "@secondline/strength";
 import { legShare } from "../run/anchorLegs.ts";
 import { anchorSide } from "../singles/whenGone.ts";
 
-export interface Judged {
+export interface JudgedFactor {
   readonly part: PartId;
   readonly factor: string;
   /** The user's own judgement, not a factor known to raise strength. */
@@ -26,7 +26,7 @@ export interface AnchorFacts {
   readonly share: number;
   /** E of the anchor as a whole in its worst event [N]. */
   readonly demand: number;
-  /** The weakest of several points, and R of it over E of the whole anchor [-]. */
+  /** The weakest of several points, and the ratio of its R to the E of the whole anchor [-]. */
   readonly alone?: { readonly part: PartId; readonly margin: number; readonly required: number };
 }
 
@@ -43,7 +43,7 @@ export type CautionFact =
   /** Values at these paths of the rig's file that nobody has confirmed. */
   | { readonly kind: "unconfirmed"; readonly paths: readonly string[] }
   | { readonly kind: "scatter" }
-  | { readonly kind: "judged"; readonly judged: readonly Judged[] }
+  | { readonly kind: "judged"; readonly judged: readonly JudgedFactor[] }
   | { readonly kind: "unfounded"; readonly parts: number; readonly of: number }
   | { readonly kind: "failedRuns"; readonly whatIfs: readonly number[] }
   /** Weblocks that let webbing through in so many what-ifs, and above which load [N]: loads end there. */
@@ -58,14 +58,17 @@ export type CautionFact =
   | { readonly kind: "notModelled" };
 
 /** Factors of all parts, and of all places on webbing, that a reader must be told of; each once per part. */
-export function judgedFactors(parts: readonly PartStrength[], margins: ReadonlyMap<string, number>): readonly Judged[] {
+export function judgedFactors(
+  parts: readonly PartStrength[],
+  margins: ReadonlyMap<string, number>,
+): readonly JudgedFactor[] {
   return parts.flatMap((part) => {
     const factors = [...part.factors, ...(part.zones ?? []).flatMap((zone) => zone.factors)];
     const margin = margins.get(part.id);
     const found = factors
       .filter(({ name, flagged }) => flagged || name === OWN_NAME)
       .map(
-        ({ name, value, basis }): Judged => ({
+        ({ name, value, basis }): JudgedFactor => ({
           part: part.id as PartId,
           factor: name,
           own: name === OWN_NAME,

@@ -10,7 +10,7 @@ export interface CompleteSearch {
 }
 
 /** Why a search is not complete. Partial knowledge finds faults; it never says that there are none. */
-export type Gap =
+export type SearchGap =
   /** Not every event of the set was run. */
   | { readonly kind: "events"; readonly run: number; readonly of: number }
   /** Runs on the coarse mesh are a first look. */
@@ -21,7 +21,7 @@ export type Gap =
   | { readonly kind: "failed"; readonly events: readonly number[] };
 
 export interface SearchState {
-  /** Events of the set, and how many of those were run. */
+  /** How many events the set has, and how many of these were run. */
   readonly of: number;
   readonly run: number;
   readonly runs: number;
@@ -30,7 +30,7 @@ export interface SearchState {
   readonly failed: readonly number[];
 }
 
-export function gapsOf({ of, run, accuracy, repeated, failed }: SearchState): readonly Gap[] {
+export function gapsOf({ of, run, accuracy, repeated, failed }: SearchState): readonly SearchGap[] {
   return [
     ...(run < of ? [{ kind: "events", run, of } as const] : []),
     ...(accuracy === "quick" ? [{ kind: "coarse" } as const] : []),

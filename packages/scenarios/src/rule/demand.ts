@@ -16,20 +16,20 @@ import {
   scatterOf,
   scatterOfFamily,
 } from "../scatter/levels.ts";
-import { type Known, surfaceThrough } from "../scatter/surface.ts";
+import { type KnownValue, surfaceThrough } from "../scatter/surface.ts";
 import { type Utilisation, utilisation } from "./utilisation.ts";
 
-/** An event with the runs that were made of it. */
+/** An event with its runs. */
 export interface EventRuns {
   /** Index of the event in the outcome. */
   readonly index: number;
   readonly event: WhatIf;
   readonly runs: readonly GoodRun[];
-  /** Of every run the deviates of what was drawn; empty: the event as it stands. */
+  /** For every run the deviates of its drawn inputs; empty: the event as it stands. */
   readonly deviates: readonly (readonly number[])[];
 }
 
-/** From so many draws on an event is judged by them alone, without the run that it was chosen by [-]. */
+/** With so many draws or more, an event is judged by its draws alone, without the run by which it was chosen [-]. */
 export const ENOUGH_DRAWS = 4;
 
 /** A quantity of every event that has it, without the runs by which an event was chosen. */
@@ -59,8 +59,8 @@ function countedRuns(event: EventRuns): readonly RunOf[] {
   return drawn.length >= ENOUGH_DRAWS ? drawn : runsOf(event);
 }
 
-/** `value` is told whether something was drawn in the run. */
-export function measured(
+/** `value` gets to know whether the run drew something. */
+export function measuredRuns(
   events: readonly EventRuns[],
   value: (run: GoodRun, drawn: boolean) => number | undefined,
   scale?: (runs: readonly GoodRun[]) => number,
@@ -84,7 +84,7 @@ function fromNeighbours(ones: readonly Measured[], { chance }: Scatter): Readonl
   const inLogs = ones.filter(({ draws }) => draws.scale === undefined && draws.values.every((value) => value > 0));
   return new Map(
     familiesOf(inLogs, ({ of }) => of.event).flatMap((rows) => {
-      const known = rows.map(({ one, at }): Known => {
+      const known = rows.map(({ one, at }): KnownValue => {
         const { values } = one.draws;
         const value = values.reduce((sum, each) => sum + Math.log(each), 0) / values.length;
         return { at, value, noise: chance / values.length };
@@ -112,7 +112,7 @@ export interface EventLevel {
   readonly of: EventRuns;
   readonly level: Level;
   readonly runs: readonly GoodRun[];
-  /** The quantity in each of them, and whether something was drawn in them. */
+  /** The quantity in each run, and whether the runs drew something. */
   readonly values: readonly number[];
   readonly drawn: boolean;
 }
@@ -146,23 +146,23 @@ export interface Demand extends Utilisation {
   readonly demand: number;
   readonly low: number;
   readonly high: number;
-  /** By which the events are ranked [N]. */
+  /** The value by which the events are ranked [N]. */
   readonly rank: number;
-  /** Middle of the runs [N]; `load` is the largest of them. */
+  /** Middle of the loads of the runs [N]; `load` is the largest load. */
   readonly middle: number;
-  /** Runs that it rests on. */
+  /** Number of runs that the demand rests on. */
   readonly runs: number;
-  /** Of each of these load over strength, at the place where it is largest [-]; 0: it did not load the part. */
+  /** For each run, load over strength at the place where this ratio is largest [-]; 0: the run did not load the part. */
   readonly shares: readonly number[];
-  /** Whether something was drawn in them. */
+  /** Whether the runs drew something. */
   readonly drawn: boolean;
 }
 
-/** The demands on a part, one per event that loads it and does not take it away; webbing's at the place that asks most of it. */
+/** The demands on a part, one per event that loads the part and does not take it away. On webbing the place that is loaded most counts. */
 export function demandsOn(part: PartStrength, events: readonly EventRuns[], length: number): readonly Demand[] {
   const here = events.filter(({ event }) => !takenAway(event).includes(part.id as PartId));
   const of = (run: GoodRun) => utilisation(part, run, length);
-  return levelsOf(measured(here, (run) => of(run)?.share)).map(
+  return levelsOf(measuredRuns(here, (run) => of(run)?.share)).map(
     ({ of: { event, index }, level, runs, values, drawn }): Demand => {
       const worst = runs.flatMap((run) => of(run) ?? []).reduce((a, b) => (b.share > a.share ? b : a));
       const { strength5 } = worst;

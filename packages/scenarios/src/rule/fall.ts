@@ -1,7 +1,7 @@
 /** What becomes of the walker over all events: whether something catches, and how near the ground is. */
 
 import type { GoodRun } from "../facts/runFacts.ts";
-import { type EventLevel, type EventRuns, levelsOf, measured } from "./demand.ts";
+import { type EventLevel, type EventRuns, levelsOf, measuredRuns } from "./demand.ts";
 
 interface Lowest {
   readonly event: number;
@@ -31,7 +31,7 @@ const meanDrop = (runs: readonly GoodRun[]) =>
   Math.max(MOST_METRES_AT_REST, runs.reduce((sum, { drop }) => sum + drop, 0) / runs.length);
 
 export const dropLevels = (events: readonly EventRuns[]): readonly EventLevel[] =>
-  levelsOf(measured(events, ({ drop }) => Math.max(MOST_METRES_AT_REST, drop)));
+  levelsOf(measuredRuns(events, ({ drop }) => Math.max(MOST_METRES_AT_REST, drop)));
 
 /**
  * Of the feet, how far below the ground: a height may be near 0, so that its differences are told in drops. `nearby`: of a
@@ -39,7 +39,7 @@ export const dropLevels = (events: readonly EventRuns[]): readonly EventLevel[] 
  */
 export const depthLevels = (events: readonly EventRuns[], nearby = false): readonly EventLevel[] =>
   levelsOf(
-    measured(
+    measuredRuns(
       events.filter(({ runs }) => runs.every(({ feetClearance }) => feetClearance !== undefined)),
       ({ feetClearance, feetNearby }, drawn) => -(nearby && !drawn ? (feetNearby ?? feetClearance!) : feetClearance!),
       meanDrop,

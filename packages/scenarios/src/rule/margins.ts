@@ -31,7 +31,7 @@ export interface PartMargins {
   /** One per event that loads it. */
   readonly demands: readonly Demand[];
   readonly byClass: Readonly<Partial<Record<EventClass, ClassMargin>>>;
-  /** Of the two the one nearest to, or farthest below, what is required of it; absent: no run loaded the part. */
+  /** Of the two class margins the one nearest to its required margin, or farthest below it; absent: no run loaded the part. */
   readonly governing?: ClassMargin;
 }
 
@@ -82,8 +82,8 @@ function governingOf(margins: readonly ClassMargin[]): ClassMargin | undefined {
   }, undefined);
 }
 
-/** Whether the interval of a margin lies clear of 1 and of what is required: more runs would not change what is said of it. */
-export const settled = ({ low, high, required }: ClassMargin): boolean =>
+/** Whether the interval of a margin lies clear of 1 and of the required margin: then more runs would not change what is said. */
+export const isSettled = ({ low, high, required }: ClassMargin): boolean =>
   [1, required].every((limit) => low > limit || high < limit);
 
 /** What is certain already: the whole interval of a margin lies below. */
@@ -106,7 +106,7 @@ export function partialGrade(one: PartMargins): "fails" | "thin" | "open" {
 /** Unsettled: it keeps what is required, but with so few runs it may as well not. */
 export type PartGrade = "fails" | "thin" | "unsettled" | "keeps" | "notLoaded";
 
-/** What a part's margins say of it, whatever else there is to run. */
+/** What a part's margins say about the part, whatever remains to be run. */
 export function gradeOf({ byClass }: PartMargins): PartGrade {
   const all = Object.values(byClass);
   if (all.length === 0) return "notLoaded";
@@ -115,7 +115,7 @@ export function gradeOf({ byClass }: PartMargins): PartGrade {
   return all.some(({ low, required }) => low < required) ? "unsettled" : "keeps";
 }
 
-/** The part with the least share of what is required of it. */
+/** The part with the least ratio of margin to required margin. */
 export function leastOf(parts: readonly PartMargins[]): PartId | undefined {
   const loaded = parts.filter((one) => one.governing);
   if (loaded.length === 0) return undefined;

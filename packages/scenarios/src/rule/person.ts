@@ -1,6 +1,6 @@
 /** The pull on the person, against limits of its own: a body is no part that one tests to failure. */
 import type { Basis } from "@secondline/rig";
-import { type EventLevel, type EventRuns, levelsOf, measured } from "./demand.ts";
+import { type EventLevel, type EventRuns, levelsOf, measuredRuns } from "./demand.ts";
 
 export interface PullLimit {
   /** [N] */
@@ -8,7 +8,7 @@ export interface PullLimit {
   readonly basis: Basis;
 }
 
-/** From the gentlest on. The first is asked for, the last is not to be passed. */
+/** Limits of the pull, the gentlest first. A rig should keep the first limit and must not pass the last. */
 export const PULL_LIMITS: readonly PullLimit[] = [
   {
     limit: 6000,
@@ -40,7 +40,7 @@ export interface PersonMargin {
 }
 
 export const pullLevels = (events: readonly EventRuns[]): readonly EventLevel[] =>
-  levelsOf(measured(events, (run) => run.peaks.leash));
+  levelsOf(measuredRuns(events, (run) => run.peaks.leash));
 
 const passed = (pull: number) => PULL_LIMITS.filter(({ limit }) => pull > limit);
 

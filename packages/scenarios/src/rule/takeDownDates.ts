@@ -20,7 +20,7 @@ export interface PartDate {
    * runs would tell; or its strength lies beyond what is known of a factor. Absent where the margin is less.
    */
   readonly because?: "unsettled" | "unknown";
-  /** Margin and what is required of it, today and on that day or at the horizon [-]. */
+  /** Margin and required margin, today and on that day or at the horizon [-]. */
   readonly marginNow: number;
   readonly marginThen: number;
   readonly required: number;
@@ -40,7 +40,7 @@ export interface Outlook {
   readonly horizon: string;
 }
 
-export interface TakeDownQuestion {
+export interface OutlookQuestion {
   /** First day, YYYY-MM-DD. */
   readonly on: string;
   /** The rig as it is, or will be at the present rate of use, on a day. */
@@ -64,7 +64,7 @@ export function takeDownDates({
   events,
   whole = true,
   horizon = DEFAULT_HORIZON_DAYS,
-}: TakeDownQuestion): Outlook {
+}: OutlookQuestion): Outlook {
   const first = readDate(on);
   if (!first) throw new Error(`expected a date YYYY-MM-DD, got "${on}"`);
   const days = new Map<number, ReadonlyMap<string, PartMargins>>();

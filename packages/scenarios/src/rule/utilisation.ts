@@ -1,10 +1,10 @@
 /**
- * How much of what a part holds a run asks of it: the largest over its places of tension over strength, where strength is what
- * 95 % of such parts reach.
+ * How much of a part's strength a run uses: tension over strength at the place where this ratio is largest. Strength is what 95 % of such
+ * parts reach.
  */
 import { isTape, type PartId, type Rig } from "@secondline/rig";
 import type { PartStrength, StrengthZone } from "@secondline/strength";
-import type { ElementPeaks, GoodRun } from "../facts/runFacts.ts";
+import type { GoodRun, PeaksAlongLine } from "../facts/runFacts.ts";
 import { halfElement } from "../run/elements.ts";
 import type { RigStrengths } from "../strengths/rigStrengths.ts";
 
@@ -16,7 +16,7 @@ export interface Utilisation {
   /** What 95 % of such parts reach, and the central value [N]. */
   readonly strength5: number;
   readonly strength: number;
-  /** Of webbing: where, in natural metres from A, and what lies there. */
+  /** The place on a webbing in natural metres from A, and what lies there. */
   readonly at?: number;
   readonly zone?: StrengthZone;
 }
@@ -45,7 +45,7 @@ function workedOut(part: PartStrength, run: GoodRun, length: number): Utilisatio
 
 function alongWebbing(
   zones: readonly StrengthZone[],
-  { at, peak }: ElementPeaks,
+  { at, peak }: PeaksAlongLine,
   length: number,
 ): Utilisation | undefined {
   let worst: Utilisation | undefined;

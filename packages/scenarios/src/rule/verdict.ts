@@ -1,7 +1,7 @@
 /** The verdict: one rule over margins, falls, the pull on the person and what the search leaves open. */
 import type { Fact, PartId } from "@secondline/rig";
 import type { Lapse } from "@secondline/strength";
-import type { CompleteSearch, Gap } from "./complete.ts";
+import type { CompleteSearch, SearchGap } from "./complete.ts";
 import type { FallFacts } from "./fall.ts";
 import { gradeOf, type PartMargins, partialGrade, sureGrade } from "./margins.ts";
 import { gradeOfPull, type PersonMargin } from "./person.ts";
@@ -25,7 +25,7 @@ export type Reason =
   | { readonly kind: "withheld"; readonly what: Fact }
   /** Values at these paths of the rig's file were taken over, and nobody has confirmed them. */
   | { readonly kind: "unconfirmed"; readonly paths: readonly string[] }
-  | { readonly kind: "gap"; readonly gap: Gap }
+  | { readonly kind: "gap"; readonly gap: SearchGap }
   /** No run loaded these parts, though everything was run. */
   | { readonly kind: "notLoaded"; readonly parts: readonly PartId[] };
 
@@ -35,7 +35,7 @@ export interface Finding {
   readonly reasons: readonly Reason[];
 }
 
-/** All that was to be run; a part of it, asked for as such; or what is there on the way, of which only what is certain is told. */
+/** all: the whole search. some: a part of the search, asked for as such. onTheWay: results so far, of which only the certain is told. */
 export type Knowing = "all" | "some" | "onTheWay";
 
 export interface Findings {
@@ -90,7 +90,7 @@ export function faultsOf(found: Findings): { readonly fails: readonly Reason[]; 
 
 const id = ({ part }: PartMargins) => part.id as PartId;
 
-/** The event that brings the walker lowest, of those that bring the feet to the ground: in a run, or in one of twenty. */
+/** Among the events that bring the feet to the ground, in a run or in one of twenty: the event that brings the walker lowest. */
 function groundFirst({ onGround, leastFeet }: FallFacts, feet: number | undefined): readonly number[] {
   if (feet !== undefined && feet <= 0) return [leastFeet!.event];
   if (onGround.length === 0) return [];
@@ -101,7 +101,7 @@ const rank = ({ governing }: PartMargins) =>
   governing ? governing.margin / governing.required : Number.POSITIVE_INFINITY;
 
 /** A verdict of a search that has not looked at everything: it cannot say that a rig holds. */
-export function partialFinding(found: Findings, gaps: readonly [Gap, ...Gap[]]): Finding {
+export function partialFinding(found: Findings, gaps: readonly [SearchGap, ...SearchGap[]]): Finding {
   const { fails, thin } = faultsOf(found);
   const open = gaps.map((gap): Reason => ({ kind: "gap", gap }));
   if (fails.length > 0) return { verdict: "fails", reasons: [...fails, ...thin, ...open] };

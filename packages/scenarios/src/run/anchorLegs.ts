@@ -1,4 +1,4 @@
-/** The legs of an anchor as the engine has them, for the run in which one of them fails. */
+/** The legs of an anchor as the engine has them, for the run in which one leg fails. */
 import type { AnchorLeg } from "@secondline/engine";
 import { type AnchorSide, chord, legForceFactor, type Rig } from "@secondline/rig";
 

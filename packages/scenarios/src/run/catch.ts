@@ -9,7 +9,7 @@ const TIME_AFTER_CATCH = 0.1;
  * Watches one run; to be asked now and then, some ten times a second or more often. It is over soon after the walker has come up again
  * for the first time; where the leash catches nobody, when any run is.
  */
-export class Catch {
+export class CatchWatch {
   readonly #run: Simulation;
   readonly #settling: Settling;
   #caught = Number.POSITIVE_INFINITY;

@@ -1,4 +1,4 @@
-/** Elements of a line, known by the middles of them. */
+/** Elements of a line, given by their middles. */
 
 /** Half an element's natural length, from the middles of its neighbours; where those are of other lengths, the longer counts [-]. */
 export function halfElement(at: Float32Array, e: number): number {

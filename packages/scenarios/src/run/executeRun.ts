@@ -14,7 +14,7 @@ export function* executeRun(rig: Rig, strengths: RigStrengths, order: RunOrder):
   const missing = missingIn(order.event, rig);
   if (missing) return trouble({ reason: "missing", phrase: missing });
   const at = drawn(rig, order.event, order.draw);
-  // Without the ground: a load that it cut short would be no load of that part. Heights above it are told all the same.
+  // The run leaves the ground out: a load that the ground cuts short is not the load of the part. Heights above the ground are told anyway.
   const open = { ...at.rig, ground: [] };
   const holds = demandStrengths(rig, strengths);
   const { accuracy, before } = order;
@@ -29,7 +29,7 @@ export function* executeRun(rig: Rig, strengths: RigStrengths, order: RunOrder):
 
 const trouble = (what: Trouble): RunResult => ({ ok: false, trouble: what });
 
-/** What a fall as far as its catch is of it and of the run after it, about [-]. */
+/** About the share of the work that the fall up to its catch takes; the run to the end takes the rest [-]. */
 const FALL_SHARE = 0.1;
 
 /** Work whose shares done count from one share of a whole to another. */

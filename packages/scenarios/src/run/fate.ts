@@ -6,7 +6,7 @@ export type Fate = "caught" | "lost" | "undecided";
 
 /** A lowest point that is nearer to the end may not be the lowest [s]. */
 const TURNED_BEFORE_END = 0.05;
-/** With nothing to hold the walker for so long, and faster than this at the end, nothing will [s], [m/s]. */
+/** If nothing has held the walker for so long, and the walker is faster than this at the end, nothing will hold the walker [s], [m/s]. */
 const SLACK_TIME = 1;
 const FREE_SPEED = 8;
 /** Up and down by less than this for so long, a walker hangs still [m], [s]. */

@@ -7,7 +7,7 @@ import type { Material, Recording, RunEvent } from "@secondline/engine";
 import type { Rig } from "@secondline/rig";
 
 export interface Hangers {
-  /** Of all together [kg]. */
+  /** Mass of all together [kg]. */
   readonly mass: number;
   /** Persons, and leashes and rings [-]. */
   readonly count: number;

@@ -1,4 +1,4 @@
-/** From a recording to the largest load of every part, as a load cell would report it (CFC 60). */
+/** Reads the largest load of every part from a recording, as a load cell would report it (CFC 60). */
 import { cfc60, cfc60Peak, type Recording } from "@secondline/engine";
 import type { AnchorSide, LineName, Rig } from "@secondline/rig";
 import type { StrengthZone } from "@secondline/strength";
@@ -63,7 +63,7 @@ function anchorLoads(end: "A" | "B", side: AnchorSide, recording: Recording, loa
 export const anchorSignal = (recording: Recording, end: "A" | "B"): Float64Array =>
   cfc60(bothLines(recording, end), recording.rate);
 
-/** The largest of it [N]. */
+/** The largest force of both lines together on one anchor [N]. */
 const together = (recording: Recording, end: "A" | "B"): number => cfc60Peak(bothLines(recording, end), recording.rate);
 
 function bothLines({ signals }: Recording, end: "A" | "B"): Float64Array {

@@ -1,4 +1,4 @@
-/** From a recording to the facts of a run. */
+/** Reads the facts of a run from its recording. */
 import type { Recording, RunEvent } from "@secondline/engine";
 import { highestGround, type PartId, type Rig } from "@secondline/rig";
 import { endsLostWith } from "../events/givesWay.ts";

@@ -1,4 +1,4 @@
-/** A run and, before it, the runs of the events that come before, as far back as there are any: all of them are one fall. */
+/** A run, and before it the runs of all earlier events of the same fall. */
 import type { Rig } from "@secondline/rig";
 import { eventBefore } from "../events/registry.ts";
 import type { RunResult } from "../facts/runFacts.ts";

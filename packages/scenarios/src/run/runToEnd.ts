@@ -1,12 +1,12 @@
 /** Runs a fall until it is over, or as far as its catch. */
-import type { Accuracy, Problem, Recording, RunResult, Simulation, SimulationOptions } from "@secondline/engine";
+import type { Accuracy, Problem, Recording, Simulation, SimulationOptions, SimulationResult } from "@secondline/engine";
 import type { Rig } from "@secondline/rig";
 import type { KnownBefore } from "../events/eventKind.ts";
 import { fallBefore, problemPart, type WhatIf } from "../events/registry.ts";
 import type { Trouble } from "../facts/runFacts.ts";
 import type { BreakingStrengths } from "../strengths/breakingStrengths.ts";
 import { demandStrengths } from "../strengths/demandStrengths.ts";
-import { Catch } from "./catch.ts";
+import { CatchWatch } from "./catch.ts";
 import { fate } from "./fate.ts";
 import { hangersOf, ofOneHanger } from "./hangers.ts";
 import { Settling, type SettlingTimes } from "./settling.ts";
@@ -71,7 +71,7 @@ export function* momentOfCatch(
   const open = { ...rig, ground: [] };
   const options = letGo === undefined ? {} : { letGo };
   const problem = toProblem(open, fall, demandStrengths(open, { breaking }), options);
-  const result = yield* solveUntil(problem, { accuracy, shapes: false }, Catch);
+  const result = yield* solveUntil(problem, { accuracy, shapes: false }, CatchWatch);
   if (result.ok) return { ok: true, known: { catchTime: result.recording.peaks.leash.cfc60Time } };
   return { ok: false, trouble: { reason: "before", detail: result.message } };
 }
@@ -79,7 +79,11 @@ export function* momentOfCatch(
 /** Watches a run, and says when it is over. */
 type Watch = new (run: Simulation, times: SettlingTimes) => { over(): boolean };
 
-function solveUntil(usual: Problem, options: SimulationOptions, Watching: Watch): Generator<number, RunResult, void> {
+function solveUntil(
+  usual: Problem,
+  options: SimulationOptions,
+  Watching: Watch,
+): Generator<number, SimulationResult, void> {
   const times = {
     from: usual.cut?.time ?? usual.legFailure?.time ?? 0,
     usual: usual.duration,

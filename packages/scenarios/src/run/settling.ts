@@ -17,9 +17,9 @@ const SLIP_REACH = 6;
 const MORE_LOWS_BESIDE_CONNECTION = 3;
 /** Share of the usual time [-]: bounces before it say nothing, for a ring sets out slowly down a slope. */
 const EARLIEST_SETTLED_SHARE = 0.5;
-/** With less of it a walker is still on the way down [s]. */
+/** A walker whose lowest point was less long ago is still on the way down [s]. */
 const TIME_SINCE_LOWEST = 0.1;
-/** What has just been let go is given this long before low points count [s]. */
+/** After a failure, low points count only from so long after it [s]. */
 const TIME_AFTER_FAILURE = 0.05;
 
 /** What says in the events of a run that a line has parted. */
@@ -44,9 +44,9 @@ export class Settling {
   /** Natural lengths of main line and backup [m]. */
   readonly #lengths: readonly [main: number, backup: number];
   #events = 0;
-  /** From when on low points count [s]. */
+  /** Low points count from this time on [s]. */
   #from: number;
-  /** Before that nobody has settled [s]. */
+  /** Nobody has settled before this time [s]. */
   readonly #least: number;
   readonly #reach: number;
   readonly #most: number;

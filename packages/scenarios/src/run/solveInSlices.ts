@@ -1,10 +1,10 @@
 /** Drives the engine in slices, so that whoever waits can show progress and stop. */
 import {
   type Problem,
-  type RunResult,
   resultOf,
   type Simulation,
   type SimulationOptions,
+  type SimulationResult,
   startRun,
 } from "@secondline/engine";
 
@@ -13,7 +13,7 @@ const STEPS_PER_SLICE = 400;
 /** Step of the second try at a run whose numbers went wrong, as a share of the first one's [-]. */
 const RETRY_STEP_SHARE = 0.5;
 
-/** Of a run that may end before its time. */
+/** How a run may end before its time. */
 export interface EndsEarly {
   /** Made for each try of the run. Asked between slices whether the run is over. */
   readonly watch: (run: Simulation) => { over(): boolean };
@@ -28,7 +28,7 @@ export function* solveInSlices(
   problem: Problem,
   options: SimulationOptions,
   early?: EndsEarly,
-): Generator<number, RunResult, void> {
+): Generator<number, SimulationResult, void> {
   const first = yield* solveOnce(problem, options, early);
   if (first.ok || (first.reason !== "audit" && first.reason !== "diverged")) return first;
   return yield* solveOnce(problem, { ...options, stepShare: RETRY_STEP_SHARE }, early);
@@ -38,7 +38,7 @@ function* solveOnce(
   problem: Problem,
   options: SimulationOptions,
   early: EndsEarly | undefined,
-): Generator<number, RunResult, void> {
+): Generator<number, SimulationResult, void> {
   const started = startRun(problem, options);
   if (!started.ok) return started;
   const { run } = started;

@@ -28,7 +28,7 @@ function linesBy(values: (line: TraceLine) => readonly number[]): Readonly<Recor
   return Object.fromEntries(TRACE_LINES.map((line) => [line, values(line)])) as Record<TraceLine, readonly number[]>;
 }
 
-/** In each bin the least and the largest of all bins of the draws that reach into it. */
+/** The least and the largest force in each bin, over all bins of the draws that reach into this bin. */
 function joined(traces: readonly Trace[], line: TraceLine, duration: number): readonly number[] {
   return Array.from({ length: BIN_COUNT }, (_, bin) => {
     const ends = traces.flatMap((one) => {
@@ -43,7 +43,7 @@ function joined(traces: readonly Trace[], line: TraceLine, duration: number): re
     return [Math.min(...ends), Math.max(...ends)];
   }).flat();
 }
-/** Of a bin: ends that differ by rounding alone are the same. */
+/** Ends of bins that differ by less than this share of a bin are the same: they differ by rounding alone. */
 const BIN_ROUNDING = 1e-9;
 
 /** Least and largest value per bin, alternating, to the newton. */

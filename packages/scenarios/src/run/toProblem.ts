@@ -1,4 +1,4 @@
-/** From a rig and a what-if to the problem that the engine solves. */
+/** Makes the problem that the engine solves from a rig and a what-if. */
 import {
   type Anchor,
   type BackupLine,

@@ -28,10 +28,10 @@ export interface WhatIfOutcome {
   readonly gaveWay: readonly GaveWay[];
   /** Whether it counts in the verdict, or only tells what would follow. */
   readonly counts: boolean;
-  /** How many runs were made of it, the one told here included. */
+  /** How many runs of the what-if were made, this one included. */
   readonly runs: number;
   readonly trace?: Trace;
-  /** Of its first draws, where traces were asked for and some were made. */
+  /** The band of the first draws, if traces were asked for and draws were made. */
   readonly band?: TraceBand;
 }
 

@@ -10,14 +10,14 @@ import type { InputId } from "./inputs.ts";
 export type Draw = Readonly<Partial<Record<InputId, number>>>;
 export const NO_DRAW: Draw = {};
 
-export interface Drawn {
+export interface DrawnEvent {
   readonly rig: Rig;
   readonly event: WhatIf;
   /** Factor on the time in which the feet let go [-]. */
   readonly letGo: number;
 }
 
-export function drawn(rig: Rig, event: WhatIf, draw: Draw): Drawn {
+export function drawn(rig: Rig, event: WhatIf, draw: Draw): DrawnEvent {
   const { place = 0, moment = 0, letGo = 1, mass = 1, pretension = 1, slack = 1, leashLength = 1, friction = 1 } = draw;
   const { stiffness = 1, backupStiffness = 1, leashStiffness = 1, damping = 1 } = draw;
   const { backup } = rig;

@@ -1,15 +1,15 @@
-/** Groups what belongs to events by the families of those: events of one differ by places and moments alone. */
+/** Groups things by the family of their event. Events of one family differ by places and moments alone. */
 import { spaceOf, type WhatIf } from "../events/registry.ts";
 
-export interface Placed<T> {
+export interface InFamily<T> {
   readonly one: T;
   /** Coordinates of its event. */
   readonly at: readonly number[];
 }
 
-/** What stands alone is in no family. */
-export function familiesOf<T>(ones: readonly T[], eventOf: (one: T) => WhatIf): readonly (readonly Placed<T>[])[] {
-  const families = new Map<string, Placed<T>[]>();
+/** A thing whose event stands alone is in no family. */
+export function familiesOf<T>(ones: readonly T[], eventOf: (one: T) => WhatIf): readonly (readonly InFamily<T>[])[] {
+  const families = new Map<string, InFamily<T>[]>();
   for (const one of ones) {
     const space = spaceOf(eventOf(one));
     if (!space) continue;

@@ -124,10 +124,10 @@ const KINDS: Readonly<Record<Exclude<InputId, "place" | "moment">, Kind>> = {
 
 /** A place is meant to within this much of the line, to either side: a step or two; places further off are events of their own [-]. */
 export const PLACE_SPREAD = 0.02;
-/** What fails in a catch does not wait for the peak: to either side of it, or of the moment named [s]. */
+/** A part that fails in a catch does not wait for the peak: it fails up to this long before or after the peak, or the named moment [s]. */
 const MOMENT_SPREAD = 0.03;
 
-/** The uncertain inputs of a rig in one what-if; those of no spread, or that the rig or the event does not have, are left out. */
+/** The uncertain inputs of a rig in one what-if. An input without a spread is left out, and one that the rig or the event does not have. */
 export function uncertainInputs(rig: Rig, whatIf: WhatIf, spreads: Spreads = {}): readonly UncertainInput[] {
   const has = scattersIn(whatIf);
   return INPUT_IDS.flatMap((id): UncertainInput[] => {

@@ -1,5 +1,5 @@
 /**
- * What 95 % of the draws of an event stay under, from a few of them.
+ * What 95 % of the draws of an event stay under, worked out from a few draws.
  *
  * y = ln of a load = middle of the event + b·u + ε. The u are the deviates of what scatters, b says how much the load goes with each,
  * ε is chance: a catch amplifies the last gram. The middle is the event's own. b and the size of ε are learnt from all events of a
@@ -15,11 +15,11 @@ import {
   toleranceFactor,
 } from "@secondline/statistics";
 
-/** The draws of one event: a quantity of it, and the deviates of what was drawn. */
+/** The draws of one event: a quantity in every draw, and the deviates of the inputs that were drawn. */
 export interface EventDraws {
   /** [unit of the quantity]; 0 where a run did not load the part. */
   readonly values: readonly number[];
-  /** One row per value, all as long; empty where nothing was drawn. */
+  /** One row per value, all rows of one length; a row is empty if nothing was drawn. */
   readonly deviates: readonly (readonly number[])[];
   /** What differences are told in, where the quantity itself may be near 0, such as a height; default: its mean, or its logarithm. */
   readonly scale?: number;
@@ -31,7 +31,7 @@ export interface FromNeighbours {
   readonly variance: number;
 }
 
-/** Of a quantity in one event. */
+/** The level of a quantity in one event. */
 export interface Level {
   /** Middle of the draws [unit of the quantity]. */
   readonly middle: number;
@@ -45,7 +45,7 @@ export interface Level {
   /** 95 % interval of that 95 % value. */
   readonly low: number;
   readonly high: number;
-  /** Draws that it rests on. */
+  /** Number of draws that the level rests on. */
   readonly draws: number;
 }
 
@@ -59,11 +59,11 @@ export interface Scatter {
   readonly freedom: number;
 }
 
-/** Before any draw: how much a load goes with one standard deviation of an input, and what is left to chance [-]. Assumed. */
+/** Assumed before any draw: how much one standard deviation of an input moves a load, and how much chance does [-]. */
 export const PRIOR_SLOPE = 0.06;
 export const PRIOR_CHANCE = 0.08;
 const LEAST_SLOPE = 0.005;
-/** The weight of those assumptions, in draws [-]. */
+/** The weight of `PRIOR_SLOPE` and `PRIOR_CHANCE`, in draws [-]. */
 export const PRIOR_DRAWS = 4;
 /** The weight of a class against a family's draws, and of a family against an event's own, about how large chance is, in draws [-]. */
 const CLASS_WEIGHT = 10;
@@ -268,8 +268,8 @@ export function levelOf(draws: EventDraws, scatter: Scatter, neighbours?: FromNe
 }
 
 /**
- * How far an event's draws reach above their median, no model asked: as far as all of them scatter, but no more than `SKEW_RATIO` times
- * as far as those above it do. A few falls that pull less than the rest say nothing of harder ones.
+ * How far an event's draws reach above their median, without a model: as far as all draws scatter, but no more than `SKEW_RATIO` times
+ * as far as the draws above the median do. A few falls that pull less than the rest say nothing about harder falls.
  */
 function drawsAlone({ each }: Differences): { readonly middle: number; readonly spread: number } {
   const rising = [...each].sort((a, b) => a - b);

@@ -11,16 +11,16 @@ import { nineDigits } from "../nineDigits.ts";
 import { type Draw, NO_DRAW } from "./draw.ts";
 import { INPUT_IDS, type Spreads, type UncertainInput, uncertainInputs } from "./inputs.ts";
 
-export interface Sample {
-  /** Which draw it is: of which event, and its number; the same for the runs that come before. */
+export interface DrawSample {
+  /** The draw: its event and its number. Runs that come before the event have the same id. */
   readonly id: string;
   readonly draw: Draw;
-  /** In the order of `INPUT_IDS`, of mean 0 and standard deviation 1; 0 for what does not scatter here. Empty: nothing is drawn. */
+  /** Deviates in the order of `INPUT_IDS`, with mean 0 and standard deviation 1; 0 for an input that does not scatter here. Empty: nothing is drawn. */
   readonly deviates: readonly number[];
 }
 
 /** The event as it stands, nothing drawn. */
-export const CENTRE: Sample = { id: "", draw: NO_DRAW, deviates: [] };
+export const CENTRE: DrawSample = { id: "", draw: NO_DRAW, deviates: [] };
 
 /** Draws to a block, and a step of what is added where a verdict is not settled. */
 export const BLOCK_DRAWS = 8;
@@ -36,7 +36,7 @@ export interface SamplerOptions {
 export class Sampler {
   readonly #rig: Rig;
   readonly #options: SamplerOptions;
-  readonly #blocks = new Map<string, readonly Sample[]>();
+  readonly #blocks = new Map<string, readonly DrawSample[]>();
 
   constructor(rig: Rig, options: SamplerOptions) {
     this.#rig = rig;
@@ -44,14 +44,14 @@ export class Sampler {
   }
 
   /** Draws `from` to `to` (not included) of an event, counted from 0. */
-  draws(event: WhatIf, from: number, to: number): readonly Sample[] {
+  draws(event: WhatIf, from: number, to: number): readonly DrawSample[] {
     return Array.from({ length: Math.max(0, to - from) }, (_, i) => {
       const number = from + i;
       return this.#block(event, Math.floor(number / BLOCK_DRAWS))[number % BLOCK_DRAWS]!;
     });
   }
 
-  #block(event: WhatIf, block: number): readonly Sample[] {
+  #block(event: WhatIf, block: number): readonly DrawSample[] {
     const key = whatIfKey(event);
     const name = `${key}#${block}`;
     const known = this.#blocks.get(name);
@@ -65,7 +65,7 @@ export class Sampler {
   }
 }
 
-function sampleOf(id: string, inputs: readonly UncertainInput[], point: readonly number[]): Sample {
+function sampleOf(id: string, inputs: readonly UncertainInput[], point: readonly number[]): DrawSample {
   const all = new Map(inputs.map((input, i) => [input.id, { input, at: point[i]! }]));
   const draw: Record<string, number> = {};
   const deviates = INPUT_IDS.map((name) => {

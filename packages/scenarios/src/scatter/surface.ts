@@ -5,7 +5,7 @@
 import { choleskyFactor, choleskySolve } from "@secondline/statistics";
 
 /** A value at a place, and the variance that chance gives it. */
-export interface Known {
+export interface KnownValue {
   readonly at: readonly number[];
   readonly value: number;
   readonly noise: number;
@@ -27,7 +27,7 @@ const kernel = (a: readonly number[], b: readonly number[]): number =>
   Math.exp(-0.5 * a.reduce((sum, x, i) => sum + ((x - b[i]!) / CORRELATION_LENGTH) ** 2, 0));
 
 /** The surface through what is known, at other places or the same. `known` has one value at least. */
-export function surfaceThrough(known: readonly Known[]): (at: readonly number[]) => Predicted {
+export function surfaceThrough(known: readonly KnownValue[]): (at: readonly number[]) => Predicted {
   const middle = known.reduce((sum, { value }) => sum + value, 0) / known.length;
   const variance = known.reduce((sum, { value }) => sum + (value - middle) ** 2, 0) / known.length;
   const height = Math.max(LEAST_DEVIATION ** 2, variance);

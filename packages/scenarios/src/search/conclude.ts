@@ -1,4 +1,4 @@
-/** From the runs of a search to the outcome: margins, verdict, what follows, what has no second, and the facts for cautions. */
+/** Makes the outcome from the runs of a search: margins, verdict, what follows, parts without a second, and the facts for cautions. */
 import { solveStanding } from "@secondline/engine";
 import type { Basis, PartId, Rig } from "@secondline/rig";
 import { type PartStrength, weakestFirst } from "@secondline/strength";
@@ -9,19 +9,19 @@ import type { GoodRun } from "../facts/runFacts.ts";
 import type { ClassOutcome, FollowUp, Outcome, PartOutcome, PartVerdict } from "../outcome/outcome.ts";
 import type { likelyFirst } from "../reliability/likelyFirst.ts";
 import { anchorFacts, type CautionFact, judgedFactors, type Slips } from "../rule/cautionFacts.ts";
-import { completed, type Gap, gapsOf, type SearchState } from "../rule/complete.ts";
-import { type EventRuns, levelsOf, measured } from "../rule/demand.ts";
+import { completed, gapsOf, type SearchGap, type SearchState } from "../rule/complete.ts";
+import { type EventRuns, levelsOf, measuredRuns } from "../rule/demand.ts";
 import { fallFacts } from "../rule/fall.ts";
 import {
   type ClassMargin,
   gradeOf,
+  isSettled,
   keptShare,
   leastOf,
   type PartMargins,
   partialGrade,
   partMargins,
   requiredFactors,
-  settled,
   sureGrade,
 } from "../rule/margins.ts";
 import { personMargin } from "../rule/person.ts";
@@ -61,14 +61,14 @@ export interface SearchFacts {
 }
 
 /** The statics could not be solved: nothing can be said of the rig. */
-export class NoEquilibrium extends Error {}
+export class StaticsUnsolved extends Error {}
 /** No what-if could be computed. */
 export class NothingComputed extends Error {}
 
 export function staticsOf(rig: Rig, strengths: RigStrengths): Outcome["statics"] {
   const problem = toProblem(rig, { kind: "leashFall", at: 0.5 }, demandStrengths(rig, strengths));
   const solved = solveStanding(problem);
-  if (!solved.ok) throw new NoEquilibrium(`The rig at rest could not be solved: ${solved.message}`);
+  if (!solved.ok) throw new StaticsUnsolved(`The rig at rest could not be solved: ${solved.message}`);
   return {
     unloadedTension: solved.unloaded.tension,
     unloadedSag: solved.unloaded.sag,
@@ -99,7 +99,7 @@ export function conclude(facts: SearchFacts): Outcome {
     knowing,
   };
   const [finding, complete] = findingOf(found, state);
-  // Of what has lapsed no part is said to hold either, nor is one of which nothing is known any more.
+  // If the assessment has lapsed, no part is said to hold. Nor is a part with a factor beyond its known range.
   const hasLapsed = assessed.upkeep.lapses.length > 0;
   const parts = margins.map((one) => {
     const told = partOutcome(one, knowing, runs);
@@ -157,7 +157,7 @@ const notHolding = (part: PartOutcome): PartOutcome => (part.verdict === "holds"
 function findingOf(found: Findings, state: SearchState): readonly [Finding, boolean] {
   const search = completed(state);
   if (search) return [completeFinding(found, search), true];
-  return [partialFinding(found, gapsOf(state) as readonly [Gap, ...Gap[]]), false];
+  return [partialFinding(found, gapsOf(state) as readonly [SearchGap, ...SearchGap[]]), false];
 }
 
 /** Whatever holds all of the set is the whole set, whoever chose it. */
@@ -242,7 +242,7 @@ function partOutcome(one: PartMargins, knowing: Knowing, runs: readonly EventRun
   return {
     id: part.id as PartId,
     verdict: verdictOf(one, knowing),
-    settled: governing !== undefined && Object.values(byClass).every(settled),
+    settled: governing !== undefined && Object.values(byClass).every(isSettled),
     byClass: Object.fromEntries(
       EVENT_CLASSES.flatMap((name) => (byClass[name] ? [[name, classOutcome(byClass[name])]] : [])),
     ),
@@ -312,7 +312,7 @@ function shownSingles(events: readonly WhatIf[], whatIfs: readonly WhatIfOutcome
   return shown;
 }
 
-/** For every part below its factor: what holds the walker when it gives way, by a run or by how the rig is built up. */
+/** For every part below its factor: what holds the walker when the part gives way, by a run or by how the rig is built up. */
 function followUps(
   rig: Rig,
   margins: readonly PartMargins[],
@@ -379,7 +379,7 @@ function cautionsOf(
   const ran = set.filter((event) => keys.has(whatIfKey(event)) && book.good(event).length > 0).length;
   const ended = whatIfs.filter((one) => one.ok && one.lostBecause === "ground").length;
   const anchorDemand = (end: "A" | "B") =>
-    Math.max(0, ...levelsOf(measured(runs, (run) => run.anchors[end])).map(({ level }) => level.value));
+    Math.max(0, ...levelsOf(measuredRuns(runs, (run) => run.anchors[end])).map(({ level }) => level.value));
   const slips = slipsIn(
     rig,
     events.map((event) => book.good(event)),

@@ -1,12 +1,12 @@
 /**
- * Which events are to be run next: those where the surface through what was seen, or what is not known of it, reaches highest. It
- * only proposes; no number of a verdict comes from it.
+ * Which events are to be run next: those where the surface through the results so far, or the upper edge of its band, reaches highest.
+ * The surface only proposes events; no number of a verdict comes from it.
  */
 import type { SeedFacts } from "../events/eventKind.ts";
 import { missingIn, spaceOf, type WhatIf, whatIfKey } from "../events/registry.ts";
 import type { EventRuns } from "../rule/demand.ts";
 import { familiesOf } from "../scatter/families.ts";
-import { type Known, surfaceThrough } from "../scatter/surface.ts";
+import { type KnownValue, surfaceThrough } from "../scatter/surface.ts";
 import { meanOf, type Quantity } from "./quantities.ts";
 
 /** What chance adds to one run, standard deviation of ln [-]. Assumed. */
@@ -30,7 +30,7 @@ export function promising(
     let best = Number.NEGATIVE_INFINITY;
     let first: { event: WhatIf; reach: number } | undefined;
     for (const { rows, open } of rooms) {
-      const known = rows.flatMap(({ one, at }): Known[] => {
+      const known = rows.flatMap(({ one, at }): KnownValue[] => {
         const mean = meanOf(one, quantity);
         return mean === undefined ? [] : [{ at, value: mean.value, noise: RUN_SCATTER ** 2 / mean.runs }];
       });

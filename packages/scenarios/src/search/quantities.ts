@@ -18,7 +18,7 @@ export interface Quantity {
 
 /** A share of what a part holds below this is no load that a search is worth making for [-]. */
 const LEAST_LOAD_SHARE = 0.01;
-/** What keeps so much more than is required of it is not worth a search for worse events [-]. */
+/** A part whose margin is so many times the required one is not worth a search for worse events [-]. */
 const LEAST_SEARCHED_SHARE = 0.45;
 /** About the 95 % value, E, over the middle, for which single runs stand [-]. */
 const E_OVER_MIDDLE = 1.2;

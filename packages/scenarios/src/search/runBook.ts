@@ -5,18 +5,18 @@ import type { GoodRun, RunResult, Trouble } from "../facts/runFacts.ts";
 import type { Trace } from "../facts/trace.ts";
 import type { EventRuns } from "../rule/demand.ts";
 import type { RunOrder } from "../run/runOrder.ts";
-import { CENTRE, type Sample } from "../scatter/sampler.ts";
+import { CENTRE, type DrawSample } from "../scatter/sampler.ts";
 
 /** One event, under one of the draws, on one mesh. */
 export interface Wanted {
   readonly event: WhatIf;
-  readonly sample: Sample;
+  readonly sample: DrawSample;
   readonly accuracy: Accuracy;
-  /** Where traces are kept: of this draw too. */
+  /** Keep the trace of this draw too, if traces are kept. */
   readonly trace?: boolean;
 }
 
-/** Of an event's draws so many may give no numbers [-]. */
+/** So large a share of an event's draws may give no numbers [-]. */
 const MOST_FAILED_SHARE = 1 / 8;
 
 interface Entry {
@@ -26,7 +26,7 @@ interface Entry {
 
 export class RunBook {
   readonly #traces: boolean;
-  /** By event, then by mesh and draw. */
+  /** Results by event, then by mesh and draw. */
   readonly #events = new Map<string, Map<string, Entry>>();
   readonly #keys = new WeakMap<WhatIf, string>();
   #good = 0;
@@ -76,7 +76,7 @@ export class RunBook {
     slots.set(this.#slot(wanted), { result, deviates: wanted.sample.deviates });
   }
 
-  result(event: WhatIf, sample: Sample, accuracy: Accuracy): RunResult | undefined {
+  result(event: WhatIf, sample: DrawSample, accuracy: Accuracy): RunResult | undefined {
     return this.#known({ event, sample, accuracy });
   }
 

@@ -19,7 +19,7 @@ import type { Outcome } from "../outcome/outcome.ts";
 import type { likelyFirst } from "../reliability/likelyFirst.ts";
 import { drawsOf, ENOUGH_DRAWS, type EventLevel, type EventRuns } from "../rule/demand.ts";
 import { depthLevels, dropLevels, fallFacts } from "../rule/fall.ts";
-import { keptShare, type PartMargins, partMargins, requiredFactors, settled } from "../rule/margins.ts";
+import { isSettled, keptShare, type PartMargins, partMargins, requiredFactors } from "../rule/margins.ts";
 import { gradeOfPull, personMargin, pullLevels } from "../rule/person.ts";
 import type { RunOrder } from "../run/runOrder.ts";
 import type { Spreads } from "../scatter/inputs.ts";
@@ -40,7 +40,7 @@ export interface SearchOptions {
   readonly estimate?: boolean;
   /** Keep thinned-out forces of every event and of its first draws, for plots. */
   readonly traces?: boolean;
-  /** Runs to be spent, about; default `DEFAULT_RUNS`. More of them settle what lies near a limit. */
+  /** About how many runs to make; default `DEFAULT_RUNS`. More runs settle what lies near a limit. */
   readonly runs?: number;
   /** Another one draws other falls. */
   readonly seed?: number;
@@ -77,9 +77,9 @@ const USUAL_BUDGET_RATIO = 1.2;
  */
 const LEAST_DRAWN_SHARE = 0.6;
 /**
- * How much a family of events scatters shows only when one of it is drawn. What comes off and whips scatters most: E of draws was up
- * to a quarter more than single runs had told. So of each family that may be the worst then, its worst event is drawn: from this
- * share of the worst of all on [-].
+ * How much a family of events scatters shows only when one of its events is drawn. A line that comes off and whips scatters most: E from
+ * draws was up to a quarter more than single runs had told. So the worst event of a family is drawn if the family may turn out the worst:
+ * if it reaches this share of the worst event of all [-].
  */
 const FAMILY_SHARE_OF_WORST = 0.8;
 /** Draws of one event at most; of a longer search as many more as it has runs. */
@@ -88,7 +88,7 @@ const MOST_DRAWS = 48;
 export const otherMesh = (accuracy: Accuracy): Accuracy => (accuracy === "fine" ? "standard" : "fine");
 
 /** The outcome, and the runs that it rests on: a take-down date asks them again on later days. */
-export interface Found {
+export interface SearchResult {
   readonly outcome: Outcome;
   readonly demands: readonly EventRuns[];
 }
@@ -101,7 +101,7 @@ export function* search(
   assessed: Assessed,
   options: SearchOptions,
   likely: typeof likelyFirst,
-): Generator<Round, Found, readonly RunResult[]> {
+): Generator<Round, SearchResult, readonly RunResult[]> {
   const { rig } = assessed;
   const strengths = rigStrengths(rig, assessed.tests);
   const statics = staticsOf(rig, strengths);
@@ -185,14 +185,14 @@ export function* search(
     yield* run(events.map(plain));
   }
 
-  /** Past the budget an event by which something is not settled gets its first draws, and no more. */
+  /** Past the budget, an event that leaves something unsettled gets its first draws, and no more. */
   function notYetDrawn(): readonly WhatIf[] {
     const runs = counted();
     const open = new Set(openEvents(rig, runs, margins()));
     return runs.filter((one) => open.has(one.index) && drawsOf(one).length < ENOUGH_DRAWS).map(({ event }) => event);
   }
 
-  /** Draws of the worst events, block by block; more of those by which something is not settled. */
+  /** Draws of the worst events, block by block; events that leave something unsettled get more draws. */
   function* draw(): Generator<Round, void, readonly RunResult[]> {
     for (;;) {
       const wanted = book.runs < budget ? toDraw(rig, counted(), margins(), mostDraws) : notYetDrawn();
@@ -225,7 +225,7 @@ export function* search(
   return { outcome: concluded(true), demands: counted().map(slim) };
 }
 
-/** Without what only plots need. */
+/** The runs without their traces, which only plots need. */
 function slim({ runs, ...event }: EventRuns): EventRuns {
   return { ...event, runs: runs.map(({ trace: _, ...run }) => run) };
 }
@@ -300,7 +300,7 @@ function toDraw(
 /** Events by which a part, the height of the feet or the pull on the person is not settled. */
 function openEvents(rig: Rig, runs: readonly EventRuns[], margins: readonly PartMargins[]): readonly number[] {
   const parts = margins.flatMap(({ byClass }) =>
-    Object.values(byClass).flatMap((one) => (settled(one) ? [] : [one.demand.event])),
+    Object.values(byClass).flatMap((one) => (isSettled(one) ? [] : [one.demand.event])),
   );
   const { leastFeet } = fallFacts(runs);
   const over = (limit: number) => leastFeet!.interval[0] >= limit && leastFeet!.interval[1] <= limit;
@@ -315,7 +315,7 @@ interface Follow {
   readonly counts: boolean;
 }
 
-/** For every part below its factor: that it gives way in the event that asks most of it, as far as anything is left then. */
+/** For every part below its factor, the event that it gives way where it is loaded most; none if nothing is left of the rig then. */
 function whatFollows({ rig }: Assessed, parts: readonly PartMargins[], events: readonly WhatIf[]): readonly Follow[] {
   return parts.flatMap(({ part, byClass }): Follow[] =>
     Object.values(byClass).flatMap((one): Follow[] => {

@@ -5,10 +5,10 @@ import type { StudyProgress } from "../outcome/studyProgress.ts";
 import { likelyFirst } from "../reliability/likelyFirst.ts";
 import { executeRun } from "../run/executeRun.ts";
 import { rigStrengths } from "../strengths/rigStrengths.ts";
-import { type Found, type SearchOptions, search } from "./search.ts";
+import { type SearchOptions, type SearchResult, search } from "./search.ts";
 
 /** Every `next()` does a few milliseconds of work; stop by not calling it again. */
-export function* study(assessed: Assessed, options: SearchOptions): Generator<StudyProgress, Found, void> {
+export function* study(assessed: Assessed, options: SearchOptions): Generator<StudyProgress, SearchResult, void> {
   const strengths = rigStrengths(assessed.rig, assessed.tests);
   const work = search(assessed, options, likelyFirst);
   let done = 0;

@@ -10,11 +10,11 @@ export interface SingleFailure {
   readonly single: boolean;
   /** Indices of the events of the outcome that show it by a run, if any. */
   readonly shownBy: readonly number[];
-  /** What those runs say: whether something catches, in every one of them. */
+  /** What those runs say: whether something catches the walker in every run. */
   readonly catches?: boolean;
 }
 
-/** In the order of the load's way. `shown`: events that take a part away, by part, and whether the walker is caught in all their runs. */
+/** The single points of failure, in the order of the load's way. `shown`: events that take a part away, by part, and whether the walker is caught in all their runs. */
 export function singleFailures(
   rig: Rig,
   shown: ReadonlyMap<PartId, readonly { readonly event: number; readonly caught: boolean }[]> = new Map(),

@@ -15,7 +15,7 @@ export interface BreakingStrengths {
   readonly leash: number;
   /** Strongest of the rings: the walker is lost when the last one parts [N]. */
   readonly ring: number;
-  /** In the order of the rig's connections, tapes included [N]. */
+  /** Strengths in the order of the rig's connections, tapes included [N]. */
   readonly connections: readonly number[];
   /** Rock points of either anchor; they part only in the run in which one of their legs fails [N]. */
   readonly points: Readonly<Record<"A" | "B", readonly number[]>>;

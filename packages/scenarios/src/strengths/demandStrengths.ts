@@ -15,7 +15,7 @@ export interface DemandStrengths {
   /** [N] */
   readonly leash: number;
   readonly ring: number;
-  /** By index in the rig's connections [N]. */
+  /** Strengths by index in the rig's connections [N]. */
   readonly connections: Readonly<Record<number, number>>;
 }
 

@@ -10,7 +10,7 @@ import {
 import type { BreakingStrengths, LineBreaking } from "./breakingStrengths.ts";
 
 export interface RigStrengths {
-  /** In the order of the load's way, from harness to rock. */
+  /** The parts in the order of the load's way, from harness to rock. */
   readonly parts: readonly PartStrength[];
   readonly breaking: BreakingStrengths;
   readonly mainLength: number;

@@ -1,18 +1,18 @@
-/** The smooth functions of what is swept. Numbers of connections are told apart one by one: between two and three there is nothing. */
+/** The smooth functions of what is swept. Each number of connections has a function of its own: there is nothing between two and three. */
 import { isApart, type Knob } from "./knob.ts";
 
-/** Largest power, by how many points there are: half of them at most, so that the others can say how well it fits [-]. */
+/** Largest power. It is at most half the number of points, so that the other points can say how well the curve fits [-]. */
 const MOST_POWER = 3;
 const powerFor = (points: number): number => Math.max(1, Math.min(MOST_POWER, Math.floor((points - 1) / 2)));
 
-export interface Axis {
+export interface KnobAxis {
   readonly knob: Knob;
   /** Values that points have. */
   readonly values: readonly number[];
 }
 
 /** φ at a place: products of the axes' functions; of two smooth ones those up to the power in all. */
-export function basisOver(axes: readonly Axis[]): (values: readonly number[]) => readonly number[] {
+export function basisOver(axes: readonly KnobAxis[]): (values: readonly number[]) => readonly number[] {
   const smooth = axes.filter(({ knob }) => !isApart(knob));
   const power = Math.min(...smooth.map(({ values }) => powerFor(values.length)));
   return (values) =>

@@ -1,6 +1,6 @@
 /** What a verdict says besides its runs, of the rigs of a sweep: a curve over numbers does not tell it. */
 import { distinctFacts, sameFact } from "@secondline/rig";
-import { type Judged, judgedFactors } from "../rule/cautionFacts.ts";
+import { type JudgedFactor, judgedFactors } from "../rule/cautionFacts.ts";
 import { withheldIn } from "../rule/withheld.ts";
 import type { Besides } from "./sweepOutcome.ts";
 import type { SweepPoint } from "./sweepPoints.ts";
@@ -19,9 +19,9 @@ export function besidesOf(points: readonly SweepPoint[]): Besides {
   };
 }
 
-/** One that is swept itself is told by its largest value. */
-function largestOf(all: readonly Judged[]): readonly Judged[] {
-  const found = new Map<string, Judged>();
+/** A factor that is swept itself is told by its largest value. */
+function largestOf(all: readonly JudgedFactor[]): readonly JudgedFactor[] {
+  const found = new Map<string, JudgedFactor>();
   for (const one of all) {
     const key = JSON.stringify([one.part, one.factor, one.reason]);
     const known = found.get(key);

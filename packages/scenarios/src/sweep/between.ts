@@ -1,5 +1,5 @@
-/** What a fitted sweep says between its points: where limits are met, where the last of them is kept, and the curve itself. */
-import type { Axis } from "./basis.ts";
+/** What a fitted sweep says between its points: where limits are met, where the last limit is kept, and the curve itself. */
+import type { KnobAxis } from "./basis.ts";
 import { keptStretches, limitFound, rawLimit, stateOf } from "./crossings.ts";
 import type { Envelope } from "./envelope.ts";
 import { isApart } from "./knob.ts";
@@ -37,7 +37,7 @@ const OUTLINE_STEPS = 24;
 function regionOf(
   what: SweepWhat,
   limit: SweepLimit,
-  [first, second]: readonly Axis[],
+  [first, second]: readonly KnobAxis[],
   points: readonly SweepPoint[],
   envelope: Envelope,
 ): Region {
@@ -72,11 +72,11 @@ function regionOf(
 /** How finely a curve is told for drawing [-]. */
 const CURVE_STEPS = 60;
 
-/** Of one knob: where its limits are met, where the last of them is kept, and the curve between the points. */
+/** For one knob: where the limits are met, where the last limit is kept, and the curve between the points. */
 export function alongOne(
   what: SweepWhat,
   limits: readonly SweepLimit[],
-  axis: Axis,
+  axis: KnobAxis,
   envelope: Envelope,
 ): Pick<Swept, "limits" | "kept" | "line"> {
   const { knob, values } = axis;
@@ -99,7 +99,7 @@ export function alongOne(
 export function regionIn(
   what: SweepWhat,
   limits: readonly SweepLimit[],
-  axes: readonly Axis[],
+  axes: readonly KnobAxis[],
   points: readonly SweepPoint[],
   envelope: Envelope,
 ): Pick<Swept, "region"> {
@@ -107,7 +107,7 @@ export function regionIn(
   return last ? { region: regionOf(what, last, axes, points, envelope) } : {};
 }
 
-const along = ({ knob, values }: Axis, envelope: Envelope) => ({
+const along = ({ knob, values }: KnobAxis, envelope: Envelope) => ({
   knob,
   values,
   curve: (value: number) => envelope.at([value]),

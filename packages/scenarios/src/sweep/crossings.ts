@@ -1,7 +1,7 @@
 /** Where a curve meets a limit, with the interval of values at which its band does. */
 import type { Worst } from "./envelope.ts";
 import { isApart, type Knob } from "./knob.ts";
-import type { CellState, Crossing, LimitFound, Stretch, SweepLimit, SweepWhat } from "./sweepOutcome.ts";
+import type { CellState, Crossing, KnobRange, LimitFound, SweepLimit, SweepWhat } from "./sweepOutcome.ts";
 import { toldLevel, toldOf } from "./tracks.ts";
 
 type Curve = (value: number) => Worst | undefined;
@@ -19,7 +19,7 @@ export interface CrossingQuestion {
   readonly limit: SweepLimit;
 }
 
-/** Of a limit in what is told: that in numbers which are the worse the larger they are. */
+/** A limit turned from the value that is told into a number that is the worse the larger it is. */
 export const rawLimit = (what: SweepWhat, { value }: SweepLimit): number => toldOf(what, value);
 
 export function limitFound(question: CrossingQuestion): LimitFound {
@@ -42,7 +42,7 @@ export function limitFound(question: CrossingQuestion): LimitFound {
 export const stateOf = ({ low, high }: Worst, raw: number): CellState =>
   high <= raw ? "keeps" : low > raw ? "below" : "open";
 
-/** With the values of the points among them: a curve that is lifted there has its worst there. */
+/** Even cells over the range, with the values of the points: a curve that is lifted at a point has its worst there. */
 function cells(values: readonly number[]): readonly number[] {
   const [from, to] = [Math.min(...values), Math.max(...values)];
   const even = Array.from({ length: SEARCHED_CELLS + 1 }, (_, i) => from + ((to - from) * i) / SEARCHED_CELLS);
@@ -97,7 +97,7 @@ function bandEnd(
   );
 }
 
-/** By halving, where something begins or ends to be so. */
+/** Where `is` changes between true and false, found by halving. */
 function between(is: (x: number) => boolean, from: number, to: number): number {
   const first = is(from);
   let [a, b] = [from, to];
@@ -109,7 +109,7 @@ function between(is: (x: number) => boolean, from: number, to: number): number {
   return (a + b) / 2;
 }
 
-/** Of numbers that stand for themselves the last one that keeps the limit, or the first. */
+/** For a knob that is counted: the last value that keeps the limit, or the first. */
 function apart({ limit }: CrossingQuestion, raw: number, known: readonly Place[]): readonly Crossing[] {
   return known.slice(1).flatMap((place, i): Crossing[] => {
     const before = known[i]!;
@@ -140,7 +140,7 @@ function apart({ limit }: CrossingQuestion, raw: number, known: readonly Place[]
 export function keptStretches(
   { what, knob, values, curve, limit }: CrossingQuestion,
   by: "value" | "high" = "value",
-): readonly Stretch[] {
+): readonly KnobRange[] {
   const raw = rawLimit(what, limit);
   const places = isApart(knob) ? values : cells(values);
   const kept = places.map((x) => {

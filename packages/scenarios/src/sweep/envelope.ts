@@ -6,7 +6,7 @@ import { type WhatIf, whatIfKey } from "../events/registry.ts";
 import type { GoodRun } from "../facts/runFacts.ts";
 import { INPUT_IDS } from "../scatter/inputs.ts";
 import { type EventDraws, levelOf, scatterOf } from "../scatter/levels.ts";
-import { type Axis, basisOver } from "./basis.ts";
+import { basisOver, type KnobAxis } from "./basis.ts";
 import { type CurveLevel, type FitRow, type Fitted, fitCurve } from "./fit.ts";
 import { lifted } from "./lift.ts";
 import type { Governing, SweepWhat } from "./sweepOutcome.ts";
@@ -30,7 +30,7 @@ export interface PointRuns {
 
 export interface EnvelopeQuestion {
   readonly what: SweepWhat;
-  readonly axes: readonly Axis[];
+  readonly axes: readonly KnobAxis[];
   readonly points: readonly SweepPoint[];
   readonly tracks: readonly Track[];
   readonly runs: readonly PointRuns[];
@@ -44,9 +44,9 @@ export interface Worst extends CurveLevel {
 export interface Envelope {
   /** At any place of the range. */
   readonly at: (values: readonly number[]) => Worst | undefined;
-  /** By a point's own runs, with the draw that was hardest. */
+  /** The worst by a point's own runs, with the hardest draw. */
   readonly own: readonly ((Worst & { readonly draw: string }) | undefined)[];
-  /** Of the curves that govern at some point. */
+  /** The largest misfit of the curves that govern at some point. */
   readonly misfit: number;
 }
 
@@ -107,7 +107,7 @@ const governingOf = ({ track, event }: Series): Governing => ({
   ...(track.class === undefined ? {} : { class: track.class }),
 });
 
-/** The worst of all; its band is that of the worst ends, since any of them may be the worst. */
+/** The worst of all. Its band has the worst low end and the worst high end, since any one may be the worst. */
 function worstOf<T extends Worst>(all: readonly T[]): T | undefined {
   if (all.length === 0) return undefined;
   const worst = all.reduce((a, b) => (b.value > a.value ? b : a));
@@ -185,10 +185,10 @@ function curveOf(question: EnvelopeQuestion, one: Series) {
   };
 }
 
-/** A curve says nothing of values at which no run was made of it: of a part that only more connections have. */
+/** A curve says nothing about values at which it has no run, as for a part that only a rig with more connections has. */
 function inside(
   { rows }: Series,
-  axes: readonly Axis[],
+  axes: readonly KnobAxis[],
   points: readonly SweepPoint[],
   values: readonly number[],
   of: () => CurveLevel,

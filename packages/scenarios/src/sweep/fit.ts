@@ -24,7 +24,7 @@ import {
 } from "../scatter/levels.ts";
 
 export interface FitRow {
-  /** Which point it is of. */
+  /** Index of the point. */
   readonly point: number;
   /** φ at that point. */
   readonly basis: readonly number[];
@@ -32,7 +32,7 @@ export interface FitRow {
   readonly deviates: readonly number[];
 }
 
-/** Of the quantity itself: the 95 % value at 75 % confidence, and the 95 % interval of that 95 % value. */
+/** A quantity's 95 % value at 75 % confidence, and the 95 % interval of that 95 % value. */
 export interface CurveLevel {
   readonly value: number;
   readonly low: number;

@@ -7,8 +7,8 @@ import type { GoodRun } from "../facts/runFacts.ts";
 import type { SweepPoint } from "./sweepPoints.ts";
 import type { Track } from "./tracks.ts";
 
-/** What was run at a place that is looked at. */
-export interface Look {
+/** The runs at one point that is looked at. */
+export interface PlaceRuns {
   readonly point: SweepPoint;
   readonly runs: readonly { readonly event: WhatIf; readonly run: GoodRun }[];
 }
@@ -17,7 +17,11 @@ export interface Look {
 const LEAST_APART = 1;
 
 /** The worst at every place, then those that come nearest to the worst anywhere, `most` in all. */
-export function governingEvents(looks: readonly Look[], tracks: readonly Track[], most: number): readonly WhatIf[] {
+export function governingEvents(
+  looks: readonly PlaceRuns[],
+  tracks: readonly Track[],
+  most: number,
+): readonly WhatIf[] {
   const events = new Map<string, { readonly event: WhatIf; near: number; first: boolean }>();
   for (const { point, runs } of looks) {
     const values = runs.flatMap(({ event, run }) => {

@@ -20,9 +20,9 @@ import {
 import { assessmentFact } from "../assessment/assessmentFacts.ts";
 
 interface KnobBase {
-  /** As it was asked for. */
+  /** The knob's name as it was asked for. */
   readonly name: string;
-  /** Of the first and the last point, in `unit`. */
+  /** Values of the first and the last point, in `unit`. */
   readonly from: number;
   readonly to: number;
   readonly unit: string;

@@ -9,16 +9,16 @@
  * A lift only makes worse: the value goes up, the worse end of the band by as much at least, and the better end stays. So the interval of
  * a crossing reaches as far out of the kept side as without a lift, and as far or farther into it.
  */
-import type { Axis } from "./basis.ts";
+import type { KnobAxis } from "./basis.ts";
 import type { CurveLevel } from "./fit.ts";
 import { isApart } from "./knob.ts";
 
 type Curve = (values: readonly number[]) => CurveLevel | undefined;
 
 export interface LiftQuestion {
-  readonly axes: readonly Axis[];
+  readonly axes: readonly KnobAxis[];
   readonly points: readonly { readonly values: readonly number[] }[];
-  /** By the draws of points alone, by their index; a number is the worse the larger it is. */
+  /** The level from a point's own draws, by the index of the point; a number is the worse the larger it is. */
   readonly own: ReadonlyMap<number, CurveLevel>;
   readonly curve: Curve;
 }
@@ -50,8 +50,8 @@ function liftAt(fitted: CurveLevel, own: CurveLevel): Lift {
   return { value, high: value === 0 ? 0 : Math.max(value, own.high - fitted.high) };
 }
 
-/** From the points around a place; one that is missing leaves its share to the others. */
-function joined(axes: readonly Axis[], lifts: ReadonlyMap<string, Lift>, values: readonly number[]): Lift {
+/** The lift from the points around a place; a missing point leaves its share to the others. */
+function joined(axes: readonly KnobAxis[], lifts: ReadonlyMap<string, Lift>, values: readonly number[]): Lift {
   const corners = axes.reduce<readonly { readonly values: readonly number[]; readonly share: number }[]>(
     (all, axis, k) =>
       all.flatMap((corner) =>
@@ -74,7 +74,7 @@ function joined(axes: readonly Axis[], lifts: ReadonlyMap<string, Lift>, values:
 }
 
 /** The values of points to either side, with their shares; a value that a point has, alone. */
-function neighbours({ knob, values }: Axis, x: number): readonly { readonly at: number; readonly share: number }[] {
+function neighbours({ knob, values }: KnobAxis, x: number): readonly { readonly at: number; readonly share: number }[] {
   const after = values.findIndex((value) => value >= x);
   if (after < 0 || values[after] === x || after === 0 || isApart(knob)) {
     return [{ at: values[after < 0 ? values.length - 1 : after]!, share: 1 }];

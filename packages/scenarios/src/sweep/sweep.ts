@@ -14,7 +14,7 @@ import type { RunOrder } from "../run/runOrder.ts";
 import type { Spreads } from "../scatter/inputs.ts";
 import { BLOCK_DRAWS, CENTRE, Sampler, SEED } from "../scatter/sampler.ts";
 import { RunBook, type Wanted } from "../search/runBook.ts";
-import type { Axis } from "./basis.ts";
+import type { KnobAxis } from "./basis.ts";
 import { besidesOf } from "./besides.ts";
 import { alongOne, limitsOf, regionIn } from "./between.ts";
 import { type Envelope, envelopeOf, type PointRuns } from "./envelope.ts";
@@ -27,9 +27,9 @@ import { toldLevel, tracksOf } from "./tracks.ts";
 export interface SweepOptions {
   readonly what: SweepWhat;
   readonly accuracy: Accuracy;
-  /** Which events are looked at; default: the whole set. */
+  /** Events to look at; default: the whole set. */
   readonly size?: "quick" | "full";
-  /** Drawn in place of those that are found to govern. */
+  /** Events to draw instead of those that are found to govern. */
   readonly whatIfs?: readonly WhatIf[];
   /** Beside, or in place of, what the rig requires; in the unit of what is asked. */
   readonly limit?: number;
@@ -178,7 +178,7 @@ export function* sweep(
     counts.set(point, { runs: good, failed, lost, ground });
     return all;
   });
-  const axes = knobs.map((knob, k): Axis => ({ knob, values: sortedValues(points, k) }));
+  const axes = knobs.map((knob, k): KnobAxis => ({ knob, values: sortedValues(points, k) }));
   const envelope = envelopeOf({ what, axes, points, tracks, runs });
   const limits = limitsOf(points, options);
   if (envelope.own.every((one) => one === undefined)) throw new NothingSwept();

@@ -4,19 +4,19 @@ import type { Fact, PartId } from "@secondline/rig";
 import type { Lapse } from "@secondline/strength";
 import type { EventClass } from "../events/eventKind.ts";
 import type { WhatIf } from "../events/registry.ts";
-import type { Judged } from "../rule/cautionFacts.ts";
+import type { JudgedFactor } from "../rule/cautionFacts.ts";
 import type { Knob } from "./knob.ts";
 import type { BadPoint } from "./sweepPoints.ts";
 
 export type SweepWhat =
-  /** The least share that a part's margin is of what is required of it [-]; 1: just what is required. */
+  /** The least ratio of a part's margin to its required margin [-]; 1: just what is required. */
   | { readonly kind: "margin" }
   /** How far down the walker goes [m], and the least height of the feet above the ground [m]. */
   | { readonly kind: "drop" | "height" }
   /** What the part has to carry [N]. */
   | { readonly kind: "load"; readonly part: PartId };
 
-/** In the unit of what is asked, low below high; the 95 % interval from the number of runs. */
+/** A value in the unit of what is asked, and its 95 % interval from the number of runs; low lies below high. */
 export interface Told {
   readonly value: number;
   readonly low: number;
@@ -27,18 +27,18 @@ export interface Told {
 export interface Governing {
   readonly event: WhatIf;
   readonly key: string;
-  /** Of a margin: whose, against which events. */
+  /** For a margin: the part, and the class of the events. */
   readonly part?: PartId;
   readonly class?: EventClass;
 }
 
-/** Of one value, or one pair of values. */
+/** What the sweep found at one value, or at one pair of values. */
 export interface SweptPoint {
   readonly values: readonly number[];
   readonly change: Readonly<Record<string, string>>;
-  /** From the smooth curve through the runs of all points; where this point's runs say worse, theirs. */
+  /** From the smooth curve through the runs of all points; if this point's own runs say worse, from those. */
   readonly curve?: Told & Governing;
-  /** From this point's runs; how much they scatter is learnt from all. */
+  /** From this point's runs; how much they scatter is learnt from the runs of all points. */
   readonly own?: Told & Governing;
   /** The hardest run that was made of what governs here: `check --what-if` of this rig makes the event's. */
   readonly run?: { readonly whatIf: string; readonly draw: string };
@@ -52,14 +52,14 @@ export interface SweptPoint {
 export type LimitKind = "required" | "ground" | "clearance" | "own";
 export interface SweepLimit {
   readonly kind: LimitKind;
-  /** In the unit of what is asked. */
+  /** The limit in the unit of what is asked. */
   readonly value: number;
 }
 
 /** Where a curve meets a limit. */
 export interface Crossing {
   readonly limit: SweepLimit;
-  /** Of the knob: the limit is kept on this side of it, `at` included. */
+  /** The limit is kept on this side of the knob's value `at`, `at` included. */
   readonly kept: "above" | "below";
   readonly at: number;
   /** 95 % interval; absent where it reaches out of the range. */
@@ -68,7 +68,7 @@ export interface Crossing {
   readonly governing: Governing;
 }
 
-/** Of a limit: where it is met, or that it is kept, or not, all over the range; sure when the band says so too. */
+/** Where a limit is met, or whether it is kept all over the range; sure if the whole band says so too. */
 export interface LimitFound {
   readonly limit: SweepLimit;
   readonly crossings: readonly Crossing[];
@@ -77,7 +77,7 @@ export interface LimitFound {
 
 export type CellState = "keeps" | "open" | "below";
 
-/** Of two knobs: where the limit is kept. */
+/** For two knobs: where the limit is kept. */
 export interface Region {
   readonly limit: SweepLimit;
   /** One per point, in their order. */
@@ -85,20 +85,20 @@ export interface Region {
   /** The outline: for values of the second knob, stretches of the first in which the limit is kept with the whole band. */
   readonly outline: readonly {
     readonly at: number;
-    readonly kept: readonly Stretch[];
+    readonly kept: readonly KnobRange[];
   }[];
 }
 
-/** Of a knob's values, both ends included. */
-export interface Stretch {
+/** A range of a knob's values, both ends included. */
+export interface KnobRange {
   readonly from: number;
   readonly to: number;
 }
 
-/** What a verdict says besides its runs. */
+/** What a verdict tells that does not come from its runs. */
 export interface Besides {
   /** Factors of parts that somebody judged, or that raise a strength. */
-  readonly judged: readonly Judged[];
+  readonly judged: readonly JudgedFactor[];
   /** What somebody must look at, or what lies beyond what is known, before the rig may be said to hold; at which points. */
   readonly withheld: readonly { readonly what: Fact; readonly points: readonly number[] }[];
   readonly lapses: readonly Lapse[];
@@ -112,15 +112,15 @@ export interface Swept {
   readonly accuracy: Accuracy;
   readonly points: readonly SweptPoint[];
   readonly bad: readonly BadPoint[];
-  /** Of one knob. */
+  /** For one knob: the limits. */
   readonly limits: readonly LimitFound[];
-  /** Of one knob whose values do not stand apart: the curve, closely, for drawing. */
+  /** For one knob with continuous values: the curve at close steps, for drawing. */
   readonly line?: readonly (Told & { readonly at: number })[];
-  /** Of one knob: stretches of it in which the last limit is kept, where there is one. */
-  readonly kept?: readonly Stretch[];
-  /** Of two. */
+  /** For one knob: ranges in which the last limit is kept; absent without a limit. */
+  readonly kept?: readonly KnobRange[];
+  /** For two knobs: where the last limit is kept. */
   readonly region?: Region;
-  /** What was drawn, of how many events that were looked at. */
+  /** The events that were drawn, and how many events were looked at. */
   readonly events: readonly { readonly event: WhatIf; readonly key: string }[];
   readonly looked: number;
   readonly runs: number;

@@ -52,7 +52,7 @@ export function sweepPoints(question: PointsQuestion): SweepPoints {
   return { points: rigs.map(sweepPoint), bad };
 }
 
-/** All of them at once: for few points. */
+/** All points at once, for few points. */
 export function allSweptRigs(question: PointsQuestion): {
   readonly rigs: readonly SweptRig[];
   readonly bad: readonly BadPoint[];

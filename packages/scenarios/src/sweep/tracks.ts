@@ -11,7 +11,7 @@ import type { SweepPoint } from "./sweepPoints.ts";
 export interface Track {
   readonly part?: PartId;
   readonly class?: EventClass;
-  /** Undefined where the event, or the rig of the point, has no such thing. */
+  /** Undefined if the event, or the rig of the point, does not have this quantity. */
   readonly of: (run: GoodRun, event: WhatIf, point: SweepPoint) => number | undefined;
 }
 
@@ -46,14 +46,14 @@ export function tracksOf(what: SweepWhat, points: readonly SweepPoint[]): readon
   }
 }
 
-/** Of one id there may be a connection at one point and a tape, on which no verdict is, at another. */
+/** One id may name a connection at one point and a tape at another. A tape has no verdict. */
 function loadOf(id: PartId, run: GoodRun, event: WhatIf, { assessed: { rig }, strengths }: SweepPoint) {
   if (takenAway(event).includes(id) || isTape(rig, id)) return undefined;
   const part = strengths.parts.find((one) => one.id === id);
   return part && (utilisation(part, run, lengthOf(strengths, part)) ?? { share: 0, load: 0 });
 }
 
-/** From a number that is the worse the larger it is to what is told, and back. */
+/** Turns a number that is the worse the larger it is into the value that is told, and back. */
 export function toldOf({ kind }: SweepWhat, raw: number): number {
   switch (kind) {
     case "margin":

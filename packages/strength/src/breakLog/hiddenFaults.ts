@@ -2,13 +2,13 @@
 import { hiddenCharacter, rigFact, visibleText } from "@secondline/rig";
 import type { LogColumn, LogFault } from "./logEntry.ts";
 import { logFact } from "./logFacts.ts";
-import type { TestFields } from "./readEntry.ts";
+import type { WrittenTest } from "./readEntry.ts";
 
 /** Text in which nothing can be hidden: most of every log. */
 const PLAIN_TEXT = /^[ -~]*$/;
 
 /** One fault for every such cell of a line. A note may have several lines. */
-export function hiddenFaults(fields: TestFields, line: number): LogFault[] {
+export function hiddenFaults(fields: WrittenTest, line: number): LogFault[] {
   const faults: LogFault[] = [];
   for (const column of Object.keys(fields) as LogColumn[]) {
     const text = fields[column]!;

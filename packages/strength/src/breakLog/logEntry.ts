@@ -54,7 +54,7 @@ export const OUTCOMES = ["broke", "stopped", "broke elsewhere", "broke below", "
 export type OutcomeWord = (typeof OUTCOMES)[number];
 
 /** Knots as they are written in the column `knot`. */
-export const KNOTS: readonly KnotKind[] = [
+export const KNOT_KINDS: readonly KnotKind[] = [
   "figureEight",
   "barrel",
   "bowline",

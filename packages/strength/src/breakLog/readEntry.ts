@@ -4,16 +4,16 @@ import { type FactsOf, type FactValue, type KnotKind, parseQuantity, rigFact } f
 import type { Observation } from "@secondline/statistics";
 import { isDate } from "../dates/calendarDate.ts";
 import { hiddenFaults } from "./hiddenFaults.ts";
-import { type BreakTest, KNOTS, type LogColumn, type LogFault, OUTCOMES, type OutcomeWord } from "./logEntry.ts";
+import { type BreakTest, KNOT_KINDS, type LogColumn, type LogFault, OUTCOMES, type OutcomeWord } from "./logEntry.ts";
 import { type LogFact, type LogFacts, logFact } from "./logFacts.ts";
 
-export type TestFields = Readonly<Partial<Record<LogColumn, string>>>;
+export type WrittenTest = Readonly<Partial<Record<LogColumn, string>>>;
 export type TestReading =
   | { readonly ok: true; readonly value: BreakTest }
   | { readonly ok: false; readonly faults: readonly LogFault[] };
 
 /** `line` goes into the faults; 0 for a form. */
-export function readTest(written: TestFields, line: number): TestReading {
+export function readTest(written: WrittenTest, line: number): TestReading {
   // "Broke" and "DRY" leave no doubt.
   const fields = withLowerCase(written, ["outcome", "wet"]);
   const faults = hiddenFaults(fields, line);
@@ -74,7 +74,7 @@ export function readTest(written: TestFields, line: number): TestReading {
 type Writable<T> = { -readonly [K in keyof T]: T[K] };
 
 /** A copy only where a cell has capitals: thousands of rows have none. */
-function withLowerCase(fields: TestFields, columns: readonly LogColumn[]): TestFields {
+function withLowerCase(fields: WrittenTest, columns: readonly LogColumn[]): WrittenTest {
   let lowered = fields;
   for (const column of columns) {
     const [text, small] = [fields[column], fields[column]?.toLowerCase()];
@@ -115,8 +115,8 @@ const short = (text: string): string => (text.length > 60 ? `${text.slice(0, 57)
 function readKnot(text: string | undefined, fault: Fault): KnotKind | undefined {
   if (text === undefined) return undefined;
   const bare = (name: string) => name.toLowerCase().replace(/[^a-z]/g, "");
-  const known = KNOTS.find((name) => bare(name) === bare(text));
-  const list = { list: KNOTS };
+  const known = KNOT_KINDS.find((name) => bare(name) === bare(text));
+  const list = { list: KNOT_KINDS };
   return known ?? fault("knot", rigFact("expected.oneOf", { list }), logFact("cell.knot", { text: short(text), list }));
 }
 
@@ -128,7 +128,7 @@ function readWet(text: string | undefined, fault: Fault): boolean | undefined {
   return fault("wet", logFact("expected.wetOrDry", {}), logFact("cell.wet", { text: short(text ?? "") }));
 }
 
-function readResult(fields: TestFields, fault: Fault): Observation | undefined {
+function readResult(fields: WrittenTest, fault: Fault): Observation | undefined {
   const outcome = fields.outcome as OutcomeWord | undefined;
   const force = readForce(fields, "result", fault);
   const between = outcome === "broke between";
@@ -153,7 +153,7 @@ function readResult(fields: TestFields, fault: Fault): Observation | undefined {
   return { kind, value: force };
 }
 
-function readForce(fields: TestFields, column: "result" | "result_to", fault: Fault): number | undefined {
+function readForce(fields: WrittenTest, column: "result" | "result_to", fault: Fault): number | undefined {
   const text = fields[column] ?? "";
   const unit = fields.unit ?? "";
   if (text === "") return fault(column, logFact("expected.load", {}), logFact("cell.noLoad", { column }));

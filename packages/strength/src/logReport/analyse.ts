@@ -3,7 +3,7 @@ import { GENERIC_STOCKS, type LineStock } from "@secondline/rig";
 import { grouped } from "../breakLog/grouped.ts";
 import type { BreakTest } from "../breakLog/logEntry.ts";
 import { modelAgainstTests, type StockComparison } from "../retention/stockComparison.ts";
-import { type GroupReport, groupReport, type ReportOptions } from "./groupReport.ts";
+import { type GroupReport, type GroupReportOptions, groupReport } from "./groupReport.ts";
 
 export interface BreakLogReport {
   readonly groups: readonly GroupReport[];
@@ -18,7 +18,7 @@ export interface BreakLogReport {
   readonly comparisons: readonly StockComparison[];
 }
 
-export interface AnalysisOptions extends ReportOptions {
+export interface AnalysisOptions extends GroupReportOptions {
   /** Stocks whose rated strengths are known; default: the generic ones. */
   readonly stocks?: readonly LineStock[];
 }

@@ -3,7 +3,7 @@ import { isComplete } from "@secondline/statistics";
 import { type DoubtFact, doubtFact } from "./doubtFacts.ts";
 import type { GroupFindings } from "./groupFindings.ts";
 
-export interface Doubt {
+export interface GroupDoubt {
   readonly kind:
     | "fewTests"
     | "censored"
@@ -22,7 +22,7 @@ export interface Doubt {
 const WIDE_SPREAD = 0.25;
 
 /** `accepted`: how many families fit and were not rejected [-]. */
-export function doubtsOf(found: GroupFindings, accepted: number): Doubt[] {
+export function groupDoubts(found: GroupFindings, accepted: number): GroupDoubt[] {
   return [
     few(found),
     censored(found),
@@ -35,25 +35,25 @@ export function doubtsOf(found: GroupFindings, accepted: number): Doubt[] {
   ].flat();
 }
 
-function few({ tests }: GroupFindings): Doubt[] {
+function few({ tests }: GroupFindings): GroupDoubt[] {
   const count = tests.length;
   if (count > 4) return [];
   return [{ kind: "fewTests", message: doubtFact(count <= 2 ? "doubt.fewTests" : "doubt.severalTests", { count }) }];
 }
 
-function censored({ sample }: GroupFindings): Doubt[] {
+function censored({ sample }: GroupFindings): GroupDoubt[] {
   if (isComplete(sample)) return [];
   const count = sample.filter((o) => o.kind !== "exact").length;
   return [{ kind: "censored", message: doubtFact("doubt.censored", { count, of: sample.length }) }];
 }
 
-function outlier({ outlier: test, sample }: GroupFindings): Doubt[] {
+function outlier({ outlier: test, sample }: GroupFindings): GroupDoubt[] {
   if (test?.index === undefined) return [];
   const values = sample.flatMap((o) => (o.kind === "exact" ? [o.value] : []));
   return [{ kind: "outlier", message: doubtFact("doubt.outlier", { load: { force: values[test.index]! } }) }];
 }
 
-function batches({ batches: test, tests }: GroupFindings): Doubt[] {
+function batches({ batches: test, tests }: GroupFindings): GroupDoubt[] {
   const names = new Set(tests.map((t) => t.batch ?? ""));
   if (names.size < 2) return [];
   if (test === undefined) return [{ kind: "batchesUnchecked", message: doubtFact("doubt.batchesUnchecked", {}) }];
@@ -61,28 +61,28 @@ function batches({ batches: test, tests }: GroupFindings): Doubt[] {
 }
 
 /** What the tests cannot show is said not to be covered. */
-function unseen({ tests }: GroupFindings): Doubt[] {
+function unseen({ tests }: GroupFindings): GroupDoubt[] {
   const named = new Set(tests.flatMap((t) => (t.batch === undefined || t.batch === "" ? [] : [t.batch])));
   if (tests.length < 3 || named.size > 1) return [];
   const code = named.size === 1 ? "doubt.oneBatch" : "doubt.noBatches";
   return [{ kind: "batchesUnseen", message: doubtFact(code, {}) }];
 }
 
-function modes({ tests }: GroupFindings): Doubt[] {
+function modes({ tests }: GroupFindings): GroupDoubt[] {
   const broke = tests.filter(({ outcome }) => outcome === "broke");
   const names = [...new Set(broke.flatMap(({ failureMode }) => failureMode ?? []))];
   if (names.length < 2) return [];
   return [{ kind: "modes", message: doubtFact("doubt.modes", { list: { list: names.slice(0, 4) } }) }];
 }
 
-function distribution({ families, failures }: GroupFindings, accepted: number): Doubt[] {
+function distribution({ families, failures }: GroupFindings, accepted: number): GroupDoubt[] {
   if (families.length === 0) {
     return [{ kind: "noFit", message: doubtFact("doubt.noFit", { reason: { brought: failures[0]!.reason } }) }];
   }
   return accepted > 0 ? [] : [{ kind: "distribution", message: doubtFact("doubt.distribution", {}) }];
 }
 
-function spread({ mean, deviation }: GroupFindings): Doubt[] {
+function spread({ mean, deviation }: GroupFindings): GroupDoubt[] {
   if (mean === undefined || deviation === undefined || deviation / mean <= WIDE_SPREAD) return [];
   const percent = { rounded: (100 * deviation) / mean, decimals: 0 };
   return [{ kind: "spread", message: doubtFact("doubt.spread", { percent }) }];

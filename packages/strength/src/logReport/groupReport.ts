@@ -19,12 +19,12 @@ import {
 import { grouped } from "../breakLog/grouped.ts";
 import type { BreakTest } from "../breakLog/logEntry.ts";
 import { brokenValues, CHARACTERISTIC_CONTENT, characteristicValues } from "./characteristic.ts";
-import { type Doubt, doubtsOf } from "./doubts.ts";
+import { type GroupDoubt, groupDoubts } from "./doubts.ts";
 import type { FamilyReport, GroupFindings } from "./groupFindings.ts";
 import { narrowing } from "./narrowing.ts";
 
 export interface GroupReport extends GroupFindings {
-  readonly doubts: readonly Doubt[];
+  readonly doubts: readonly GroupDoubt[];
 }
 
 /** The published significance levels are no good for fewer values [-]. */
@@ -32,7 +32,7 @@ const LEAST_FOR_GOODNESS = 5;
 /** Significance below which a family is rejected [-]. */
 const REJECTION_SIGNIFICANCE = 0.05;
 
-export interface ReportOptions {
+export interface GroupReportOptions {
   /** Share of parts that reach the characteristic value; default 0.95 [-]. */
   readonly content?: number;
 }
@@ -41,7 +41,7 @@ export function groupReport(
   key: string,
   label: string,
   tests: readonly BreakTest[],
-  { content = CHARACTERISTIC_CONTENT }: ReportOptions = {},
+  { content = CHARACTERISTIC_CONTENT }: GroupReportOptions = {},
 ): GroupReport {
   const sample = tests.map((test) => test.result);
   const values = exactValues(sample);
@@ -73,7 +73,7 @@ export function groupReport(
     ...en1990(sample),
     narrowing: narrowing(brokenValues(sample), characteristic.at75),
   };
-  return { ...found, doubts: doubtsOf(found, accepted.length) };
+  return { ...found, doubts: groupDoubts(found, accepted.length) };
 }
 
 function familyReport(sample: readonly Observation[], fit: Fit): FamilyReport {

@@ -122,7 +122,7 @@ export function tiedSum(
 }
 
 /** Weight of every group of tests in a sum of coefficients. */
-export function rowsOf({ gain, means }: OneSided, steps: Float64Array): Float64Array {
+export function groupWeights({ gain, means }: OneSided, steps: Float64Array): Float64Array {
   const rows = new Float64Array(means.length);
   steps.forEach((share, k) => {
     if (share !== 0) for (let r = 0; r < rows.length; r++) rows[r]! += share * gain[k]![r]!;

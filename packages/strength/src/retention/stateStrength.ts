@@ -7,7 +7,7 @@ import type { Learnt, StrengthFactor } from "../derating/factor.ts";
 import { Z95 } from "../derating/lognormal.ts";
 import type { TestedTogether, TogetherValue } from "../derating/together.ts";
 import { wearPosterior } from "./learntWear.ts";
-import { type OneSided, oneSidedSum, rowsOf, tiedSum } from "./oneSided.ts";
+import { groupWeights, type OneSided, oneSidedSum, tiedSum } from "./oneSided.ts";
 import type { StockModel } from "./stockModel.ts";
 import { lastDose, type WearId } from "./wearFactors.ts";
 
@@ -113,7 +113,7 @@ export class StateStrength implements TestedTogether {
     const steps = this.stepsAt(id, Math.min(dose, lastDose(this.model.stock, id)));
     const below = this.model.oneSided.map((tests) => {
       const lower = tests.means.map((mean) => Math.min(0, mean));
-      return oneSidedSum(rowsOf(tests, steps), lower, tests.references);
+      return oneSidedSum(groupWeights(tests, steps), lower, tests.references);
     });
     return Math.min(...curves.map((curve) => curve.log(dose))) + Math.min(...below);
   }
@@ -268,7 +268,7 @@ export class StateStrength implements TestedTogether {
       dose === undefined ? new Float64Array(model.means.length) : this.stepsAt(id, dose),
     );
     const own = doses.map((dose) => (dose === undefined ? 0 : wearPosterior(model, id, dose).own));
-    const rows = model.oneSided.map((tests) => steps.map((step) => rowsOf(tests, step)));
+    const rows = model.oneSided.map((tests) => steps.map((step) => groupWeights(tests, step)));
     const made: Nodes = { id, doses, steps, own, rows };
     this.wears.set(id, made);
     return made;

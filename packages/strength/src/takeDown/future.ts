@@ -1,9 +1,8 @@
 /** A rig on days to come, at the present rate of use. */
-import type { Condition, LineEnd, Rig, Wear, WebbingSection } from "@secondline/rig";
+import type { Condition, LineEnd, LineName, Rig, Wear, WebbingSection } from "@secondline/rig";
 import { date, isBefore, monthsBetween, type PlainDate } from "../dates/calendarDate.ts";
 import { wearToRig } from "../wear/applyWear.ts";
 import { type PartState, partState } from "../wear/partState.ts";
-import type { LineName } from "../wear/placement.ts";
 import type { PartRecord, WearRecord, WebbingRecord } from "../wear/record.ts";
 import { rigMatch } from "../wear/rigReference.ts";
 import { webbingState } from "../wear/webbingState.ts";

@@ -42,7 +42,7 @@ const KIND_PRIORITY = [
 const MAIN_LINE_WEIGHT = 2;
 
 /** Greedy choice: each step takes the piece that narrows the bands most. */
-export class Choice {
+export class PieceChoice {
   private readonly groups: readonly Group[];
   private readonly numbers = new Map<Sample, number>();
 

@@ -6,14 +6,14 @@ import { partStrengths } from "../parts/partStrengths.ts";
 import { builtInFactors, type FactorsOf, type StockFactors } from "../retention/testedStock.ts";
 
 /** A part, or a stretch of a webbing. */
-export interface Place {
+export interface RigPlace {
   readonly part: string;
   /** Index of the stretch, for webbing. */
   readonly zone?: number;
 }
 
 export interface PlaceStrength {
-  readonly place: Place;
+  readonly place: RigPlace;
   /** Natural metres from A, for webbing. */
   readonly at?: number;
   readonly reason?: string;
@@ -49,7 +49,7 @@ export function weakestOf(rig: Rig, stock: LineStock, factorsOf: FactorsOf): Pla
 }
 
 /** The same place with other factors. */
-export function placeStrength(rig: Rig, { part, zone }: Place, factorsOf: FactorsOf): PlaceStrength {
+export function placeStrength(rig: Rig, { part, zone }: RigPlace, factorsOf: FactorsOf): PlaceStrength {
   const found = partStrengths(rig, factorsOf).find(({ id }) => id === part)!;
   if (zone === undefined) {
     const { strength, strength5, sigmaLog, factors, weakest } = found;

@@ -1,6 +1,6 @@
 /** A piece that can be cut out of a line that comes down, or pulled beside it, and how long it must be. */
 import type { LineStock } from "@secondline/rig";
-import type { TestFields } from "../breakLog/readEntry.ts";
+import type { WrittenTest } from "../breakLog/readEntry.ts";
 
 /** Webbing or rope that winds around a drum grip, at either end of a piece; assumed, for drums of about 10 cm [m]. */
 export const GRIP_LENGTH = 0.6;
@@ -59,7 +59,7 @@ export interface Sample {
   /** Other wear that it cannot be had without. */
   readonly others: readonly OtherWear[];
   /** Its row of the break log, without outcome and result. */
-  readonly row: TestFields;
+  readonly row: WrittenTest;
 }
 
 /** A state that is there and cannot be pulled. */

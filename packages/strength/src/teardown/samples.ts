@@ -1,6 +1,6 @@
 /** Everything that a rig which comes down can put into the machine. */
 import { isTape, type LineName, type PartId, type Rig } from "@secondline/rig";
-import type { TestFields } from "../breakLog/readEntry.ts";
+import type { WrittenTest } from "../breakLog/readEntry.ts";
 import { conditionSunMonths } from "../derating/sun.ts";
 import type { WebbingState } from "../wear/webbingState.ts";
 import {
@@ -15,7 +15,7 @@ import {
   written,
   writtenFalls,
 } from "./sample.ts";
-import { type Found, type HungWebbing, newSample, webbingSamples } from "./webbingSamples.ts";
+import { type FoundSamples, type HungWebbing, newSample, webbingSamples } from "./webbingSamples.ts";
 
 /** Rope that a knot and its loop take up on the pin, beside the grip at the other end [m]. */
 const KNOT_PIECE_LENGTH = 0.3 + FREE_LENGTH + GRIP_LENGTH;
@@ -23,7 +23,7 @@ const KNOT_PIECE_LENGTH = 0.3 + FREE_LENGTH + GRIP_LENGTH;
 const MOST_NEW_PIECES = 8;
 
 /** `rig`: as it is on the day; `hanging`: the webbings in it. */
-export function allSamples(rig: Rig, hanging: readonly WebbingState[]): Found {
+export function allSamples(rig: Rig, hanging: readonly WebbingState[]): FoundSamples {
   const samples: Sample[] = [];
   const cannot: NotToBeHad[] = [];
   for (const line of ["main", "backup"] as const) {
@@ -63,7 +63,7 @@ export function hungIn(rig: Rig, line: LineName, hanging: readonly WebbingState[
 }
 
 /** Joins between sections: the end of one webbing and the beginning of the next, together. */
-function joinSamples(hung: readonly HungWebbing[], sections: number): Found {
+function joinSamples(hung: readonly HungWebbing[], sections: number): FoundSamples {
   const samples: Sample[] = [];
   const cannot: NotToBeHad[] = [];
   for (let i = 0; i + 1 < sections; i++) {
@@ -83,7 +83,7 @@ function joinSamples(hung: readonly HungWebbing[], sections: number): Found {
     const weaker = a.section.stock.rated.strength <= b.section.stock.rated.strength ? a : b;
     const { stock } = weaker.section;
     const { monthsOutside, sunMonths } = weaker.state;
-    const row: TestFields = {
+    const row: WrittenTest = {
       part: formOf(stock),
       material: stock.id,
       batch: weaker.state.id,
@@ -140,11 +140,11 @@ function newPieces({ leash }: Rig, used: readonly Sample[]): Sample[] {
 }
 
 /** The leash in its knots, and without where it is long enough for both. */
-function leashSamples({ leash }: Rig): Found {
+function leashSamples({ leash }: Rig): FoundSamples {
   const { stock, condition, knots, falls, length } = leash;
   const knot = knots[0]?.kind;
   const sun = conditionSunMonths(condition);
-  const row: TestFields = {
+  const row: WrittenTest = {
     part: "leash",
     material: stock.id,
     state: "used",

@@ -10,9 +10,9 @@ import type { WearRecord } from "../wear/record.ts";
 import { rigMatch } from "../wear/rigReference.ts";
 import { wearState } from "../wear/wearState.ts";
 import type { WearMark, WebbingState } from "../wear/webbingState.ts";
-import { Choice, firstOfEveryState, type Group } from "./choice.ts";
+import { firstOfEveryState, type Group, PieceChoice } from "./choice.ts";
 import { expectedBand } from "./expectedBand.ts";
-import { differentStocks, mattersMost, type Place, sameStock } from "./governing.ts";
+import { differentStocks, mattersMost, type RigPlace, sameStock } from "./governing.ts";
 import { FREE_LENGTH, GRIP_LENGTH, type NotToBeHad, type Sample } from "./sample.ts";
 import { allSamples } from "./samples.ts";
 
@@ -50,7 +50,7 @@ export interface Piece extends Sample {
 /** The weakest place of a stock before and after all pulls. */
 export interface TeardownBand {
   readonly stock: { readonly id: string; readonly name: string };
-  readonly place: Place;
+  readonly place: RigPlace;
   readonly at?: number;
   readonly reason?: string;
   /** Now: central value, and what 19 of 20 hold [N]. */
@@ -126,7 +126,7 @@ export function planTeardown({
     const band = expectedBand(worn.rig, stock, known, own);
     return band === undefined ? [] : [{ stock, own: new Set(own), band, known: new Map() }];
   });
-  const choice = new Choice(bands);
+  const choice = new PieceChoice(bands);
   const first = firstOfEveryState(samples);
   const kept = choice.within(first, pulls);
   const chosen = choice.more(kept, samples, pulls);

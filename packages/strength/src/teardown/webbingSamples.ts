@@ -1,9 +1,9 @@
 /** What can be cut out of one webbing: every mark on it, stretches of every fall zone, and stretches with nothing but sun. */
-import type { LineEnd, LineStock, WebbingSection } from "@secondline/rig";
-import type { TestFields } from "../breakLog/readEntry.ts";
+import type { AnchorName, LineEnd, LineStock, WebbingSection } from "@secondline/rig";
+import type { WrittenTest } from "../breakLog/readEntry.ts";
 import { constant } from "../derating/constantValues.ts";
 import { fallZones } from "../wear/fallZones.ts";
-import { endPosition, type Side } from "../wear/placement.ts";
+import { endPosition } from "../wear/placement.ts";
 import type { WearMark, WebbingState } from "../wear/webbingState.ts";
 import {
   alike,
@@ -25,12 +25,12 @@ export interface HungWebbing {
   readonly state: WebbingState;
   readonly section: WebbingSection;
   /** How it ends, where it ends at an anchor. */
-  readonly ends: Readonly<Partial<Record<Side, LineEnd>>>;
+  readonly ends: Readonly<Partial<Record<AnchorName, LineEnd>>>;
   /** Sides at which another section is joined to it. */
-  readonly joined: readonly Side[];
+  readonly joined: readonly AnchorName[];
 }
 
-export interface Found {
+export interface FoundSamples {
   readonly samples: readonly Sample[];
   readonly cannot: readonly NotToBeHad[];
 }
@@ -57,7 +57,7 @@ const middleOf = ({ from, to }: Extent): number => (from + to) / 2;
 const freeOf = ({ from, to }: Extent): Extent => ({ from: from + GRIP_LENGTH, to: to - GRIP_LENGTH });
 
 /** `taken`: stretches that joins have been given already. */
-export function webbingSamples(hung: HungWebbing, taken: readonly Extent[] = []): Found {
+export function webbingSamples(hung: HungWebbing, taken: readonly Extent[] = []): FoundSamples {
   const spots = spotsOf(hung);
   const cannot: NotToBeHad[] = [];
   const samples: Sample[] = [];
@@ -115,7 +115,7 @@ function spotsOf(hung: HungWebbing): Spot[] {
 }
 
 /** A loop or knot hangs on a pin by itself: one grip only, inside the span. */
-function endSpot(state: WebbingState, side: Side, end: LineEnd): Spot {
+function endSpot(state: WebbingState, side: AnchorName, end: LineEnd): Spot {
   const at = endPosition(state.placement!, side);
   const inwards = state.placement!.markedEnd === side ? 1 : -1;
   const behind = constant(end.kind === "knot" ? "place.knotBehind" : "place.loopBehind");
@@ -209,7 +209,7 @@ function makeSample(hung: HungWebbing, { kind, piece, shown, falls, others, end 
   ];
   const from = Math.max(state.from, centimetres(piece.from));
   const to = Math.min(state.to, centimetres(piece.to));
-  const row: TestFields = {
+  const row: WrittenTest = {
     part: kind === "sewnLoop" ? "sewn loop" : formOf(stock),
     material: stock.id,
     batch: state.id,
@@ -262,7 +262,7 @@ interface Cell extends Extent {
 }
 
 /** Pieces side by side in every stretch that is long enough, from the middle outwards; in loaded webbing where there is some. */
-function stretchSamples(hung: HungWebbing, used: readonly Extent[], spots: readonly Spot[]): Found {
+function stretchSamples(hung: HungWebbing, used: readonly Extent[], spots: readonly Spot[]): FoundSamples {
   const { state } = hung;
   const free = without([{ from: state.from, to: state.to }], [...used, ...spots]);
   const zones = fallZones(state.marks);

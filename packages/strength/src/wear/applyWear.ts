@@ -1,7 +1,9 @@
 /** Puts the state of a wear record at a date into a rig. */
 import {
+  type AnchorName,
   backupSectionLengths,
   type LineEnd,
+  type LineName,
   mainSectionLengths,
   type OwnJudgement,
   type Rig,
@@ -16,7 +18,7 @@ import { isUsedSection, lateEnd, lateMarks } from "./lateWebbing.ts";
 import { placedWear, wearOfMarks } from "./markWear.ts";
 import { missingSection } from "./misplaced.ts";
 import { needFacts, ownOf } from "./needWords.ts";
-import { endPosition, type LineName, type Side } from "./placement.ts";
+import { endPosition } from "./placement.ts";
 import { type ReadingComparison, readingAgainstRig } from "./readings/readingAgainstRig.ts";
 import { tensionDrift } from "./readings/tensionDrift.ts";
 import type { WearRecord } from "./record.ts";
@@ -193,7 +195,7 @@ interface SectionEnds {
 function atOwnWeblock(mark: WearMark, { placement }: WebbingState, ends: SectionEnds): boolean {
   if (mark.kind !== "clampMark" || mark.weblock !== true || mark.until !== undefined) return false;
   const middle = (mark.from + mark.to) / 2;
-  const at = (side: Side) => Math.abs(middle - endPosition(placement!, side)) < 1e-9;
+  const at = (side: AnchorName) => Math.abs(middle - endPosition(placement!, side)) < 1e-9;
   return (
     (ends.first && ends.endA.kind === "weblock" && at("A")) || (ends.last && ends.endB.kind === "weblock" && at("B"))
   );
@@ -238,7 +240,7 @@ export function conditionOf({ monthsOutside, sunMonths, wet, ageYears, reach }: 
 const DISTANCE_BEHIND_SPAN = 10;
 
 /** A loop or knot is made of the webbing that the record follows, so it has been through the same as that. */
-function wornEnd(written: LineEnd, webbing: WebbingState, marks: readonly WearMark[], side: Side): LineEnd {
+function wornEnd(written: LineEnd, webbing: WebbingState, marks: readonly WearMark[], side: AnchorName): LineEnd {
   const { behind: _before, ...end } = webbing.reach.fromNew
     ? endFromNew(written, webbing, side)
     : lateEnd(written, webbing, side);
@@ -248,7 +250,11 @@ function wornEnd(written: LineEnd, webbing: WebbingState, marks: readonly WearMa
   return { ...end, ...(behind.length === 0 ? {} : { behind }) };
 }
 
-function endFromNew({ condition: _written, ...end }: LineEnd, { clampedMonths }: WebbingState, side: Side): LineEnd {
+function endFromNew(
+  { condition: _written, ...end }: LineEnd,
+  { clampedMonths }: WebbingState,
+  side: AnchorName,
+): LineEnd {
   const monthsClamped = clampedMonths[side];
   return {
     ...end,

@@ -1,6 +1,6 @@
 /** What a part's record must obey beyond its form. */
 import { orderFaults } from "./checkWebbing.ts";
-import { fault, type RecordIssue } from "./faults.ts";
+import { type RecordIssue, recordFault } from "./faults.ts";
 import { partEntryKindOf } from "./partEntries/partEntryKinds.ts";
 import type { PartRecord } from "./record.ts";
 import { recordFact } from "./recordFacts.ts";
@@ -13,12 +13,12 @@ export function checkPart(part: PartRecord, path: string): RecordIssue[] {
     const { where, faults } = partEntryKindOf(entry.event);
     if (where === "down" && up) {
       issues.push(
-        fault(`${here}.event`, entry.event, recordFact("expected.downPart", {}), recordFact("part.upTwice", {})),
+        recordFault(`${here}.event`, entry.event, recordFact("expected.downPart", {}), recordFact("part.upTwice", {})),
       );
     }
     if (where === "up" && !up) {
       const message = recordFact("part.notUp", { event: `"${entry.event}"` });
-      issues.push(fault(`${here}.event`, entry.event, recordFact("expected.upPart", {}), message));
+      issues.push(recordFault(`${here}.event`, entry.event, recordFact("expected.upPart", {}), message));
     }
     issues.push(...(faults?.(entry, here) ?? []));
     if (entry.event === "putUp") up = true;

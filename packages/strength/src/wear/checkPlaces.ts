@@ -2,7 +2,7 @@
 import type { FactValue } from "@secondline/rig";
 import { isBefore, type PlainDate } from "../dates/calendarDate.ts";
 import { END_OF_TIME } from "./checkWebbing.ts";
-import { fault, type RecordIssue } from "./faults.ts";
+import { type RecordIssue, recordFault } from "./faults.ts";
 import type { WebbingRecord } from "./record.ts";
 import { recordFact } from "./recordFacts.ts";
 
@@ -20,7 +20,7 @@ export function samePlaceFaults(webbings: readonly WebbingRecord[]): RecordIssue
       );
     if (b === undefined) return [];
     const message = recordFact("webbing.samePlace", { first: a.webbing, second: b.webbing, place: a.told });
-    return [fault(a.path, a.told, recordFact("expected.oneWebbing", {}), message)];
+    return [recordFault(a.path, a.told, recordFact("expected.oneWebbing", {}), message)];
   });
 }
 

@@ -2,7 +2,7 @@
 import { date, isBefore, type PlainDate } from "../dates/calendarDate.ts";
 import type { Whereabouts } from "./entries/entryKind.ts";
 import { entryKindOf, type WebbingEntry } from "./entries/entryKinds.ts";
-import { fault, type Kept, type RecordIssue } from "./faults.ts";
+import { type RecordIssue, type RemainingWebbing, recordFault } from "./faults.ts";
 import { type Placement, pulledPlacement } from "./placement.ts";
 import type { Beginning } from "./reach.ts";
 import type { WebbingRecord } from "./record.ts";
@@ -34,13 +34,13 @@ function firstUseFaults({ made, firstUse, entries }: Dated, path: string): Recor
   const here = `${path}.firstUse`;
   if (made !== undefined && isBefore(firstUse, made)) {
     const message = recordFact("firstUse.beforeMade", { firstUse: `${firstUse}`, made: `${made}` });
-    return [fault(here, `${firstUse}`, recordFact("expected.later", { date: `${made}` }), message)];
+    return [recordFault(here, `${firstUse}`, recordFact("expected.later", { date: `${made}` }), message)];
   }
   const used = entries.find(({ event, date }) => USES.has(event) && isBefore(date, firstUse));
   if (used === undefined) return [];
   const told = { event: `"${used.event}"`, date: `${used.date}`, firstUse: `${firstUse}` };
   const expected = recordFact("expected.earlier", { date: `${used.date}` });
-  return [fault(here, `${firstUse}`, expected, recordFact("firstUse.usedBefore", told))];
+  return [recordFault(here, `${firstUse}`, expected, recordFact("firstUse.usedBefore", told))];
 }
 
 function entryOrderFaults(record: Dated, path: string): RecordIssue[] {
@@ -49,14 +49,14 @@ function entryOrderFaults(record: Dated, path: string): RecordIssue[] {
     if (before === undefined || !isBefore(entry.date, before)) return [];
     const message = recordFact(i > 0 ? "order.entry" : "order.made", { date: `${entry.date}`, before: `${before}` });
     const expected = recordFact("expected.later", { date: `${before}` });
-    return [fault(`${path}.entries[${i}].date`, `${entry.date}`, expected, message)];
+    return [recordFault(`${path}.entries[${i}].date`, `${entry.date}`, expected, message)];
   });
 }
 
 function walkFaults(webbing: WebbingRecord, path: string): RecordIssue[] {
   const issues: RecordIssue[] = [];
   let placement: Placement | undefined;
-  let kept: Kept = [0, webbing.length];
+  let kept: RemainingWebbing = [0, webbing.length];
   webbing.entries.forEach((entry, i) => {
     const here = `${path}.entries[${i}]`;
     const { where, faults } = entryKindOf(entry.event);
@@ -79,12 +79,12 @@ function whereFaults({ event }: WebbingEntry, where: Whereabouts, hanging: boole
     case "hanging": {
       if (hanging) return [];
       const message = recordFact("event.notRigged", { event: `"${event}"` });
-      return [fault(`${path}.event`, event, recordFact("expected.rigged", {}), message)];
+      return [recordFault(`${path}.event`, event, recordFact("expected.rigged", {}), message)];
     }
     case "down": {
       if (!hanging) return [];
       const message = recordFact("event.rigged", { event: `"${event}"` });
-      return [fault(`${path}.event`, event, recordFact("expected.down", {}), message)];
+      return [recordFault(`${path}.event`, event, recordFact("expected.down", {}), message)];
     }
   }
 }
@@ -107,7 +107,7 @@ function clampFaults(webbing: WebbingRecord, path: string): RecordIssue[] {
     const at = (m: WearMark) => recordFact("place.clamp", { at: { length: (m.from + m.to) / 2 }, since: `${m.since}` });
     const told = { first: at(b), second: at(a) };
     issues.push(
-      fault(
+      recordFault(
         `${path}.entries[${entryOf(webbing, a)}]`,
         recordFact("got.clamps", told),
         recordFact("expected.oneClamp", {}),

@@ -1,6 +1,6 @@
 /** What somebody found who looked at a webbing or part, and how it was judged. */
 import * as z from "zod";
-import { fault, type RecordIssue } from "./faults.ts";
+import { type RecordIssue, recordFault } from "./faults.ts";
 import { recordFact } from "./recordFacts.ts";
 import { quantity, text } from "./values.ts";
 
@@ -24,5 +24,5 @@ export interface Judgement {
 export function judgementFaults({ judgement, factor }: Judgement, path: string): RecordIssue[] {
   if (factor === undefined || judgement === "doubtful") return [];
   const message = recordFact("factor.noDoubt", { judgement });
-  return [fault(`${path}.factor`, `${factor}`, recordFact("expected.noFactor", {}), message)];
+  return [recordFault(`${path}.factor`, `${factor}`, recordFact("expected.noFactor", {}), message)];
 }

@@ -1,8 +1,7 @@
 /** A webbing whose record begins late, in the rig: what the rig's file says of it counts, and the record is added to it. */
-import type { LineEnd, WebbingSection } from "@secondline/rig";
+import type { AnchorName, LineEnd, WebbingSection } from "@secondline/rig";
 import { possibleMonths } from "../derating/unknown.ts";
 import { added, addedCondition } from "./addedCondition.ts";
-import type { Side } from "./placement.ts";
 import type { WearMark, WebbingState } from "./webbingState.ts";
 
 /** Whether the file says, or leaves open, that time, falls or clamps have weakened the webbing. */
@@ -32,7 +31,7 @@ const isWeblockMark = (mark: WearMark): mark is Extract<WearMark, { kind: "clamp
   mark.kind === "clampMark" && mark.weblock === true;
 
 /** The end's own words, with what the record adds. */
-export function lateEnd(end: LineEnd, webbing: WebbingState, side: Side): LineEnd {
+export function lateEnd(end: LineEnd, webbing: WebbingState, side: AnchorName): LineEnd {
   const { condition, monthsClamped: written, ...rest } = end;
   const monthsClamped = added(written, webbing.clampedMonths[side] ?? 0);
   return {

@@ -1,7 +1,7 @@
 /** Webbing that a record hangs, on a day, in a section that the rig does not have: nothing of its wear would count. */
 import type { FactsOf, Rig } from "@secondline/rig";
 import { date, isBefore, type PlainDate } from "../dates/calendarDate.ts";
-import { fault, type RecordIssue } from "./faults.ts";
+import { type RecordIssue, recordFault } from "./faults.ts";
 import type { Placement } from "./placement.ts";
 import type { WearRecord, WebbingRecord } from "./record.ts";
 import { type RecordFacts, recordFact } from "./recordFacts.ts";
@@ -19,7 +19,7 @@ export function misplacedIssues(rig: Rig, record: WearRecord, on: string): Recor
     const path = `webbings[${i}].entries[${lastHung(webbing, day)}].section`;
     const count = rig[placement.line]!.sections.length;
     const expected = count === 1 ? "0" : recordFact("range", { from: 0, to: count - 1 });
-    return [fault(path, `${placement.section}`, expected, message)];
+    return [recordFault(path, `${placement.section}`, expected, message)];
   });
 }
 

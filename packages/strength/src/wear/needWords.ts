@@ -2,7 +2,7 @@
 import type { FactValue, OwnJudgement } from "@secondline/rig";
 import { UNKNOWN_VALUE } from "../derating/make.ts";
 import { type NoteFact, noteFact } from "../noteFacts.ts";
-import type { Doubt, OpenNeed } from "./openNeed.ts";
+import type { InspectionDoubt, OpenNeed } from "./openNeed.ts";
 
 interface Named {
   readonly name: FactValue;
@@ -31,7 +31,7 @@ export function needFacts({ name, needs }: Named): NoteFact[] {
 }
 
 /** Doubts of the record, together with what the rig document says, as one judgement; undefined when there is none. */
-export function ownOf(doubts: readonly Doubt[], written: OwnJudgement | undefined): OwnJudgement | undefined {
+export function ownOf(doubts: readonly InspectionDoubt[], written: OwnJudgement | undefined): OwnJudgement | undefined {
   const all: OwnJudgement[] = [...(written === undefined ? [] : [written]), ...doubts];
   if (all.length <= 1) return all[0] && withoutPlace(all[0]);
   const factor = all.reduce((product, one) => product * (one.factor ?? UNKNOWN_VALUE), 1);

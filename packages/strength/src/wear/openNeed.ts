@@ -25,7 +25,7 @@ interface Unfit extends Since {
 }
 
 /** A doubt that somebody wrote down after looking: a factor on the strength, or the cautious one. */
-export interface Doubt {
+export interface InspectionDoubt {
   readonly factor?: number;
   readonly reason: string;
   readonly from?: number;
@@ -38,13 +38,13 @@ interface Inspection extends Judgement {
   readonly to?: number;
 }
 
-export interface Judged {
+export interface NeedsAndDoubts {
   readonly needs: readonly OpenNeed[];
-  readonly doubts: readonly Doubt[];
+  readonly doubts: readonly InspectionDoubt[];
 }
 
 /** What stays open after an inspection: what lies outside of what was looked at, or went on after it. */
-export function afterInspection({ needs, doubts }: Judged, inspection: Inspection): Judged {
+export function afterInspection({ needs, doubts }: NeedsAndDoubts, inspection: Inspection): NeedsAndDoubts {
   const { judgement, by, found, factor, date } = inspection;
   const place = placeOf(inspection);
   const stillOpen = needs.filter((need) => !covers(inspection, need) || (need.until && isBefore(date, need.until)));
@@ -65,17 +65,17 @@ export function afterInspection({ needs, doubts }: Judged, inspection: Inspectio
   }
 }
 
-export interface Stretch {
+export interface EntryStretch {
   readonly from?: number;
   readonly to?: number;
 }
 
-function placeOf({ from, to }: Stretch): Stretch {
+function placeOf({ from, to }: EntryStretch): EntryStretch {
   return { ...(from === undefined ? {} : { from }), ...(to === undefined ? {} : { to }) };
 }
 
 /** Whether an inspection took in all of a stretch; one without a place took in everything. */
-export function covers(inspection: Stretch, { from, to }: Stretch): boolean {
+export function covers(inspection: EntryStretch, { from, to }: EntryStretch): boolean {
   const { from: first = Number.NEGATIVE_INFINITY, to: last = Number.POSITIVE_INFINITY } = inspection;
   return first <= (from ?? Number.NEGATIVE_INFINITY) && (to ?? Number.POSITIVE_INFINITY) <= last;
 }

@@ -2,7 +2,7 @@
 import type { Condition } from "@secondline/rig";
 import { isBefore, type PlainDate } from "../dates/calendarDate.ts";
 import type { Climate } from "../derating/sunDose.ts";
-import type { Doubt, OpenNeed } from "./openNeed.ts";
+import type { InspectionDoubt, OpenNeed } from "./openNeed.ts";
 import { partEntryKindOf } from "./partEntries/partEntryKinds.ts";
 import { PartWalk } from "./partWalk.ts";
 import type { RecordReach } from "./reach.ts";
@@ -24,7 +24,7 @@ export interface PartState {
   /** What no factor covers and nobody has judged since. */
   readonly needs: readonly OpenNeed[];
   /** Doubts that somebody wrote down after looking. */
-  readonly doubts: readonly Doubt[];
+  readonly doubts: readonly InspectionDoubt[];
 }
 
 /** State after everything dated on or before `on`. */

@@ -1,7 +1,7 @@
 /** Walks through a part's entries in order of date and keeps what they do to it. */
 import { monthShares, monthsBetween, type PlainDate } from "../dates/calendarDate.ts";
 import { type Climate, DoseSum } from "../derating/sunDose.ts";
-import { afterInspection, type Happened, type Judged } from "./openNeed.ts";
+import { afterInspection, type Happened, type NeedsAndDoubts } from "./openNeed.ts";
 import type { PartState } from "./partState.ts";
 import { type Beginning, reachOf } from "./reach.ts";
 
@@ -24,7 +24,7 @@ export class PartWalk {
   private dose: DoseSum;
   private falls = 0;
   private wet: boolean | undefined;
-  private judged: Judged = { needs: [], doubts: [] };
+  private judged: NeedsAndDoubts = { needs: [], doubts: [] };
   private readonly part: PartName;
   private readonly climate: Climate;
 

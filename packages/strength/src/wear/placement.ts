@@ -1,9 +1,7 @@
 /** Where a webbing hangs in a rig. */
+import type { AnchorName, LineName } from "@secondline/rig";
 import * as z from "zod";
 import { force, position, quantity, share, side, text } from "./values.ts";
-
-export type Side = "A" | "B";
-export type LineName = "main" | "backup";
 
 export interface Placement {
   /** Id of the rig, or its name, as in its document. */
@@ -12,12 +10,12 @@ export interface Placement {
   /** Index of the section in that line, 0 at anchor A [-]. */
   readonly section: number;
   /** The anchor towards which the marked end points. */
-  readonly markedEnd: Side;
+  readonly markedEnd: AnchorName;
   /** Loaded span, positions on the webbing [m]. */
   readonly from: number;
   readonly to: number;
   /** Ends of the loaded span that sit in a weblock, by the anchor's side. */
-  readonly clampedAt: readonly Side[];
+  readonly clampedAt: readonly AnchorName[];
   /** True when the record does not say which ends sit in a weblock: then both are counted. */
   readonly clampsAssumed?: true;
   /** Share of the light that falls on it, 0 to 1 [-]. */
@@ -53,12 +51,12 @@ export function readPlacement({ section, clampedAt, sun, tension, ...place }: Wr
 }
 
 /** Position on the webbing at an anchor's end of its loaded span [m from the marked end]. */
-export function endPosition(placement: Pick<Placement, "markedEnd" | "from" | "to">, end: Side): number {
+export function endPosition(placement: Pick<Placement, "markedEnd" | "from" | "to">, end: AnchorName): number {
   return placement.markedEnd === end ? placement.from : placement.to;
 }
 
 /** The placement after webbing was pulled out of the span through the weblock at an end; negative when let in [m]. */
-export function pulledPlacement<P extends Placement>(placement: P, end: Side, pulled: number): P {
+export function pulledPlacement<P extends Placement>(placement: P, end: AnchorName, pulled: number): P {
   return placement.markedEnd === end
     ? { ...placement, from: placement.from + pulled }
     : { ...placement, to: placement.to - pulled };

@@ -3,7 +3,7 @@ import {
   checkTexts,
   type FactValue,
   type Issues,
-  listed,
+  issuesListed,
   pathText,
   readJson,
   rigFact,
@@ -20,7 +20,7 @@ import { PART_EVENTS, partEntryKindOf } from "./partEntries/partEntryKinds.ts";
 import type { WearRecord } from "./record.ts";
 import { type RecordFact, recordFact } from "./recordFacts.ts";
 import { DAY_SECONDS, type ReadWear, type WearDocument, wearSchema } from "./schema.ts";
-import { type FaultParams, present } from "./values.ts";
+import { present, type RecordFaultParams } from "./values.ts";
 
 export type WearReading =
   | { readonly ok: true; readonly record: WearRecord; readonly document: WearDocument }
@@ -41,7 +41,7 @@ export function readWearRecord(input: unknown): WearReading {
   const read = wearSchema.safeParse(document);
   if (!read.success || before.length > 0) {
     const faults = read.success ? [] : read.error.issues.flatMap((fault) => issuesOf(fault, document));
-    return { ok: false, ...listed(oncePerPath([...before, ...faults])) };
+    return { ok: false, ...issuesListed(oncePerPath([...before, ...faults])) };
   }
   const record = build(read.data);
   const issues = [
@@ -65,7 +65,7 @@ export function readWearRecord(input: unknown): WearReading {
     ),
   ];
   return issues.length > 0
-    ? { ok: false, ...listed(issues) }
+    ? { ok: false, ...issuesListed(issues) }
     : { ok: true, record, document: document as WearDocument };
 }
 
@@ -79,7 +79,7 @@ function issuesOf(fault: z.core.$ZodIssue, document: unknown): RecordIssue[] {
   const path = pathText(fault.path);
   const value = valueAt(document, fault.path);
   const got = (value === undefined ? undefined : JSON.stringify(value)?.slice(0, 60)) ?? rigFact("got.nothing", {});
-  if (fault.code === "custom") return [{ path, ...(fault.params as FaultParams) }];
+  if (fault.code === "custom") return [{ path, ...(fault.params as RecordFaultParams) }];
   if (fault.code === "unrecognized_keys") {
     return fault.keys.map((key) => ({
       path: pathText([...fault.path, key]),

@@ -1,9 +1,9 @@
 /** A record read together with its rig, which knows what the record leaves out: which ends have a weblock, and the line's tension. */
-import { distinctFacts, type Rig } from "@secondline/rig";
+import { type AnchorName, distinctFacts, type Rig } from "@secondline/rig";
 import { constant } from "../derating/constantValues.ts";
 import { type NoteFact, noteFact } from "../noteFacts.ts";
 import type { WebbingEntry } from "./entries/entryKinds.ts";
-import type { Placement, Side } from "./placement.ts";
+import type { Placement } from "./placement.ts";
 import type { WearRecord } from "./record.ts";
 import { rigMatch } from "./rigReference.ts";
 
@@ -48,7 +48,7 @@ function standingTension(rig: Rig, { line, section }: Placement): number | undef
 }
 
 /** A weblock of the rig marks the webbing in it, whether or not the record says so. */
-function clampedEnds(rig: Rig, placement: Placement, name: string, notes: NoteFact[]): readonly Side[] {
+function clampedEnds(rig: Rig, placement: Placement, name: string, notes: NoteFact[]): readonly AnchorName[] {
   const ofRig = weblocks(rig, placement);
   const stated = placement.clampsAssumed === true ? [] : placement.clampedAt;
   const missing = ofRig.filter((side) => !stated.includes(side));
@@ -65,7 +65,7 @@ function clampedEnds(rig: Rig, placement: Placement, name: string, notes: NoteFa
 }
 
 /** Sides of the section's ends that sit in a weblock of the rig. */
-function weblocks(rig: Rig, { line, section }: Placement): Side[] {
+function weblocks(rig: Rig, { line, section }: Placement): AnchorName[] {
   const ends = rig[line];
   if (ends === undefined) return ["A", "B"];
   return [

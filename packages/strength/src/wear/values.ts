@@ -8,7 +8,7 @@ import { recordFact } from "./recordFacts.ts";
 // Nothing is evaluated: a page may forbid it, and a check that is only tried breaks its policy.
 z.config({ jitless: true });
 
-export type FaultParams = Omit<RecordIssue, "path">;
+export type RecordFaultParams = Omit<RecordIssue, "path">;
 
 /** Limits as they would be written. */
 type Limits = readonly [low: string, high: string];
@@ -23,7 +23,7 @@ export function quantity(dimension: Dimension, least: number, most: number, [low
     const got = describeValue(written);
     const message = recordFact("value.outOfBounds", { got, expected });
     const { ok: _, ...params } = read.ok ? { ok: false, got, expected, message } : read;
-    context.addIssue({ code: "custom", params: params satisfies FaultParams });
+    context.addIssue({ code: "custom", params: params satisfies RecordFaultParams });
     return z.NEVER;
   });
 }
@@ -32,7 +32,7 @@ export const date = z.string().transform((text, context): PlainDate => {
   const read = readDate(text);
   if (read !== undefined) return read;
   const got = describeValue(text);
-  const params: FaultParams = {
+  const params: RecordFaultParams = {
     got,
     expected: recordFact("expected.date", {}),
     message: recordFact("value.noDate", { got }),

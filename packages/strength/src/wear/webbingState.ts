@@ -2,7 +2,7 @@
 import { isBefore, type PlainDate } from "../dates/calendarDate.ts";
 import type { Climate } from "../derating/sunDose.ts";
 import { entryKindOf } from "./entries/entryKinds.ts";
-import type { Doubt, OpenNeed } from "./openNeed.ts";
+import type { InspectionDoubt, OpenNeed } from "./openNeed.ts";
 import type { Placement } from "./placement.ts";
 import type { RecordReach } from "./reach.ts";
 import type { LineReading } from "./readings/lineReading.ts";
@@ -47,7 +47,7 @@ export interface WebbingState {
   /** What no factor covers and nobody has judged since. */
   readonly needs: readonly OpenNeed[];
   /** Doubts that somebody wrote down after looking. */
-  readonly doubts: readonly Doubt[];
+  readonly doubts: readonly InspectionDoubt[];
   /** Readings of its tension since that was changed last, the latest at the end. */
   readonly readings: readonly LineReading[];
   readonly reach: RecordReach;

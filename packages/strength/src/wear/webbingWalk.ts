@@ -1,9 +1,10 @@
 /** Walks through a webbing's entries in order of date and keeps what they do to it. */
+import type { AnchorName } from "@secondline/rig";
 import { addDays, isBefore, monthShares, monthsBetween, type PlainDate } from "../dates/calendarDate.ts";
 import { constant } from "../derating/constantValues.ts";
 import { type Climate, DoseSum } from "../derating/sunDose.ts";
-import { afterInspection, type Happened, type Judged } from "./openNeed.ts";
-import { endPosition, type Placement, pulledPlacement, type Side } from "./placement.ts";
+import { afterInspection, type Happened, type NeedsAndDoubts } from "./openNeed.ts";
+import { endPosition, type Placement, pulledPlacement } from "./placement.ts";
 import { type Beginning, reachOf } from "./reach.ts";
 import type { LineReading } from "./readings/lineReading.ts";
 import type { WearMark, WebbingState } from "./webbingState.ts";
@@ -30,10 +31,10 @@ export class WebbingWalk {
   private monthsOutside = 0;
   private readonly dose: DoseSum;
   private wet: boolean | undefined;
-  private judged: Judged = { needs: [], doubts: [] };
+  private judged: NeedsAndDoubts = { needs: [], doubts: [] };
   private readings: LineReading[] = [];
   private readonly marks: WearMark[] = [];
-  private readonly clamps = new Map<Side, OpenClamp>();
+  private readonly clamps = new Map<AnchorName, OpenClamp>();
   private readonly webbing: WebbingName;
 
   constructor(webbing: WebbingName, climate: Climate) {
@@ -67,7 +68,7 @@ export class WebbingWalk {
     this.placement = undefined;
   }
 
-  pull(end: Side, pulled: number, on: PlainDate): void {
+  pull(end: AnchorName, pulled: number, on: PlainDate): void {
     if (this.placement === undefined) return;
     this.placement = pulledPlacement(this.placement, end, pulled);
     this.readings = [];
@@ -121,7 +122,7 @@ export class WebbingWalk {
     const { id, name, mark, made } = this.webbing;
     const [from, to] = this.kept;
     const open = [...this.clamps.values()].map((clamp) => weblockMark(clamp, on));
-    const months = (side: Side) => {
+    const months = (side: AnchorName) => {
       const clamp = this.clamps.get(side);
       return clamp === undefined ? {} : { [side]: monthsBetween(clamp.since, on) };
     };
@@ -145,7 +146,7 @@ export class WebbingWalk {
     };
   }
 
-  private clamp(side: Side, since: PlainDate): void {
+  private clamp(side: AnchorName, since: PlainDate): void {
     const { tension } = this.placement!;
     const at = endPosition(this.placement!, side);
     this.clamps.set(side, { at, since, ...(tension === undefined ? {} : { load: tension }) });

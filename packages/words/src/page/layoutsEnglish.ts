@@ -57,11 +57,11 @@ export const LAYOUTS_ENGLISH = {
 
   "layoutHead.change": "Change",
   "layoutHead.copy": "Copy and change the copy",
-  "layoutHead.take": "Take as the rig in hand",
+  "layoutHead.take": "Take as the open rig",
   "layoutHead.takeHint": "In place of A; undo brings A back",
   "layoutHead.takeStep": "took layout {letter}",
   "layoutHead.takeAway": "Take away",
-  "layoutHead.rigHand": "the rig in hand",
+  "layoutHead.rigHand": "the open rig",
   "layoutHead.changeLayout": "Change {letter}",
   "layoutHead.moreLayout": "More for layout {letter}",
   "layoutHead.howFarCan": "How far can it go?",
@@ -119,7 +119,7 @@ export const LAYOUTS_ENGLISH = {
   "layoutTraceData.backupA": "The backup at A",
   "layoutTraceData.backupB": "The backup at B",
 
-  "layouts.hand": "in hand",
+  "layouts.hand": "open",
 
   "useLayouts.partlyRead":
     "Some layouts kept on this device cannot be read by this version. They were set aside, not thrown away.",

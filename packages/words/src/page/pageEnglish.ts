@@ -231,7 +231,7 @@ export const PAGE_ENGLISH = {
 
   "studyState.show": "Show",
   "studyState.faultsFirst":
-    "{faults|One entry of the rig needs|{faults} entries of the rig need} putting right; until then there is no verdict. The fall in sight is of the rig before that.",
+    "{faults|One entry of the rig needs|{faults} entries of the rig need} putting right; until then there is no verdict. The fall in sight is that of the rig before these entries.",
   "studyState.stopSearch": "Stop the search",
   "studyState.lookOn": "Look on",
   "studyState.stopped": "Stopped:",

@@ -45,7 +45,7 @@ export const RECORD_ENGLISH = {
   "ownerChoice.removeRecord": "Remove from the record",
   "ownerChoice.remove": "Remove {what}",
   "ownerChoice.keep": "Keep it",
-  "ownerChoice.madeOfByRig": "Made of: {name}, as the rig in hand says.",
+  "ownerChoice.madeOfByRig": "Made of: {name}, as the open rig says.",
   "ownerChoice.notSaid": "Not said",
   "ownerChoice.madeOf": "Made of",
   "ownerChoice.madeOfStep": "what the webbing is made of",

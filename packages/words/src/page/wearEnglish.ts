@@ -7,9 +7,9 @@ export const WEAR_ENGLISH = {
   "alongFigure.insideSpan": "inside the loaded span",
   "alongFigure.weakestAt": "Weakest {where}: {place} from the marked end, {zone}; it rests on: {bases}.",
   "alongFigure.needed":
-    " Needed where most is asked of this line: {needed}, which is {demand}, what 95 % of such falls stay under, times {required}.",
+    " Needed at the place where this line is loaded most: {needed}. That is {demand}, which 95 % of such falls stay under, times {required}.",
   "alongFigure.needUnknown":
-    " What it must hold is not known here: the rig it hangs in is not the one in hand, or its verdict is not computed yet.",
+    " What it must hold is not known here: the rig it hangs in is not the open one, or its verdict is not computed yet.",
 
   "alongPaper.axis": "metres from the marked end, unstretched",
   "alongPaper.endBefore": "◂ {anchor} at {place}",
@@ -94,9 +94,9 @@ export const WEAR_ENGLISH = {
 
   "takeDownPart.takeDownDate": "Take-down date",
   "takeDownPart.title": "Until when it may stay up",
-  "takeDownPart.noDateOfThisRig": "No date: the record has nothing in the rig in hand on this day.",
+  "takeDownPart.noDateOfThisRig": "No date: the record has nothing in the open rig on this day.",
   "takeDownPart.noDateInvented":
-    "No date: the record is invented and the rig in hand is not, so it is not taken into account.",
+    "No date: the record is invented and the open rig is not, so it is not taken into account.",
   "takeDownPart.noDateLeftOut": "No date: record and tests are left out of the verdict.",
   "takeDownPart.useThem": "Use them in the verdict",
   "takeDownPart.noDateMisfit": "✕ No date: record and rig do not fit together.",
@@ -112,7 +112,7 @@ export const WEAR_ENGLISH = {
   "takeDownPart.partsBeyondHorizon": "{parts} without a date until {day}",
   "takeDownPart.testsLeftOut": "The {given} own break tests are left out.",
   "takeDownPart.testsNotCounted":
-    "The {given} break tests are not taken into account: they are invented and the rig in hand is not.",
+    "The {given} break tests are not taken into account: they are invented and the open rig is not.",
   "takeDownPart.testsInvented": "▲ These break tests are invented: what rests on them says nothing about real webbing.",
 
   "wearView.wearRecord": "Wear record",

@@ -4,7 +4,7 @@ import type { BreakTest, GroupReport } from "@secondline/strength";
 import { listed, quantity } from "@secondline/words";
 import { formatForce } from "@secondline/words/formats";
 import { sayBreakLog } from "@secondline/words/page/breakLog";
-import { failureOf, groupsBy, isOutlier, loadOf, resultWords } from "./testGroups.ts";
+import { failureWords, groupsBy, isOutlier, loadOf, resultWords } from "./testGroups.ts";
 
 interface Dot {
   readonly result: BreakTest["result"];
@@ -21,7 +21,7 @@ export interface Dots {
 }
 
 export const dotsOf = (tests: readonly BreakTest[], report: GroupReport | undefined): readonly Dots[] =>
-  groupsBy(tests, failureOf).map(({ name, tests: own }) => ({
+  groupsBy(tests, failureWords).map(({ name, tests: own }) => ({
     name,
     dots: own.map((test) => ({
       result: test.result,

@@ -7,7 +7,7 @@ export interface GroupNumber {
   readonly label: string;
   readonly value: string;
   readonly note: string;
-  /** One of those that a rigger goes by. */
+  /** A number that riggers decide by. */
   readonly strong: boolean;
 }
 

@@ -73,7 +73,7 @@ function delimiterOf(text: string): string {
   return [",", ";", "\t"].reduce((best, one) => (count(one) > count(best) ? one : best));
 }
 
-/** As written; a second one of a name gets its letter, and so does one without. */
+/** Column names as written. A column without a name gets its letter; so does the second column of a name. */
 function namesOf(cells: readonly string[], width: number): readonly string[] {
   const seen = new Set<string>();
   return Array.from({ length: width }, (_, i) => {
@@ -84,7 +84,7 @@ function namesOf(cells: readonly string[], width: number): readonly string[] {
   });
 }
 
-/** As spreadsheets name columns: A to Z, then AA. */
+/** A column's letter, as spreadsheets name columns: A to Z, then AA. */
 function letterOf(index: number): string {
   const here = String.fromCharCode(65 + (index % 26));
   return index < 26 ? here : letterOf(Math.floor(index / 26) - 1) + here;

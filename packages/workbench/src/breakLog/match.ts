@@ -10,7 +10,7 @@ export type DateOrder = (typeof DATE_ORDERS)[number];
 /** Where a column of the log comes from: one of the table, or a text that stands for every row. */
 const source = z.union([z.strictObject({ column: z.string() }), z.strictObject({ same: z.string() })]);
 
-/** One entry for every column of a log, each of them may be left out. */
+/** One entry for every column of a log; each entry may be left out. */
 const byColumn = <T extends z.ZodType>(schema: T) =>
   z.strictObject(
     Object.fromEntries(LOG_COLUMNS.map((column) => [column, schema.optional()])) as Record<LogColumn, z.ZodOptional<T>>,
@@ -99,7 +99,7 @@ export function suggestMatch(table: LogTable): ColumnMatch {
 }
 
 /** Columns that the log cannot do without and that nothing was said of. */
-export const missingIn = ({ columns }: ColumnMatch): readonly LogColumn[] =>
+export const missingColumns = ({ columns }: ColumnMatch): readonly LogColumn[] =>
   REQUIRED_COLUMNS.filter((column) => {
     const from = columns[column];
     return !from || ("same" in from && from.same.trim() === "");
@@ -128,14 +128,14 @@ const cellsOf = (table: LogTable, name: string): readonly string[] => {
 export const chosenWord = (match: ColumnMatch, column: LogColumn, text: string): string | undefined =>
   match.words[column]?.find((one) => one.text === text)?.means;
 
-/** With another meaning of a text, or with none. */
+/** The match with another meaning of a text, or with none. */
 export function withWord(match: ColumnMatch, column: LogColumn, text: string, means: string | undefined): ColumnMatch {
   const others = (match.words[column] ?? []).filter((one) => one.text !== text);
   const words = means === undefined ? others : [...others, { text, means }];
   return { ...match, words: { ...match.words, [column]: words } };
 }
 
-/** As chosen, as it is known, or, of a material, the id of the one of that name; undefined where nobody can tell. */
+/** The meaning that was chosen, else the known meaning, else, for a material, the id of the stock of that name; undefined if unknown. */
 export function meaning(match: ColumnMatch, column: LogColumn, text: string): string | undefined {
   const chosen = chosenWord(match, column, text);
   if (chosen !== undefined) return chosen;
@@ -144,7 +144,7 @@ export function meaning(match: ColumnMatch, column: LogColumn, text: string): st
   return KNOWN_WORDS[column].find((known) => known === text.toLowerCase());
 }
 
-/** Of a webbing or rope that is known by this name. */
+/** The id of the webbing or rope of this name. */
 function materialId(name: string): string | undefined {
   const plain = (text: string) =>
     text

@@ -9,7 +9,7 @@ import {
   type ColumnMatch,
   chosenWord,
   KNOWN_WORDS,
-  missingIn,
+  missingColumns,
   WORD_COLUMNS,
   type WordColumn,
   wordsIn,
@@ -30,7 +30,7 @@ export interface SourceChoice {
   readonly label: string;
   readonly value: string;
   readonly options: readonly Option[];
-  /** The log cannot do without it, and nothing was said of it. */
+  /** The log needs the column, and the user has not said where it comes from. */
   readonly isMissing: boolean;
 }
 
@@ -50,7 +50,7 @@ export function sourceChoice(table: LogTable, { columns }: ColumnMatch, column: 
   };
 }
 
-/** With what was chosen there. */
+/** The match after a choice of the column's source. */
 export function withSource(match: ColumnMatch, column: LogColumn, value: string): ColumnMatch {
   const { [column]: _, ...others } = match.columns;
   if (value === NO_COLUMN) return { ...match, columns: others };
@@ -106,7 +106,7 @@ export interface MatchState {
 
 /** What the table comes to, as it is matched so far. Faults of rows are told once every word is known. */
 export function matchState(table: LogTable, match: ColumnMatch): MatchState {
-  const missing = missingIn(match);
+  const missing = missingColumns(match);
   const nothing = { tests: undefined, faults: [], missing };
   const list = listed(missing.map((one) => columnLabel(one)));
   if (missing.length > 0) return { ...nothing, words: say("state.missing", { list }) };

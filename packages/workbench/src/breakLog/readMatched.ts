@@ -1,4 +1,4 @@
-/** Tests of somebody's own table, through the same checks as a break log: every fault names the line and the column of that table. */
+/** Reads the tests of a user's own table with the checks of a break log. Every fault names the line and the column of the table. */
 import { type BreakLogReading, LOG_COLUMNS, type LogColumn, type LogFault, readBreakLog } from "@secondline/strength";
 import Papa from "papaparse";
 import type { LogTable } from "./logTable.ts";
@@ -43,7 +43,7 @@ function isoDate(text: string, order: DateOrder): string {
   return year.length === 4 ? `${year}-${month.padStart(2, "0")}-${day.padStart(2, "0")}` : text;
 }
 
-/** By the name of the user's own column. */
+/** The fault, with the line and the column of the user's own table. */
 function placed(fault: LogFault, { columns }: ColumnMatch, lineOf: (line: number) => number): LogFault {
   const from = columns[fault.column as LogColumn];
   const column = from && "column" in from ? from.column : fault.column;

@@ -1,6 +1,6 @@
 /** The fields of one break test as they are typed, and what is wrong in them. */
 
-import type { LogColumn, LogFault, TestFields } from "@secondline/strength";
+import type { LogColumn, LogFault, WrittenTest } from "@secondline/strength";
 import { tellLogFault } from "@secondline/words/logFaults";
 import { sayBreakLog } from "@secondline/words/page/breakLog";
 
@@ -22,7 +22,7 @@ const LABELS: ReadonlyMap<string, string> = new Map<LogColumn, string>([
 const labelOf = (column: string): string => LABELS.get(column) ?? column;
 
 /** An upper load goes with one way of ending only; what was typed for it is kept in case that is chosen again. */
-export function tidyFields({ result_to, ...rest }: TestFields): TestFields {
+export function tidyFields({ result_to, ...rest }: WrittenTest): WrittenTest {
   const counted = rest.outcome === "broke between" ? { ...rest, result_to: result_to ?? "" } : rest;
   return Object.fromEntries(Object.entries(counted).map(([key, value]) => [key, value?.trim()]));
 }

@@ -6,7 +6,7 @@ import {
   type LogFault,
   OUTCOMES,
   readTest,
-  type TestFields,
+  type WrittenTest,
 } from "@secondline/strength";
 import { sayBreakLog as say } from "@secondline/words/page/breakLog";
 import { faultInForm, tidyFields } from "./testFields.ts";
@@ -83,15 +83,15 @@ const LAST: readonly TestFormField[] = [
   text("note", say("testFields.note")),
 ];
 
-/** In the order in which they are asked; a test that broke between two loads has two of them. */
-export const testFormFields = ({ outcome }: TestFields): readonly TestFormField[] => [
+/** The fields in the order in which they are asked; a test that broke between two loads has two load fields. */
+export const testFormFields = ({ outcome }: WrittenTest): readonly TestFormField[] => [
   ...FIRST,
   ...(outcome === "broke between" ? LOADS : LOAD),
   ...LAST,
 ];
 
 /** What a new test begins with, on a day. */
-export const freshTest = (date: string): TestFields => ({
+export const freshTest = (date: string): WrittenTest => ({
   date,
   part: "webbing",
   material: "",
@@ -102,17 +102,17 @@ export const freshTest = (date: string): TestFields => ({
 });
 
 /** The next sample is most often of the same kind: only what was measured is asked again. */
-export function nextTest({ result: _result, result_to: _to, note: _note, ...same }: TestFields): TestFields {
+export function nextTest({ result: _result, result_to: _to, note: _note, ...same }: WrittenTest): WrittenTest {
   return same;
 }
 
 /** Fields as they are typed, and those whose faults are in sight: that were typed in, or all after a try to keep the test. */
 export interface TestDraft {
-  readonly fields: TestFields;
+  readonly fields: WrittenTest;
   readonly touched: ReadonlySet<LogColumn> | "all";
 }
 
-export const draftOf = (fields: TestFields): TestDraft => ({ fields, touched: new Set() });
+export const draftOf = (fields: WrittenTest): TestDraft => ({ fields, touched: new Set() });
 
 export const typedIn = ({ fields, touched }: TestDraft, column: LogColumn, value: string): TestDraft => ({
   fields: { ...fields, [column]: value },

@@ -3,7 +3,7 @@
 import type { BreakTest, GroupReport } from "@secondline/strength";
 import { sayBreakLog } from "@secondline/words/page/breakLog";
 
-/** As the analysis names its groups: part, material, state and wetness. */
+/** The group of a test, as the analysis names it: part, material, state and wetness. */
 export const groupLabel = (t: BreakTest): string => [t.part, t.material, t.state, t.wet ? "wet" : "dry"].join(", ");
 
 /** The same for people. */
@@ -27,7 +27,7 @@ export function groupsBy(tests: readonly BreakTest[], nameOf: (test: BreakTest) 
 }
 
 /** How it failed and where; a test that did not break says so. */
-export function failureOf({ failureMode, failurePlace, outcome }: BreakTest): string {
+export function failureWords({ failureMode, failurePlace, outcome }: BreakTest): string {
   const words = [failureMode, failurePlace].filter((word) => word !== undefined).join(", ");
   if (outcome === "stopped") return sayBreakLog("testGroups.notBroken");
   return words === "" ? sayBreakLog("testGroups.failureNotWritten") : words;

@@ -1,5 +1,5 @@
 /** Looks for heavier walkers with whom the rig holds: the sweep and the whole searches that `heaviestWalker` asks for. */
-import type { Answer, RunnerService } from "@secondline/runner";
+import type { RunnerService, ServiceAnswer } from "@secondline/runner";
 import {
   allSweptRigs,
   type HeaviestFound,
@@ -11,10 +11,10 @@ import {
 import type { TaskAnswer } from "../job/job.ts";
 
 export interface HeavierWork {
-  /** By which what is computed is cancelled. */
+  /** The id by which the computation can be cancelled. */
   readonly id: string;
   readonly runner: Pick<RunnerService, "study" | "sweep">;
-  /** Share done of the step that is made, and which of them it is, counted from 1. */
+  /** Share done of the current step, and the number of the step, counted from 1. */
   readonly onProgress: (done: number, step: number) => void;
 }
 
@@ -37,7 +37,7 @@ async function found(
   { assessed, options }: Extract<WalkerStep, { kind: "search" }>,
   { id, runner }: HeavierWork,
   onProgress: (done: number) => void,
-): Promise<Answer<WalkerAnswer>> {
+): Promise<ServiceAnswer<WalkerAnswer>> {
   const answer = await runner.study({ id, assessed, ...options }, ({ done }) => onProgress(done));
   return answer.ok ? { ok: true, value: { kind: "found", found: answer.value } } : answer;
 }
@@ -46,7 +46,7 @@ async function swept(
   { question, options }: Extract<WalkerStep, { kind: "sweep" }>,
   { id, runner }: HeavierWork,
   onProgress: (done: number) => void,
-): Promise<Answer<WalkerAnswer>> {
+): Promise<ServiceAnswer<WalkerAnswer>> {
   const { knobs } = question;
   const answer = await runner.sweep({ id, knobs, ...allSweptRigs(question), options }, ({ done }) => onProgress(done));
   if (!answer.ok) return answer;

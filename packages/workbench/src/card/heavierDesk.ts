@@ -1,5 +1,5 @@
 /** Heavier walkers are looked for when somebody asks; how long the rig keeps with one is worked out of the search with that walker. */
-import type { CardQuestion, Found, HeaviestFound } from "@secondline/scenarios";
+import type { CardQuestion, HeaviestFound, SearchResult } from "@secondline/scenarios";
 import type { WrittenRecord } from "../documents/documents.ts";
 import type { SandboxState } from "../inHand/state.ts";
 import type { TaskAnswer } from "../job/job.ts";
@@ -13,10 +13,10 @@ export interface HeavierServices extends HeavierWork {
   readonly datesOf: (input: Parameters<typeof cardDates>[0]) => Promise<CardDates>;
 }
 
-/** Of the state in hand and its verdict; undefined where no record is known, of which dates could follow. */
+/** The search for a heavier walker, from the current state and its verdict; undefined without a record, from which dates follow. */
 export function heavierOf(
   { document, assessment }: Pick<SandboxState, "document" | "assessment">,
-  found: Found | undefined,
+  found: SearchResult | undefined,
   record: WrittenRecord,
 ): ((services: HeavierServices) => Promise<TaskAnswer<Heaviest>>) | undefined {
   const { known, assessed } = assessment;

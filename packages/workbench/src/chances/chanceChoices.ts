@@ -1,10 +1,10 @@
-/** Which what-ifs chances can be worked out of, and of which one they are at first. */
+/** The what-ifs whose chances can be worked out, and the what-if that is chosen at first. */
 import { type Assessed, noChances, type Outcome, type WhatIfOutcome, worstWhatIf } from "@secondline/scenarios";
 
 export interface ChanceChoices {
   /** What-ifs to choose from. */
   readonly open: readonly WhatIfOutcome[];
-  /** The one that is asked about, else the worst, else the first; where none can be, any of them. */
+  /** The what-if that is asked about, else the worst, else the first; if no chances can be worked out, any what-if. */
   readonly chosen: WhatIfOutcome;
 }
 

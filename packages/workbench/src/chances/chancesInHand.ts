@@ -1,4 +1,4 @@
-/** The chances of the state in hand: what can be asked, and what is known. */
+/** The chances of the current state: what can be asked, and what is known. */
 import {
   type Assessed,
   type Chances,
@@ -21,20 +21,20 @@ export interface ChancesInHand {
   readonly nothing: NoChances | undefined;
   /** A spread cannot be read. */
   readonly faulty: boolean;
-  /** With the state that they are of. */
+  /** The chances, with the state that they belong to. */
   readonly found: { readonly chances: Chances; readonly assessed: Assessed } | undefined;
   /** State or spreads are others by now. */
   readonly stale: boolean;
 }
 
-/** `key`: of the state in hand. */
+/** `key`: of the current state. */
 export function chancesInHand(
   { spreads, whatIf: asked, found: kept }: ChancesState,
   { assessed, key }: { readonly assessed: Assessed; readonly key: string },
   outcome: Outcome,
 ): ChancesInHand {
   const { open, chosen } = chanceChoices(assessed, outcome, asked);
-  // Those of another rig say nothing of this one, not even of how it was before.
+  // Chances of another rig say nothing about this one, not even about how it was before.
   const found = kept?.chances.rigName === assessed.rig.name ? kept : undefined;
   return {
     open,

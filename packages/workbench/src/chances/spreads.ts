@@ -12,7 +12,7 @@ export function readSpread(text: string): number | undefined {
   return spread <= MOST_SPREAD ? spread : undefined;
 }
 
-/** All of them, unless one cannot be read. */
+/** All spreads, or a fault if one cannot be read. */
 export function readSpreads(
   typed: TypedSpreads,
 ): { readonly ok: true; readonly spreads: Spreads } | { readonly ok: false } {

@@ -1,4 +1,4 @@
-/** What a user makes and keeps, as written: strings keep what was typed, right or wrong. All of it is undone in one order. */
+/** What a user makes and keeps, as written: strings keep what was typed, right or wrong. All documents have one order of undo. */
 import type { BreakTest } from "@secondline/strength";
 
 /** A rig: plain JSON. */
@@ -56,8 +56,8 @@ export interface Documents extends Partial<WearWork> {
 /** The document that a step back or forward is told to belong to. */
 export type DocumentName = "rig" | "record" | "log";
 
-/** Choices of a record count as the record; what changed more than one document is told by the first of them. */
-export function nameOf(changed: readonly (keyof Documents)[]): DocumentName {
+/** Choices of a record count as the record. A step that changed more than one document is told by the first of these documents. */
+export function documentNameOf(changed: readonly (keyof Documents)[]): DocumentName {
   if (changed.includes("rig")) return "rig";
   return changed.every((name) => name === "log") ? "log" : "record";
 }

@@ -1,4 +1,4 @@
-/** From a file somebody hands us to a rig document, or to words that say why not. Never touches the current work. */
+/** Reads a rig document from a user's file, or says in words why it cannot. Never touches the current work. */
 import type { Issues, RigIssue } from "@secondline/rig";
 import { sayFiles } from "@secondline/words/page/files";
 import type { WrittenRig } from "../documents/documents.ts";

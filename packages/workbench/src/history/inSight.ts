@@ -17,8 +17,8 @@ const SHOWN: Readonly<Record<WearPage, readonly (keyof Documents)[]>> = {
 };
 
 /**
- * The view and page to go to after a step that changed these documents; undefined: it is seen where one is. `isOther`: the rig
- * with all that is known of it is another one since, so that verdict and dates change in sight.
+ * The view and page to go to after a step that changed these documents; undefined: the current view shows the step. `isOther`: the step
+ * changed the rig or its evidence, so that verdict and dates change in sight.
  */
 export function viewOfStep(
   { view, page }: InSight,

@@ -13,7 +13,7 @@ export const whatsOf = (rig: Rig): readonly SweepWhat[] => [
   { kind: "height" },
   ...partIds(rig).map((part): SweepWhat => ({ kind: "load", part })),
 ];
-/** What a limit of it is written in. */
+/** The kind of quantity that its limit is. */
 export const limitKind = ({ kind }: SweepWhat) => (kind === "margin" ? "margin" : kind === "load" ? "force" : "length");
 
 type Ranges = HowFarAsked["ranges"];

@@ -17,7 +17,7 @@ export const faultsAt = (reading: HowFarReading, place: HowFarPlace): readonly s
 export const numberOptions = (rig: Rig, numbers: readonly SweepNumber[]): readonly Option[] =>
   numbers.map(({ name, kind }) => ({ value: name, label: words.number(rig, { kind, name }) }));
 
-/** The rig in hand and the layouts beside it, by their names. */
+/** The open rig and the layouts beside it, by their names. */
 export const subjectOptions = (names: readonly string[]): readonly Option[] =>
   names.map((name, i) => ({
     value: String(i),
@@ -26,7 +26,7 @@ export const subjectOptions = (names: readonly string[]): readonly Option[] =>
 
 type Work = ReturnType<HowFarDesk["store"]["getState"]>["work"];
 
-/** What a sweep that is under way makes, and how much of it is made. */
+/** What a running sweep computes, and how much is done. */
 export function sweepDoing(
   rig: Rig,
   { made = 0, expected, doing }: Extract<Work, { kind: "busy" }>["progress"],

@@ -16,7 +16,7 @@ import {
 } from "@secondline/scenarios";
 import { createStore, type StoreApi } from "zustand/vanilla";
 import type { WrittenRig } from "../documents/documents.ts";
-import { besidesOf } from "../inHand/known.ts";
+import { evidenceFor } from "../inHand/known.ts";
 import type { Sandbox } from "../inHand/sandbox.ts";
 import type { SandboxState } from "../inHand/state.ts";
 import { type Job, STOPPED, type TaskAnswer } from "../job/job.ts";
@@ -26,7 +26,7 @@ import { documentAt } from "./candidate.ts";
 import { sweepNumbers } from "./numbers.ts";
 import { firstAsked, type HowFarAsked, type HowFarQuestion, type HowFarReading, readHowFar } from "./question.ts";
 
-/** Whose number is swept: the rig in hand, or a layout with its letter. */
+/** Whose number is swept: the open rig, or a layout with its letter. */
 export interface Subject {
   readonly sandbox: Sandbox;
   readonly letter?: string;
@@ -37,7 +37,7 @@ export type Preset = "loosest" | "fewest";
 export interface FoundSweep {
   readonly key: string;
   readonly swept: Swept;
-  /** That was swept, as written. */
+  /** The document that was swept, as written. */
   readonly document: WrittenRig;
   readonly assessed: Assessed;
   /** `assessment.key` of the state. */
@@ -53,7 +53,7 @@ type SweptOrNot =
 
 export interface NoCurve {
   readonly answer: Exclude<SweepAnswer, { kind: "swept" }>;
-  /** That was asked for. */
+  /** The quantity that was asked for. */
   readonly what: SweepWhat;
 }
 
@@ -69,7 +69,7 @@ export interface HowFarState {
   readonly at: readonly number[] | undefined;
 }
 
-/** For questions that come back; the oldest make room [-]. */
+/** So many sweeps are kept for questions that come back; the oldest is dropped first [-]. */
 const MOST_KEPT_SWEEPS = 8;
 
 export class HowFarDesk {
@@ -163,7 +163,7 @@ export class HowFarDesk {
     return { ok: true, value: { kind: "swept", found } };
   }
 
-  /** Connections are counted before tapes: the rig with most of them has a name for every one. */
+  /** Connections are counted before tapes: the rig with the most connections has a name for every one. */
   #named({ document, assessed }: Pick<FoundSweep, "document" | "assessed">, knobs: readonly Knob[]): Rig {
     if (!knobs.some(isApart)) return assessed.rig;
     const read = readRig(
@@ -205,13 +205,13 @@ export class HowFarDesk {
     return found !== undefined && (!reading.ok || keyOf(reading.question) !== found.key);
   }
 
-  /** Whether its values can be opened: of a rig that was changed since, they would bring the old one back. */
+  /** Whether the values of the sweep can be opened. If the rig was changed since, opening a value would bring the old rig back. */
   canOpen(): boolean {
     const { found, subject } = this.store.getState();
     return found?.document === subject.sandbox.store.getState().document.goodDocument;
   }
 
-  /** Of this state, the oldest first. */
+  /** The kept sweeps of this state, the oldest first. */
   found({ document, assessment }: State): readonly FoundSweep[] {
     const { key } = assessment;
     return this.#kept.values().filter((one) => one.document === document.goodDocument && one.of === key);
@@ -243,7 +243,7 @@ function resultOf(work: HowFarState["work"]): Partial<HowFarState> {
   return value.kind === "swept" ? { found: value.found } : { nothing: value.nothing, found: undefined };
 }
 
-/** The page breathes after every one of them, and whoever stopped it is heard. */
+/** After every rig the event loop gets a turn, so that the page can draw and a stop is noticed. */
 async function rigsOf(question: PointsQuestion, goesOn: () => boolean): Promise<Pick<SweepRequest, "rigs" | "bad">> {
   const rigs: SweptRig[] = [];
   const bad: BadPoint[] = [];
@@ -260,7 +260,7 @@ const keyOf = (question: HowFarQuestion): string => inputHash({ version: VERSION
 
 /** What a question about a sandbox's rig is read against: its last good document, with all that counts besides. */
 function contextOf({ document, assessment }: State) {
-  const known = assessment.leftOut ? {} : besidesOf(document.rig, assessment.known);
+  const known = assessment.leftOut ? {} : evidenceFor(document.rig, assessment.known);
   return { document: document.goodDocument, rig: document.rig, known };
 }
 

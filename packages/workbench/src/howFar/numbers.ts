@@ -14,10 +14,10 @@ import type { Knob } from "@secondline/scenarios";
 
 /** A number to choose, with the ends of a range as they would be typed. */
 export interface SweepNumber {
-  /** Of the knob: a path in the rig's file, `connections` or `months`. */
+  /** Name of the knob: a path in the rig's file, `connections` or `months`. */
   readonly name: string;
   readonly kind: Knob["kind"];
-  /** As the rig has it, where it has one. */
+  /** The rig's own value, if it has one. */
   readonly now?: string;
   readonly from: string;
   readonly to: string;
@@ -31,7 +31,7 @@ const MORE_CONNECTIONS = 3;
 const LEAST_CONNECTIONS_END = 5;
 const MONTHS_RANGE = { from: "0", to: "24" };
 
-/** Those asked about most first, then every other number that the file has. `dated`: a day is known, from which months count. */
+/** First the numbers that people ask about most, then every other number of the file. `dated`: months can count from a known day. */
 export function sweepNumbers(document: unknown, dated: boolean): readonly SweepNumber[] {
   const paths = numberPaths(document, "");
   const fields = paths.filter((path) => !NEVER_SWEPT.test(path)).flatMap((path) => fieldNumber(document, path) ?? []);
@@ -89,7 +89,7 @@ function fieldNumber(document: unknown, path: string): SweepNumber | undefined {
   return { name: path, kind: "field", now: String(written), from: text(from), to: text(to) };
 }
 
-/** From half to twice what the rig has, within what is usual; where it has nothing of it, all that is usual [SI]. */
+/** From half to twice the rig's own value, within the usual range; without a value of its own, the whole usual range [SI]. */
 function rangeAround(value: number, { natural, limits, dimension }: QuantityField): readonly [number, number] {
   const usual = natural ?? limits;
   if (dimension === "count") return [Math.max(limits[0], Math.floor(value / 2)), Math.max(Math.ceil(2 * value), 5)];
@@ -102,7 +102,7 @@ function rangeAround(value: number, { natural, limits, dimension }: QuantityFiel
 
 const unitOf = (text: string): string => /^[\s\d.eE+\-\u2212]*(.*?)\s*$/.exec(text)?.[1] ?? "";
 
-/** In the unit in which the rig has it, with two digits. */
+/** A value in the rig's own unit, with two digits. */
 function asTyped(value: number, dimension: Dimension, unit: string): string {
   if (unit === "")
     return acceptsNumber(dimension) ? String(Number(value.toPrecision(2))) : quantityText(value, dimension);

@@ -40,7 +40,7 @@ export interface HowFarQuestion {
 
 export type HowFarPlace = "first" | "second" | "points" | "limit";
 /** What is wrong, as a fact; of a range with an example of one. */
-export type HowFarFault =
+export type HowFarInputFault =
   | (KnobFault & { readonly example: string })
   | { readonly kind: "points" | "pointsOfCounted"; readonly least: number; readonly most: number }
   | { readonly kind: "limit"; readonly about: FactValue }
@@ -49,7 +49,10 @@ export type HowFarFault =
 
 export type HowFarReading =
   | { readonly ok: true; readonly question: HowFarQuestion }
-  | { readonly ok: false; readonly faults: readonly { readonly place: HowFarPlace; readonly fault: HowFarFault }[] };
+  | {
+      readonly ok: false;
+      readonly faults: readonly { readonly place: HowFarPlace; readonly fault: HowFarInputFault }[];
+    };
 
 /** What a question is read against. */
 export interface HowFarContext {
@@ -67,7 +70,7 @@ export const POINT_COUNTS = {
 const MOST_COUNTED = 13;
 
 export function readHowFar(asked: HowFarAsked, context: HowFarContext): HowFarReading {
-  const faults: { place: HowFarPlace; fault: HowFarFault }[] = [];
+  const faults: { place: HowFarPlace; fault: HowFarInputFault }[] = [];
   const knobs = asked.ranges.flatMap((range, i): readonly Knob[] => {
     const found = readRange(range, context);
     if (!("fault" in found)) return [found];
@@ -108,7 +111,7 @@ function readRange({ name, from, to }: AskedRange, { rig, document, known }: How
   };
 }
 
-type Counts = { readonly counts: readonly number[] } | { readonly fault: HowFarFault };
+type Counts = { readonly counts: readonly number[] } | { readonly fault: HowFarInputFault };
 
 function readCounts({ points, effort, ranges }: HowFarAsked, knobs: readonly Knob[]): Counts {
   const { least, most, ...usual } = ranges.length > 1 ? POINT_COUNTS.two : POINT_COUNTS.one;
@@ -127,7 +130,7 @@ function readCounts({ points, effort, ranges }: HowFarAsked, knobs: readonly Kno
 function readLimit(
   text: string,
   { kind }: SweepWhat,
-): number | undefined | Extract<HowFarFault, { kind: "limit" | "limitNumber" }> {
+): number | undefined | Extract<HowFarInputFault, { kind: "limit" | "limitNumber" }> {
   if (text.trim() === "") return undefined;
   if (kind === "margin") {
     const value = /^\d*\.?\d+$/.test(text.trim()) ? Number(text) : Number.NaN;

@@ -12,7 +12,7 @@ export interface SweepTable {
   readonly numbers: number;
 }
 
-/** What was varied, what came of it with its band, whether that keeps the limit, and which part governs. */
+/** The varied value, the result with its band, whether the result keeps the limit, and which part governs. */
 export function sweepTable({ swept, named }: FoundSweep): SweepTable {
   const { points, what, knobs, region } = swept;
   const parts = what.kind === "margin";
@@ -43,7 +43,7 @@ export function sweepTable({ swept, named }: FoundSweep): SweepTable {
 
 export interface SweepSpot {
   readonly values: readonly number[];
-  /** In the plot. */
+  /** Its place in the plot. */
   readonly at: readonly [number, number];
   /** "6 % slack: 1.43 (1.41 to 1.52). Show its run." */
   readonly label: string;

@@ -1,6 +1,6 @@
 /**
  * What is known besides the rig's own document: a wear record on a day, and own break tests. The wear view hands it over by
- * `actions.know` whenever record, day or log change; everybody else reads what came of it in `state.assessment`.
+ * `actions.know` whenever record, day or log change; everybody else reads the result in `state.assessment`.
  */
 import type { Rig } from "@secondline/rig";
 import {
@@ -13,51 +13,51 @@ import {
 } from "@secondline/scenarios";
 import type { BreakTest, WearRecord } from "@secondline/strength";
 
-/** What works records and break tests out. It comes with them: a page that has neither does not load it. */
+/** The code that applies records and break tests to a rig. A page that has neither does not load it. */
 export interface WearReader {
   readonly assess: typeof assess;
   readonly speaksOf: typeof speaksOf;
 }
 
-export interface Known {
+export interface LoadedEvidence {
   /** The loaded record, as last read without a fault. */
   readonly record?: WearRecord;
   /** The day of the state, YYYY-MM-DD. */
   readonly on: string;
-  /** Of the loaded break log. */
+  /** The tests of the loaded break log. */
   readonly tests: readonly BreakTest[];
-  /** Which of the two is made up: it is taken into account for invented rigs only. */
+  /** Whether the record, or the log, is invented: an invented one is taken into account for invented rigs only. */
   readonly invented: { readonly record: boolean; readonly tests: boolean };
   /** Both are the examples that nobody opened: they count for the rig that the record speaks of, and for no other. */
   readonly example?: boolean;
-  /** Needed where there is a record or a test. */
+  /** Needed if a record or a test is loaded. */
   readonly reader?: WearReader;
 }
 
-export const NOTHING_KNOWN: Known = { on: "", tests: [], invented: { record: false, tests: false } };
+export const NOTHING_KNOWN: LoadedEvidence = { on: "", tests: [], invented: { record: false, tests: false } };
 
 /** All that is known of the last good rig, worked out. Verdict, runs, chances, report and pictures take `assessed`. */
 export interface AssessmentSlice {
-  readonly known: Known;
+  readonly known: LoadedEvidence;
   /** The user has chosen to leave record and tests out. */
   readonly leftOut: boolean;
   readonly assessed: Assessed;
-  /** Fingerprint of all of `assessed`: what is computed belongs to one of these. */
+  /** Fingerprint of `assessed`: every computed result belongs to one fingerprint. */
   readonly key: string;
   /** The rig and what is known do not fit together: no verdict until it is put right or left out. */
   readonly issues: readonly AssessmentIssue[];
-  /** What of all that is known speaks of this rig, left out or not. */
+  /** Whether the record, or the tests, speak of this rig, left out or not. */
   readonly speaks: { readonly record: boolean; readonly tests: boolean };
-  /** One of them does: there is a choice to leave it out. */
+  /** Record or tests speak of this rig, so the user can choose to leave them out. */
   readonly choice: boolean;
 }
 
 /** Takes what speaks of the rig, unless it is left out. */
-export function assessmentOf(rig: Rig, known: Known, leftOut: boolean): AssessmentSlice {
+export function assessmentOf(rig: Rig, known: LoadedEvidence, leftOut: boolean): AssessmentSlice {
   const { reader } = known;
   const plain = { known, leftOut, ...keyed(assessRig(rig)), issues: [] };
   if (!reader) return { ...plain, ...choiceOf(false, false) };
-  const besides = besidesOf(rig, known);
+  const besides = evidenceFor(rig, known);
   const { wear, tests } = besides;
   if (!wear && tests.length === 0) return { ...plain, ...choiceOf(false, false) };
   const read = reader.assess({ rig, ...besides });
@@ -67,10 +67,10 @@ export function assessmentOf(rig: Rig, known: Known, leftOut: boolean): Assessme
   return leftOut && choice.choice ? { ...plain, ...choice } : { ...plain, ...keyed(read.assessed), ...choice };
 }
 
-/** What of all that is known is asked about with a rig: a record that speaks of it, and tests. */
-export function besidesOf(
+/** The part of the loaded evidence that counts for a rig: a record that speaks of the rig, and tests. */
+export function evidenceFor(
   rig: Rig,
-  known: Known,
+  known: LoadedEvidence,
 ): { readonly wear?: WearRecord; readonly on?: string; readonly tests: readonly BreakTest[] } {
   const { record, on, reader } = known;
   const wear =

@@ -22,7 +22,7 @@ export class RecordingShelf implements Recordings {
     this.current = recording;
   }
 
-  /** Lets both go: another rig is in hand. */
+  /** Lets both go: another rig is open. */
   clear(): void {
     this.current = undefined;
     this.previous = undefined;

@@ -1,11 +1,11 @@
 /**
  * Runs what the user looks at. The chosen what-if comes first; then the search for the verdict, in two looks: the few what-ifs
- * that usually govern, on a coarse mesh, and at once after them all of them on the standard one. Another what-if leaves the
- * search alone; another state of the rig ends it.
+ * that usually govern, on a coarse mesh, and at once afterwards all what-ifs on the standard mesh. The search goes on when another
+ * what-if is chosen; another state of the rig ends it.
  */
 import type { StudyProgress, WhatIfRun } from "@secondline/scenarios";
 import type { StoreApi } from "zustand/vanilla";
-import { STOPPED, type Task, type TaskAnswer } from "../job/job.ts";
+import { STOPPED, type StoppableTask, type TaskAnswer } from "../job/job.ts";
 import { JobSlot } from "../job/jobSlot.ts";
 import type { KeptFounds } from "./keptFounds.ts";
 import type { RecordingShelf } from "./recordings.ts";
@@ -68,7 +68,7 @@ export class Runs {
     this.cancelSettling = this.services.later(SETTLE_MS, () => void this.now());
   }
 
-  /** Runs the chosen what-if, then searches for the verdict where there is none. */
+  /** Runs the chosen what-if, then searches for the verdict if the state has none yet. */
   async now(): Promise<void> {
     this.cancelSettling?.();
     this.turn += 1;
@@ -77,7 +77,7 @@ export class Runs {
     if (turn === this.turn) await this.look();
   }
 
-  /** Searches for the verdict of this state; over when that search is, also one that was going already. */
+  /** Searches for the verdict of this state. The promise ends with the search, also with one that was going already. */
   async look(): Promise<void> {
     if (!this.needsStudy()) return;
     const { soFar } = this.store.getState().run.verdict;
@@ -110,7 +110,7 @@ export class Runs {
     return (found === undefined || soFar !== undefined) && assessment.issues.length === 0;
   }
 
-  private chosenFall(): Task<Fallen, StudyProgress> {
+  private chosenFall(): StoppableTask<Fallen, StudyProgress> {
     const { assessment, session } = this.store.getState();
     const { assessed, key } = assessment;
     const { whatIf, accuracy } = session;

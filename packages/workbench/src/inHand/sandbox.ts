@@ -5,7 +5,7 @@ import { createStore, type StoreApi } from "zustand/vanilla";
 import type { Documents, WrittenRig } from "../documents/documents.ts";
 import { adopt, closeGroup, groupStart, type History, record, redo, startHistory, undo } from "../history/history.ts";
 import { KeptFounds } from "./keptFounds.ts";
-import { assessmentOf, type Known, NOTHING_KNOWN } from "./known.ts";
+import { assessmentOf, type LoadedEvidence, NOTHING_KNOWN } from "./known.ts";
 import { RecordingShelf, type Recordings } from "./recordings.ts";
 import { Runs } from "./runs.ts";
 import type { DocumentSlice, Notice, RunSlice, SandboxState, Services, SessionSlice } from "./state.ts";
@@ -16,7 +16,7 @@ export interface Start {
   readonly goodDocument: WrittenRig;
   readonly session?: Partial<SessionSlice>;
   /** What is known besides the rig; default: nothing. */
-  readonly known?: Known;
+  readonly known?: LoadedEvidence;
   readonly leftOut?: boolean;
   /** Keep the recording before the newest, for comparison; default true. */
   readonly keepsPrevious?: boolean;
@@ -27,7 +27,7 @@ export interface Actions {
   edit: (path: string, value: unknown, label: string, group?: string) => void;
   /** Changes the document as it was before the open `group`: rounding does not add up while somebody types or slides. */
   change: (to: (before: WrittenRig) => WrittenRig, label: string, group?: string) => void;
-  /** Puts other documents into the place of those in hand, as one step. */
+  /** Puts other documents into the place of those that are open, as one step. */
   write: (documents: Partial<Documents>, label: string, group?: string) => void;
   /** Takes documents in beside the rig, without a step; `onStep` is called after every step back or forward. */
   adopt: (documents: Partial<Documents>, onStep: (before: SandboxState) => void) => void;
@@ -38,7 +38,7 @@ export interface Actions {
   undo: () => void;
   redo: () => void;
   /** Another record, day or log: it is taken into account where it speaks of the rig. */
-  know: (known: Known) => void;
+  know: (known: LoadedEvidence) => void;
   /** Leaves record and break tests out of the assessment, or takes them in again. */
   leaveOut: (leftOut: boolean) => void;
   chooseWhatIf: (whatIf: WhatIf) => void;
@@ -90,7 +90,7 @@ export function createSandbox(services: Services, start: Start): Sandbox {
   }
 
   /** Works the assessment out anew; where it is another one, the verdict of the one before goes in the same step. */
-  function assess(document: DocumentSlice, known?: Known, leftOut?: boolean): void {
+  function assess(document: DocumentSlice, known?: LoadedEvidence, leftOut?: boolean): void {
     const { assessment: before, run } = store.getState();
     const assessment = assessmentOf(document.rig, known ?? before.known, leftOut ?? before.leftOut);
     const isSame = assessment.key === before.key && assessment.issues.length === before.issues.length;

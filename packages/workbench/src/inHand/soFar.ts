@@ -2,7 +2,7 @@
 import type { Outcome, StudyProgress, Verdict } from "@secondline/scenarios";
 import type { SoFar } from "./state.ts";
 
-/** Undefined for an outcome that says "holds": before the end that is not to be said. */
+/** Undefined for an outcome that says "holds": before the end of the search nobody may say so. */
 export function asSoFar(outcome: Outcome | undefined): SoFar | undefined {
   return outcome && outcome.verdict !== "holds" ? (outcome as SoFar) : undefined;
 }
@@ -29,13 +29,13 @@ export function mayTurn({ verdict, parts, reasons }: Outcome): boolean {
 }
 
 /** How many what-ifs have been looked at, of how many; undefined until the search has told how many there are. */
-export function lookedAt({ made, of, soFar }: Partial<StudyProgress>): LookedAt | undefined {
+export function eventsLookedAt({ made, of, soFar }: Partial<StudyProgress>): EventsLookedAt | undefined {
   const all = of ?? soFar?.search.of;
   return all === undefined
     ? undefined
     : { run: Math.min(all, Math.max(soFar?.search.events ?? 0, made ?? 0)), of: all };
 }
-export interface LookedAt {
+export interface EventsLookedAt {
   readonly run: number;
   readonly of: number;
 }

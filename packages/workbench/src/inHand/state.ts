@@ -2,7 +2,7 @@
 import type { Accuracy } from "@secondline/engine";
 import type { Issues, Rig, RigIssue } from "@secondline/rig";
 import type { RunnerService } from "@secondline/runner";
-import type { Assessed, Found, Outcome, StudyProgress, Verdict, WhatIf, WhatIfRun } from "@secondline/scenarios";
+import type { Assessed, Outcome, SearchResult, StudyProgress, Verdict, WhatIf, WhatIfRun } from "@secondline/scenarios";
 import type { Documents, KeptWear, WrittenRig } from "../documents/documents.ts";
 import type { History } from "../history/history.ts";
 import type { Job } from "../job/job.ts";
@@ -51,7 +51,7 @@ export interface SessionSlice {
   readonly editing: string | undefined;
   readonly whatIf: WhatIf;
   readonly accuracy: Accuracy;
-  /** Wear record and break log as they are kept; what counts of them is in `Known`. */
+  /** Wear record and break log as they are kept; the part that counts is in `LoadedEvidence`. */
   readonly wear: KeptWear | undefined;
   readonly notices: readonly Notice[];
   /** Last thing said to screen readers. */
@@ -64,7 +64,7 @@ export type SoFar = Outcome & { readonly verdict: Exclude<Verdict, "holds"> };
 /** A what-if that was run, and the state it was run of. */
 export interface ShownRun extends Pick<WhatIfRun, "outcome" | "otherMesh"> {
   readonly assessed: Assessed;
-  /** `assessment.key` of that state. */
+  /** `assessment.key` of the state that was run. */
   readonly key: string;
   readonly whatIf: WhatIf;
   readonly accuracy: Accuracy;
@@ -75,8 +75,8 @@ export interface ShownRun extends Pick<WhatIfRun, "outcome" | "otherMesh"> {
  * `foundOf` and `outcomeOf`, which also look whether an entry of the rig is being put right.
  */
 export interface VerdictSlice {
-  /** Of the last complete search. */
-  readonly found: Found | undefined;
+  /** Result of the last complete search. */
+  readonly found: SearchResult | undefined;
   /** While it is looked for, or after a stop; beside `found` only what a longer look has found to be worse than that. */
   readonly soFar: SoFar | undefined;
   /** `assessment.key` of the state. */
@@ -86,7 +86,7 @@ export interface VerdictSlice {
 export interface RunSlice {
   readonly fall: Job<ShownRun, StudyProgress>;
   readonly study: Job<VerdictSlice, StudyProgress>;
-  /** First the few what-ifs that usually govern, on a coarse mesh; then all of them. */
+  /** First the few what-ifs that usually govern, on a coarse mesh; then all what-ifs. */
   readonly effort: "quick" | "full";
   readonly shown: ShownRun | undefined;
   readonly previous: ShownRun | undefined;

@@ -13,10 +13,10 @@ export type TaskAnswer<T> =
   | { readonly ok: true; readonly value: T }
   | { readonly ok: false; readonly reason: "cancelled" | "failed"; readonly message: string };
 
-/** Of a task that finds, between two of its steps, that it was stopped. */
+/** The answer of a task that finds, between two of its steps, that it was stopped. */
 export const STOPPED: TaskAnswer<never> = { ok: false, reason: "cancelled", message: "" };
 
-export interface Task<T, P = undefined> {
+export interface StoppableTask<T, P = undefined> {
   /** Progress at the beginning. */
   readonly begun: P;
   /** `goesOn`: false once the task was stopped or another took its place; what it tells and answers then is dropped. */

@@ -1,9 +1,9 @@
-import type { Job, Task, TaskAnswer } from "./job.ts";
+import type { Job, StoppableTask, TaskAnswer } from "./job.ts";
 
 /** A place for one job at a time. A task that begins ends the one before it; whatever an ended task still says is dropped. */
 export class JobSlot<T, P = undefined> {
   readonly #put: (job: Job<T, P>) => void;
-  #task: Task<T, P> | undefined;
+  #task: StoppableTask<T, P> | undefined;
 
   /** `put` is handed every new state of the job; whoever shows it keeps it. */
   constructor(put: (job: Job<T, P>) => void) {
@@ -15,7 +15,7 @@ export class JobSlot<T, P = undefined> {
   }
 
   /** Runs a task to its end. Gives its value; undefined when it was stopped, replaced, or failed. */
-  async run(task: Task<T, P>): Promise<T | undefined> {
+  async run(task: StoppableTask<T, P>): Promise<T | undefined> {
     this.#end();
     this.#task = task;
     const goesOn = () => this.#task === task;
@@ -51,7 +51,7 @@ export class JobSlot<T, P = undefined> {
 
 /** A task that throws has failed: nobody waits for it for ever. */
 async function answerOf<T, P>(
-  task: Task<T, P>,
+  task: StoppableTask<T, P>,
   tell: (progress: P) => void,
   goesOn: () => boolean,
 ): Promise<TaskAnswer<T>> {

@@ -1,4 +1,4 @@
-/** Work kept on this device as it comes back: what cannot be read is left out and told, with the text of it to keep. */
+/** Checks work that was kept on this device. It leaves out what cannot be read, tells the user, and gives that text for keeping. */
 
 import { listed } from "@secondline/words";
 import { tellFault } from "@secondline/words/faults";
@@ -9,7 +9,7 @@ import { type LostPart, readSaved } from "./savedWork.ts";
 import type { SavedWork } from "./work.ts";
 
 export interface CheckedWork {
-  /** Undefined: there is none, or no rig of it can be read. */
+  /** Undefined: no work was kept, or its rig cannot be read. */
   readonly work: SavedWork | undefined;
   readonly notices: readonly Omit<Notice, "id">[];
   /** A document that could not be read, to be set aside. */

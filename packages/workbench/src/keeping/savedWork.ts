@@ -9,12 +9,12 @@ import type { WrittenRig } from "../documents/documents.ts";
 import type { ReadRig, SessionSlice } from "../inHand/state.ts";
 import { KEPT_PARTS, type KeptPart, type SavedWork } from "./work.ts";
 
-/** What of it could not be read: a part of the session, all of it, or the rig as it was being typed. */
+/** What of the saved work could not be read: a part of the session, the whole session, or the rig as it was being typed. */
 export type LostPart = KeptPart | "session" | "entries";
 
 export type SavedReading =
   | { readonly ok: true; readonly work: SavedWork; readonly lost: readonly LostPart[] }
-  /** No rig of it can be read: with its faults, and the document to be set aside, where there is one. */
+  /** The saved work has no readable rig. It comes with the faults, and with the document to set aside, if there is a document. */
   | { readonly ok: false; readonly issues: readonly RigIssue[]; readonly document: WrittenRig | undefined };
 
 const share = z.number().min(0).max(1);

@@ -1,4 +1,4 @@
-/** The work in hand as it is kept on a device: written soon after every change. */
+/** The current work as it is kept on a device: written soon after every change. */
 import type { WrittenRig } from "../documents/documents.ts";
 import type { Sandbox } from "../inHand/sandbox.ts";
 import type { SandboxState, SessionSlice } from "../inHand/state.ts";

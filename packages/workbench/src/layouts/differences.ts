@@ -1,4 +1,4 @@
-/** The rows of the table of differences: this what-if, then all of them. Every figure is written by the words package. */
+/** The rows of the table of differences: first this what-if, then all what-ifs. The words package writes every figure. */
 
 import {
   type ComparisonRow,
@@ -40,7 +40,7 @@ export function fallRows(
   runs: readonly WhatIfOutcome[],
   fails: readonly boolean[] = [],
 ): readonly TableRow[] {
-  // A run that ends on the ground pulls on nothing any more: small numbers of it are no merit, nor are those of a layout that fails.
+  // After a run ends on the ground nothing is pulled any more, so its small numbers are no merit; nor are those of a layout that fails.
   const lost = runs.map((one) => !one.ok || isLost(one));
   const without = lost.map((one, i) => one || fails[i] === true);
   const row = (

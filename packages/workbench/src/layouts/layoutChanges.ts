@@ -9,12 +9,12 @@ export interface LayoutChange {
   readonly path: string;
   /** "Backup, Slack". */
   readonly label: string;
-  /** As typed; "none" where there is no such entry. */
+  /** The value as typed; "none" if the document has no such entry. */
   readonly before: string;
   readonly after: string;
 }
 
-/** Not of the rig itself. */
+/** Fields that are not compared: they say nothing about the rig itself. */
 const FIELDS_NOT_COMPARED = new Set(["name", "id", "notes", "secondline", "invented", "unconfirmed"]);
 const NO_VALUE = sayLayouts("layoutChanges.none");
 

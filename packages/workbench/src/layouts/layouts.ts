@@ -1,6 +1,6 @@
 /**
  * The layouts side by side. Each is a whole sandbox of its own: a document with undo that keeps its last good state, and
- * runs with progress. The first is the rig in hand itself, so that nothing has to be copied back and forth.
+ * runs with progress. The first is the open rig itself, so that nothing has to be copied back and forth.
  */
 import { sayLayouts } from "@secondline/words/page/layouts";
 import { createStore, type StoreApi } from "zustand/vanilla";
@@ -13,7 +13,7 @@ export interface Layout {
   readonly sandbox: Sandbox;
 }
 export interface LayoutsState {
-  /** From one to four; the first is the rig in hand. */
+  /** One to four layouts; the first is the open rig. */
   readonly layouts: readonly Layout[];
 }
 
@@ -31,11 +31,11 @@ export interface Layouts {
   readonly store: StoreApi<LayoutsState>;
   /** Puts one more beside the others, at its old place if it had one; undefined when there are four. */
   readonly add: (written: WrittenLayout, place?: number) => Layout | undefined;
-  /** Takes a layout away; the rig in hand stays. Returns what brings it back. */
+  /** Takes a layout away; the open rig stays. Returns what brings it back. */
   readonly remove: (id: string) => (() => void) | undefined;
-  /** Lets every layout follow the what-if of the rig in hand; returns what ends that. */
+  /** Lets every layout follow the what-if of the open rig; returns what ends that. */
   readonly follow: () => () => void;
-  /** All but the rig in hand, to be kept. */
+  /** All but the open rig, to be kept. */
   readonly written: () => readonly WrittenLayout[];
   /** Calls back when a layout comes, goes or is changed. */
   readonly onChange: (listener: () => void) => () => void;
@@ -95,7 +95,7 @@ export function createLayouts(inHand: Sandbox, services: Services, kept: readonl
     });
   }
 
-  // What is known of the rig in hand is known of a change to it: the same webbing, on the same day.
+  // What is known of the open rig is known of a change to it: the same webbing, on the same day.
   inHand.store.subscribe(({ assessment: now }, { assessment: before }) => {
     for (const { sandbox } of others()) {
       if (now.known !== before.known) sandbox.actions.know(now.known);

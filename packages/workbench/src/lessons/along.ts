@@ -4,7 +4,7 @@ import { rigStrengths } from "@secondline/scenarios";
 import type { LessonRun } from "./facts.ts";
 
 export interface AlongLine {
-  /** From A [natural m]; what 95 % of such webbing holds [N]. */
+  /** Place from A [natural m], and what 95 % of such webbing holds [N]. */
   readonly zones: readonly { readonly from: number; readonly to: number; readonly strength5: number }[];
   readonly length: number;
   /** End of the scale [N]. */
@@ -44,7 +44,7 @@ export function alongLine(run: LessonRun): AlongLine {
   return made;
 }
 
-/** Of every element of the main line, from A, what it carries in the frame of a moment; parted ones carry nothing [N]. */
+/** The tension of every element of the main line, from A, in the frame of a moment [N]; parted elements carry nothing. */
 export function carriedAt(
   { frames }: Pick<Recording, "frames">,
   time: number,

@@ -1,9 +1,9 @@
-/** What was predicted and what came of it, as plain text to read aloud and to hand out. Numbers are those of the runs that were made. */
+/** Predictions and results, as plain text to read aloud and to hand out. The numbers are those of the runs that were made. */
 import { isFixed } from "@secondline/words/page/lessons";
 import { judgement } from "./judge.ts";
-import type { Kept, Try } from "./kept.ts";
-import { LESSONS, type Lesson, type LessonId, type Scale } from "./lessons.ts";
-import { resultWords, saidWords } from "./quantity.ts";
+import type { KeptTries, Try } from "./kept.ts";
+import { LESSONS, type Lesson, type LessonId, type SliderScale } from "./lessons.ts";
+import { lessonResultWords, saidWords } from "./quantity.ts";
 import { say, type WordKey } from "./words.ts";
 
 /** A lesson with the learner's last try. */
@@ -13,7 +13,7 @@ export interface Tried {
   readonly last: (Try & { readonly result: number }) | undefined;
 }
 
-export const triedIn = (kept: Kept): readonly Tried[] =>
+export const triedIn = (kept: KeptTries): readonly Tried[] =>
   LESSONS.map((lesson, i) => {
     const last = kept[lesson.id]?.findLast((one) => one.result !== undefined);
     return { lesson, number: i + 1, last: last as Tried["last"] };
@@ -35,7 +35,7 @@ export function fixedText(key: WordKey): string | undefined {
 export function spokenTry({ lesson, last }: Tried): string {
   if (!last) return say("text.notTried");
   const { scale } = lesson;
-  const result = resultWords(last.result, scale);
+  const result = lessonResultWords(last.result, scale);
   const values = {
     predicted: saidWords(last.predicted, scale),
     result,
@@ -45,7 +45,7 @@ export function spokenTry({ lesson, last }: Tried): string {
 }
 
 /** All lessons, a paragraph each. */
-export function aloud(kept: Kept): string {
+export function aloud(kept: KeptTries): string {
   const parts = triedIn(kept).map((one) => {
     const { id } = one.lesson;
     const summary = fixedText(`${id}.summary` as WordKey);
@@ -62,12 +62,12 @@ export function aloud(kept: Kept): string {
   return `${[say("text.title"), ...parts, say("list.invented")].join("\n\n")}\n`;
 }
 
-/** What was said at the last try of a lesson, and what came of it; that it was not tried, where it was not to the end. */
-export function lastTryWords(kept: Kept, id: LessonId, scale: Scale): string {
+/** The prediction and the result of the last try of a lesson; a lesson without a finished try is told as not tried. */
+export function lastTryWords(kept: KeptTries, id: LessonId, scale: SliderScale): string {
   const last = kept[id]?.at(-1);
   if (last?.result === undefined) return say("list.none");
   return say("list.kept", {
     predicted: saidWords(last.predicted, scale),
-    result: resultWords(last.result, scale),
+    result: lessonResultWords(last.result, scale),
   });
 }

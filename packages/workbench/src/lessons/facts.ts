@@ -12,7 +12,7 @@ import type {
   WhatIfOutcome,
 } from "@secondline/scenarios";
 import { broughtIn, quantity, tellBasis, englishWords as words } from "@secondline/words";
-import { LINE_HEIGHT } from "./rigs.ts";
+import { RIG_HEIGHT } from "./rigs.ts";
 
 /** One run of a lesson's rig: the fall for the eye, and what its parts had to carry. */
 export interface LessonRun {
@@ -34,13 +34,13 @@ export function crossingOf(swept: Swept | undefined): Crossing | undefined {
 
 const GRAVITY = 9.80665;
 
-export function partOf(run: LessonRun, id: PartId): PartOutcome | undefined {
+export function partOutcomeOf(run: LessonRun, id: PartId): PartOutcome | undefined {
   return run.study.parts.find((part) => part.id === id);
 }
 
 /** What the rule says of a part in this one what-if. */
 export function marginOf(run: LessonRun, id: PartId): ClassOutcome | undefined {
-  const part = partOf(run, id);
+  const part = partOutcomeOf(run, id);
   return part?.governing && part.byClass[part.governing];
 }
 
@@ -60,14 +60,14 @@ type Facts = Readonly<Record<string, string>>;
 
 /** What can be said before the prediction. */
 export function givenFacts(before: LessonRun): Facts {
-  return { height: quantity.length(LINE_HEIGHT), ...runFacts("before", before) };
+  return { height: quantity.length(RIG_HEIGHT), ...runFacts("before", before) };
 }
 
 /** What can be said after the run. */
 export function allFacts(before: LessonRun, after: LessonRun): Facts {
   const [was, is] = [before.outcome.drop ?? Number.NaN, after.outcome.drop ?? Number.NaN];
-  const knot = partOf(after, "backup.endA")?.factors.find(({ name }) => name.startsWith("knot"));
-  const mark = partOf(after, "main")?.factors.find(({ name }) => name === "clamp mark");
+  const knot = partOutcomeOf(after, "backup.endA")?.factors.find(({ name }) => name.startsWith("knot"));
+  const mark = partOutcomeOf(after, "main")?.factors.find(({ name }) => name === "clamp mark");
   return {
     ...givenFacts(before),
     ...runFacts("after", after),

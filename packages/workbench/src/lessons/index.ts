@@ -2,7 +2,7 @@ export { alongLine, carriedAt } from "./along.ts";
 export { aloud, fixedText, halfWithin, lastTryWords, spokenTry, type Tried, triedIn } from "./aloud.ts";
 export { allFacts, crossingOf, givenFacts, type LessonRun, storyOf } from "./facts.ts";
 export { judgement } from "./judge.ts";
-export { type Kept, keepOrTell, readKept, type Try } from "./kept.ts";
+export { type KeptTries, keepOrTell, readKept, type Try } from "./kept.ts";
 export {
   createLessonDesk,
   type Guess,
@@ -12,6 +12,6 @@ export {
   readGuess,
   reasonWords,
 } from "./lessonDesk.ts";
-export { LESSONS, type Lesson, type LessonId, type LessonPlace, type Scale } from "./lessons.ts";
-export { onScale, resultWords, saidWords } from "./quantity.ts";
+export { LESSONS, type Lesson, type LessonId, type LessonPlace, type SliderScale } from "./lessons.ts";
+export { lessonResultWords, onScale, saidWords } from "./quantity.ts";
 export { prose, say, type WordKey } from "./words.ts";

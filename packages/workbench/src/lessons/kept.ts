@@ -15,7 +15,7 @@ export interface Try {
   /** Milliseconds since 1970. */
   readonly when: number;
 }
-export type Kept = Readonly<Partial<Record<LessonId, readonly Try[]>>>;
+export type KeptTries = Readonly<Partial<Record<LessonId, readonly Try[]>>>;
 
 const KEY = "secondline.lessons";
 /** What lessons were called before they had their present name. */
@@ -25,7 +25,7 @@ const MOST_TRIES = 20;
 const LONGEST_REASON = 400;
 
 /** What was kept; what cannot be read is set aside and gives an empty record. */
-export function readKept(shelf: Shelf): Kept {
+export function readKept(shelf: Shelf): KeptTries {
   const text = shelf.getItem(KEY);
   if (text === null) return {};
   const json = readJson(text, FORMAT);
@@ -49,8 +49,8 @@ export function readKept(shelf: Shelf): Kept {
   return kept;
 }
 
-/** With one more try; throws what the storage throws when it is full or forbidden. */
-export function keep(shelf: Shelf, kept: Kept, id: LessonId, one: Try): Kept {
+/** Keeps one more try; throws what the storage throws when it is full or forbidden. */
+export function keep(shelf: Shelf, kept: KeptTries, id: LessonId, one: Try): KeptTries {
   const own = one.ownReason?.slice(0, LONGEST_REASON);
   const tidy: Try = own === undefined ? one : { ...one, ownReason: own };
   const next = { ...kept, [id]: [...(kept[id] ?? []), tidy].slice(-MOST_TRIES) };
@@ -73,11 +73,11 @@ function isTry(value: unknown): value is Try {
 /** The same; where it cannot be kept it counts until the page is closed, and the trouble is told. */
 export function keepOrTell(
   shelf: Shelf,
-  kept: Kept,
+  kept: KeptTries,
   id: LessonId,
   one: Try,
   onTrouble: (error: unknown) => void,
-): Kept {
+): KeptTries {
   try {
     return keep(shelf, kept, id, one);
   } catch (error) {

@@ -7,7 +7,7 @@ import type { LessonRun } from "./facts.ts";
 import { judgement } from "./judge.ts";
 import type { Try } from "./kept.ts";
 import type { Lesson } from "./lessons.ts";
-import { onScale, resultWords, saidWords } from "./quantity.ts";
+import { lessonResultWords, onScale, saidWords } from "./quantity.ts";
 import { say } from "./words.ts";
 
 export interface Guess {
@@ -45,7 +45,7 @@ export interface LessonDeskServices extends LessonServices {
   /** Milliseconds since 1970. */
   readonly now: () => number;
   readonly onTry: (one: Try) => void;
-  /** For those who hear the page. */
+  /** Speaks a text to people who listen to the page. */
   readonly announce: (text: string) => void;
 }
 
@@ -108,7 +108,7 @@ function tryOf({ predicted, reason, ownReason }: Guess, result: number | undefin
 }
 
 function spoken({ scale }: Lesson, predicted: number, result: number): string {
-  const words = resultWords(result, scale);
+  const words = lessonResultWords(result, scale);
   const judged = judgement(predicted, result, words);
   return say("announce.result", { predicted: saidWords(predicted, scale), result: words, judgement: judged });
 }

@@ -1,7 +1,7 @@
 /** The lessons: what is run, what is asked, and which number of the run answers it. */
 import type { WhatIf } from "@secondline/scenarios";
 import type { WrittenRig } from "../documents/documents.ts";
-import { crossingOf, type LessonRun, marginOf, partOf, wayOut } from "./facts.ts";
+import { crossingOf, type LessonRun, marginOf, partOutcomeOf, wayOut } from "./facts.ts";
 import * as rigs from "./rigs.ts";
 import type { WordKey } from "./words.ts";
 
@@ -16,11 +16,11 @@ export const LESSON_IDS = [
   "howFar",
 ] as const;
 export type LessonId = (typeof LESSON_IDS)[number];
-/** What of the lessons is open: one of them, or the page that closes them. */
+/** The open lesson, or the closing page after the last lesson. */
 export type LessonPlace = LessonId | "closing";
 
 /** What a slider offers, in the unit that is shown. */
-export interface Scale {
+export interface SliderScale {
   readonly unit: "kmh" | "m" | "kN" | "%";
   /** What its results are, which says to which side they are rounded. */
   readonly quantity: "speed" | "drop" | "load" | "strength" | "slack";
@@ -45,7 +45,7 @@ export interface Lesson {
   /** What is asked about. */
   readonly after: WrittenRig;
   readonly whatIf: WhatIf;
-  readonly scale: Scale;
+  readonly scale: SliderScale;
   /** The number asked for, of either run, in SI; undefined where the run does not have it. */
   readonly read: (run: LessonRun) => number | undefined;
   /** Whether the two runs went as the lesson's texts say: where they did not, only what happened is told. */
@@ -62,8 +62,8 @@ export interface Lesson {
 
 const MAIN_FAILS: WhatIf = { kind: "mainFails", at: 0.5, cutAt: 0, walker: "hanging" };
 const LEASH_FALL: WhatIf = { kind: "leashFall", at: 0.5 };
-const metres = (to: number): Scale => ({ unit: "m", quantity: "drop", from: 0, to, step: 0.5, size: 1 });
-const kilonewtons = (quantity: "load" | "strength", to: number): Scale => ({
+const metres = (to: number): SliderScale => ({ unit: "m", quantity: "drop", from: 0, to, step: 0.5, size: 1 });
+const kilonewtons = (quantity: "load" | "strength", to: number): SliderScale => ({
   unit: "kN",
   quantity,
   from: 0,
@@ -73,14 +73,14 @@ const kilonewtons = (quantity: "load" | "strength", to: number): Scale => ({
 });
 const drop = ({ outcome }: LessonRun) => outcome.drop;
 const pull = ({ outcome }: LessonRun) => outcome.peaks?.leash;
-/** After over before, of something that both runs have; no number where one has not [-]. */
+/** A quantity after over before [-]; no number if one of the runs does not have the quantity. */
 const ratio = (read: Lesson["read"], before: LessonRun, after: LessonRun) =>
   (read(after) ?? Number.NaN) / (read(before) ?? Number.NaN);
 const holdsIn = (id: "backup.endA" | "main") => (run: LessonRun) => marginOf(run, id)?.strength5;
 
 const bothCaught = (before: LessonRun, after: LessonRun) => wayOut(before) === "caught" && wayOut(after) === "caught";
 
-/** Of thirty falls so many must give a number for the lesson to be told [-]. */
+/** So many of thirty falls must give a number; else the lesson is not told [-]. */
 const ENOUGH_FALLS = 25;
 
 export const LESSONS: readonly Lesson[] = [
@@ -123,10 +123,10 @@ export const LESSONS: readonly Lesson[] = [
     read: holdsIn("backup.endA"),
     went: (before, after) =>
       wayOut(before) === "caught" &&
-      partOf(before, "backup.endA")?.verdict !== "fails" &&
+      partOutcomeOf(before, "backup.endA")?.verdict !== "fails" &&
       ratio(holdsIn("backup.endA"), before, after) < 0.5,
     why: (after) => {
-      if (partOf(after, "backup.endA")?.verdict !== "fails") return "knot.whyHolds";
+      if (partOutcomeOf(after, "backup.endA")?.verdict !== "fails") return "knot.whyHolds";
       return wayOut(after) === "lost" ? "knot.whyParts" : "knot.whyFails";
     },
   },

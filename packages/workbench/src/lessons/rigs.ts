@@ -6,7 +6,7 @@ import { editDocument } from "@secondline/rig";
 import type { WrittenRig } from "../documents/documents.ts";
 
 const INVENTED = "assumed: invented for this lesson";
-// All that is known of a part is said: what is not said counts at its worst.
+// The rigs say everything about every part: what a rig does not say counts at its worst.
 const AS_NEW = { outside: "0 months", age: "0 months", wet: false };
 
 const bolt = (name: string) => ({ name, kind: "bolt", strength: "25 kN", basis: INVENTED, pullAngle: "90 deg" });
@@ -20,12 +20,12 @@ const sewnLoop = (strength: string) => ({ kind: "sewnLoop", strength, basis: INV
 const weblock = (clamped: string) => ({ kind: "weblock", strength: "45 kN", basis: INVENTED, clamped, bend: 8 });
 
 /** Above the floor of the gap [m]. */
-export const LINE_HEIGHT = 45;
+export const RIG_HEIGHT = 45;
 
 /** A gap with steep sides, `span` wide [m]. */
 function gap(span: number): readonly (readonly [string, string])[] {
   const edge = Math.min(2.5, span / 8);
-  const point = (x: number, share: number) => [`${Number(x.toFixed(2))} m`, `${-share * LINE_HEIGHT} m`] as const;
+  const point = (x: number, share: number) => [`${Number(x.toFixed(2))} m`, `${-share * RIG_HEIGHT} m`] as const;
   return [
     point(0, 0.01),
     point(edge / 2, 0.09),

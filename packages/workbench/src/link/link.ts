@@ -73,7 +73,7 @@ function unpack(packed: string): string | undefined {
   });
   try {
     const bytes = fromBase64(packed);
-    // In small bites, so that the limit stops it before it has unpacked much more.
+    // It unpacks in small pieces, so that the limit stops it before it has unpacked much more.
     const bite = 4096;
     for (let at = 0; at < bytes.length; at += bite)
       inflate.push(bytes.subarray(at, at + bite), at + bite >= bytes.length);

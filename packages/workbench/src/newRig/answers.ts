@@ -12,20 +12,20 @@ interface AsField {
 interface AsOwn {
   readonly kind: "depth" | "spot" | "shape" | "yesNo" | "points" | "places" | "age";
 }
-export type Answer = (AsField | AsOwn) & {
+export type NewRigAnswer = (AsField | AsOwn) & {
   /** Value of the template, as it would be typed; empty: the template says nothing, and the worst counts. */
   readonly start: string;
-  /** Values of the rig that it confirms; one that several answers name is confirmed by all of them together. */
+  /** Values of the rig that this answer confirms. A value that several answers name is confirmed only by all these answers together. */
   readonly confirms: readonly string[];
 };
 
-const field = (path: string, start: string, confirms: readonly string[] = [path]): Answer => ({
+const field = (path: string, start: string, confirms: readonly string[] = [path]): NewRigAnswer => ({
   kind: "field",
   field: path,
   start,
   confirms,
 });
-const own = (kind: AsOwn["kind"], start: string, confirms: readonly string[] = []): Answer => ({
+const own = (kind: AsOwn["kind"], start: string, confirms: readonly string[] = []): NewRigAnswer => ({
   kind,
   start,
   confirms,
@@ -83,7 +83,7 @@ export const ANSWERS = {
   age: own("age", "", NEW_PART_ANSWERS),
   outside: field("leash.condition.outside", "", []),
   sun: field("leash.condition.sun", "", []),
-} as const satisfies Readonly<Record<string, Answer>>;
+} as const satisfies Readonly<Record<string, NewRigAnswer>>;
 export type AnswerId = keyof typeof ANSWERS;
 export const ANSWER_IDS = Object.keys(ANSWERS) as readonly AnswerId[];
 

@@ -1,9 +1,9 @@
-/** What is wrong with answers, as data: the place, what it is, and where there is one a value that would do. */
+/** Faults of answers, as data: the place, the kind of fault, and a value that would do, if there is such a value. */
 import type { RigIssue } from "@secondline/rig";
 import type { AnswerId } from "./answers.ts";
 
-/** The answer that is meant; `rig`: what no single answer says. */
-export type Place = AnswerId | "profile" | "stocks" | "rig";
+/** The answer that is at fault; `rig`: a fault of no single answer. */
+export type AnswerPlace = AnswerId | "profile" | "stocks" | "rig";
 
 export type FaultKind =
   | "yesNo"
@@ -17,20 +17,20 @@ export type FaultKind =
   | "shape"
   | "age";
 
-export type Fault =
+export type NewRigFault =
   /** Told by the rig's own check, in its words. */
-  | { readonly kind: "issue"; readonly place: Place; readonly issue: RigIssue; readonly remedy?: string }
+  | { readonly kind: "issue"; readonly place: AnswerPlace; readonly issue: RigIssue; readonly remedy?: string }
   | {
       readonly kind: FaultKind;
-      readonly place: Place;
+      readonly place: AnswerPlace;
       readonly values: Readonly<Record<string, string | number>>;
       /** A value that would do in its place. */
       readonly remedy?: string;
     };
 
-/** What can be, and seldom is: it stands in nobody's way. */
-export interface Doubt {
+/** An answer that is possible but unusual. It stops nobody. */
+export interface AnswerDoubt {
   readonly kind: "unusual" | "tensionHigh" | "noBackup" | "wideGap" | "olderOutside";
-  readonly place: Place;
+  readonly place: AnswerPlace;
   readonly values: Readonly<Record<string, string | number>>;
 }

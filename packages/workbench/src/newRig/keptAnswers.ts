@@ -1,4 +1,4 @@
-/** Answers that are not finished, kept on this device: a reload loses none of them. */
+/** Unfinished answers, kept on this device: a reload loses no answer. */
 
 import { type Shelf, setAside } from "../keeping/shelf.ts";
 import type { Answers } from "./answers.ts";

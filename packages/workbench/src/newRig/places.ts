@@ -39,7 +39,7 @@ export function readPlaces(text: string, span: number): PlacesReading {
   return { ok: true, metres: [...new Set(metres)].sort((a, b) => a - b) };
 }
 
-/** From anchor A on, at every so many metres. */
+/** Places from anchor A on, one every so many metres. */
 function evenly(
   text: string,
   span: number,

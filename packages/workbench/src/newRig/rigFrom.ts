@@ -3,26 +3,26 @@ import { fieldAt, parseQuantity, type Rig, type RigDocument, readRig } from "@se
 import { lowestProfile } from "../ground/lowest.ts";
 import { shareAt } from "../side/connections.ts";
 import { ANSWER_IDS, ANSWERS, type AnswerId, type Answers, answerOf, QUESTIONS, type QuestionId } from "./answers.ts";
-import { doubtsOf } from "./doubts.ts";
-import type { Doubt, Fault, FaultKind, Place } from "./fault.ts";
+import { answerDoubts } from "./doubts.ts";
+import type { AnswerDoubt, AnswerPlace, FaultKind, NewRigFault } from "./fault.ts";
 import { patternOf, valuesOf } from "./marks.ts";
 import { readPlaces } from "./places.ts";
-import { rigOf, type Said, type SaidAnchor } from "./template.ts";
+import { rigFromAnswers, type Said, type SaidAnchor } from "./template.ts";
 
 export interface NewRig {
-  /** With its marks; where an answer cannot be read, as typed or as in the template. */
+  /** The rig with its marks. An answer that cannot be read stands as typed, or as in the template. */
   readonly document: RigDocument;
   /** Undefined while there is a fault. */
   readonly rig: Rig | undefined;
   readonly unconfirmed: readonly string[];
-  readonly faults: readonly Fault[];
-  readonly doubts: readonly Doubt[];
+  readonly faults: readonly NewRigFault[];
+  readonly doubts: readonly AnswerDoubt[];
 }
 
 /** Throws nothing: whatever is wrong is told. */
 export function rigFrom(answers: Answers): NewRig {
-  const faults: Fault[] = [];
-  const bare = rigOf(said(answers, faults));
+  const faults: NewRigFault[] = [];
+  const bare = rigFromAnswers(said(answers, faults));
   const confirmed = confirmedPaths(answers);
   const unconfirmed = valuesOf(bare).filter((path) => !confirmed.has(path === "ground" ? path : patternOf(path)));
   const document = unconfirmed.length > 0 ? { ...bare, unconfirmed: [...unconfirmed] } : bare;
@@ -39,7 +39,7 @@ export function rigFrom(answers: Answers): NewRig {
     rig: good ? read.rig : undefined,
     unconfirmed,
     faults,
-    doubts: good ? doubtsOf(answers, read.rig) : [],
+    doubts: good ? answerDoubts(answers, read.rig) : [],
   };
 }
 
@@ -66,7 +66,7 @@ const metres = (text: string, otherwise: number): number => {
   return read.ok && read.value !== 0 ? read.value : otherwise;
 };
 
-function said(answers: Answers, faults: Fault[]): Said {
+function said(answers: Answers, faults: NewRigFault[]): Said {
   const of = (id: AnswerId) => answerOf(answers, id).trim();
   const site = { span: metres(of("span"), 50), rise: metres(of("rise"), 0) };
   const age = ageOf(of, faults);
@@ -91,7 +91,7 @@ function said(answers: Answers, faults: Fault[]): Said {
 
 type Of = (id: AnswerId) => string;
 
-function groundOf(answers: Answers, of: Of, site: { span: number; rise: number }, faults: Fault[]) {
+function groundOf(answers: Answers, of: Of, site: { span: number; rise: number }, faults: NewRigFault[]) {
   if (answers.profile) return answers.profile.map((point): [string, string] => [...point]);
   const read = lowestProfile(of("lowest"), of("lowestAt"), of("shape"), site);
   if (read.ok) return read.profile.map((point): [string, string] => [...point]);
@@ -108,7 +108,7 @@ function lowestOrNone(site: { span: number; rise: number }): [string, string][] 
 
 const WORDS_FOR_NO = ["no", "none", "without"];
 
-function backupOf(answers: Answers, of: Of, span: number, faults: Fault[]): Said["backup"] {
+function backupOf(answers: Answers, of: Of, span: number, faults: NewRigFault[]): Said["backup"] {
   const answer = of("backup").toLowerCase();
   if (WORDS_FOR_NO.includes(answer)) return undefined;
   if (answer !== "yes") own(faults, "yesNo", "backup", { got: of("backup") }, "yes");
@@ -123,7 +123,7 @@ function backupOf(answers: Answers, of: Of, span: number, faults: Fault[]): Said
   };
 }
 
-function anchorOf(side: "A" | "B", answers: Answers, of: Of, faults: Fault[]): SaidAnchor {
+function anchorOf(side: "A" | "B", answers: Answers, of: Of, faults: NewRigFault[]): SaidAnchor {
   const [points, kind, strength, legAngle] = [
     `points${side}`,
     `kind${side}`,
@@ -142,7 +142,7 @@ function anchorOf(side: "A" | "B", answers: Answers, of: Of, faults: Fault[]): S
   };
 }
 
-function ageOf(of: Of, faults: Fault[]): Pick<Said, "condition" | "isNew"> {
+function ageOf(of: Of, faults: NewRigFault[]): Pick<Said, "condition" | "isNew"> {
   const [age, outside, sun] = [of("age"), of("outside"), of("sun")];
   if (age.toLowerCase() === "new") return { condition: { age: "0 months", outside: "0 months" }, isNew: true };
   const read = age === "" ? undefined : parseQuantity(age, "time");
@@ -156,9 +156,9 @@ function ageOf(of: Of, faults: Fault[]): Pick<Said, "condition" | "isNew"> {
 }
 
 function own(
-  faults: Fault[],
+  faults: NewRigFault[],
   kind: FaultKind,
-  place: Place,
+  place: AnswerPlace,
   values: Readonly<Record<string, string | number>>,
   remedy?: string,
 ): void {
@@ -166,7 +166,7 @@ function own(
 }
 
 /** The answer that a value of the document comes from. */
-function placeOf(path: string, answers: Answers): Place {
+function placeOf(path: string, answers: Answers): AnswerPlace {
   if (path.startsWith("ground")) return answers.profile ? "profile" : "lowest";
   if (path.startsWith("stocks")) return "stocks";
   // The condition of one part is that of all.
@@ -190,7 +190,7 @@ const UNIT_OF_ANSWER: Readonly<Partial<Record<string, string>>> = {
 };
 
 /** A number without its unit: with the usual one it would do. */
-function remedyOf(place: Place, answers: Answers): { readonly remedy?: string } {
+function remedyOf(place: AnswerPlace, answers: Answers): { readonly remedy?: string } {
   if (place === "profile" || place === "stocks" || place === "rig") return {};
   const text = answerOf(answers, place).trim();
   const answer = ANSWERS[place];

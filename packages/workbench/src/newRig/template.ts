@@ -35,7 +35,7 @@ export interface Said {
   readonly leashLength: string;
   readonly knot: string;
   readonly mass: string;
-  /** Of every part; undefined: nobody said, and the worst counts. */
+  /** The condition of every part; undefined: nobody said, and the worst counts. */
   readonly condition: Condition | undefined;
   readonly isNew: boolean;
 }
@@ -49,7 +49,7 @@ export interface SaidAnchor {
 }
 
 /** The whole document of a new rig. */
-export function rigOf(said: Said): RigDocument {
+export function rigFromAnswers(said: Said): RigDocument {
   const aged = said.condition ? { condition: said.condition } : {};
   const end = {
     kind: "weblock" as const,

@@ -1,4 +1,4 @@
-/** What is written around a picture of a run: what it shows and of which state, what came of it, what to beware of. */
+/** The words around a picture of a run: what it shows, of which state, the result, and the cautions. */
 import type { PictureWords } from "@secondline/figures";
 import { VERSION } from "@secondline/scenarios";
 import { englishWords as words } from "@secondline/words";
@@ -12,7 +12,7 @@ const MESH = {
   standard: sayFiles("pictureWords.standardMesh"),
   fine: sayFiles("pictureWords.fineMesh"),
 } as const;
-/** Digits of the input's hash that are printed; the report bears all of them. */
+/** Digits of the input's hash that are printed; the report prints all digits. */
 const HASH_DIGITS = 16;
 
 /** `seen`: what of the run the picture shows, such as the moment. */
@@ -33,7 +33,7 @@ export function runWords(state: SandboxState, shown: ShownRun, seen: string, dat
   };
 }
 
-/** Without a verdict: the general cautions, and what is known of this one run. */
+/** The cautions without a verdict: the general ones, and what is known of this one run. */
 function runCautions({ assessed: { rig }, accuracy }: ShownRun): readonly string[] {
   return [
     ...words.generalCautions(),

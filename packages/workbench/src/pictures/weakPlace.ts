@@ -1,4 +1,4 @@
-/** Where the run in sight comes nearest to what is required of a part: named in the scene and in pictures of it. */
+/** The place where the run in sight comes nearest to a part's required margin: named in the scene and in its pictures. */
 
 import type { WeakPlace } from "@secondline/figures/scene";
 import { backupNaturalLength, mainNaturalLength, type Rig } from "@secondline/rig";

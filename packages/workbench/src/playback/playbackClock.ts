@@ -69,7 +69,7 @@ export interface ClockOptions {
   /** Length of a frame step [s]; normally 1 / recording.frames.rate. */
   readonly frameStep?: number;
   readonly speed?: Speed;
-  /** Without it nobody drives the clock but the caller of `tick`. */
+  /** Drives the clock; without it, only calls of `tick` drive the clock. */
   readonly frames?: FrameSource | null;
 }
 

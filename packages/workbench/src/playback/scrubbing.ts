@@ -1,5 +1,5 @@
 /** Fingers and mouse on a plot over time: one scrubs, two zoom and pan. Knows no page: places are those in the plot area [px]. */
-import { type Drawn, type PlotFrame, pinched, type TimeRange, timeOf, wheeled } from "@secondline/figures/time";
+import { type DrawnRange, type PlotFrame, pinched, type TimeRange, timeOf, wheeled } from "@secondline/figures/time";
 import type { PlaybackClock } from "./playbackClock.ts";
 
 /** What a gesture on the plot can reach; asked anew at every event. */
@@ -85,7 +85,7 @@ export class Scrubbing {
     if (other) this.#target().onRange(pinched(before.x, at.x, other.x, this.#drawn()));
   }
 
-  #drawn(): Drawn {
+  #drawn(): DrawnRange {
     const { range, frame, duration } = this.#target();
     return { range, width: frame.width, whole: duration };
   }

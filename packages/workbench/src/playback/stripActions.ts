@@ -1,6 +1,13 @@
 /** What buttons and keys ask of the time strip, done. */
 import type { Recording } from "@secondline/engine";
-import { eventRange, fitRange, type Mark, neighbouringMark, type TimeRange, zoomed } from "@secondline/figures/time";
+import {
+  type EventMark,
+  eventRange,
+  fitRange,
+  neighbouringMark,
+  type TimeRange,
+  zoomed,
+} from "@secondline/figures/time";
 import { clockDoes } from "./clockDoes.ts";
 import type { PlaybackClock } from "./playbackClock.ts";
 import type { KeyAction } from "./timeKeys.ts";
@@ -8,7 +15,7 @@ import type { KeyAction } from "./timeKeys.ts";
 export interface Strip {
   readonly clock: PlaybackClock;
   readonly recording: Recording;
-  readonly marks: readonly Mark[];
+  readonly marks: readonly EventMark[];
   /** The second cursor [s]; null: none. */
   readonly measure: number | null;
   readonly setMeasure: (time: number | null) => void;

@@ -24,7 +24,7 @@ export function kindsFor(
   whatIf: WhatIf,
   rig: Rig,
 ): readonly { readonly value: WhatIf["kind"]; readonly label: string }[] {
-  const all = legsOf(rig).length > 0 || whatIf.kind === "legFails" ? KINDS : KINDS.slice(0, 2);
+  const all = legChoices(rig).length > 0 || whatIf.kind === "legFails" ? KINDS : KINDS.slice(0, 2);
   const kinds = rig.walker.rescuer !== undefined || whatIf.kind === "rescue" ? [...all, RESCUE] : all;
   if (whatIf.kind !== "givesWay") return kinds;
   return [
@@ -42,7 +42,7 @@ export function ofKind(kind: WhatIf["kind"], now: WhatIf, rig: Rig): WhatIf {
     case "mainFails":
       return { kind, at: now.at, cutAt: 0, walker: "hanging" };
     case "legFails":
-      return { kind, at: now.at, ...readLeg(legsOf(rig)[0]?.value ?? "A0"), walker: "caught" };
+      return { kind, at: now.at, ...readLeg(legChoices(rig)[0]?.value ?? "A0"), walker: "caught" };
     case "rescue":
       return { kind, at: now.at };
     case "givesWay":
@@ -51,7 +51,7 @@ export function ofKind(kind: WhatIf["kind"], now: WhatIf, rig: Rig): WhatIf {
 }
 
 /** Legs that can fail: those of anchors with several points, as choices. */
-export function legsOf(rig: Rig): readonly { readonly value: string; readonly label: string }[] {
+export function legChoices(rig: Rig): readonly { readonly value: string; readonly label: string }[] {
   return (["A", "B"] as const).flatMap((name) => {
     const { points } = name === "A" ? rig.anchorA : rig.anchorB;
     if (points.length < 2) return [];

@@ -17,7 +17,7 @@ export function notTooShort(sight: Stretch, length: number): Stretch {
 }
 
 /** A place with as much webbing on either side as lets one see where it lies. */
-export function around({ from, to }: Stretch, length: number): Stretch {
+export function withSurroundings({ from, to }: Stretch, length: number): Stretch {
   const margin = Math.max(1, to - from);
   return panned({ from: from - margin, to: to + margin }, 0, length);
 }
@@ -28,7 +28,7 @@ export function following(sight: Stretch, place: Stretch, length: number): Stret
   return panned(sight, (place.from + place.to) / 2 - (sight.from + sight.to) / 2, length);
 }
 
-/** What of a webbing's strength counts: within its loaded span, all of it where it has none. */
+/** The zones of a webbing that count: those within its loaded span; without a loaded span, all zones. */
 export const loadedZones = ({ zones, state: { placement } }: WebbingFacts): readonly StrengthZone[] =>
   placement ? zonesWithin(zones, placement.from, placement.to) : zones;
 

@@ -1,4 +1,4 @@
-/** What stands under the drawing of a webbing: its weakest place, and what is needed of it. */
+/** The caption under the drawing of a webbing: its weakest place, and the strength that it needs. */
 import { quantity } from "@secondline/words";
 import { formatLength } from "@secondline/words/formats";
 import { sayWear } from "@secondline/words/page/wear";

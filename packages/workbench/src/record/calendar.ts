@@ -5,7 +5,7 @@ import { sayWear } from "@secondline/words/page/wear";
 import type { WrittenEntry } from "../documents/documents.ts";
 import { dayOf, isoOf } from "../wear/days.ts";
 import { dateWords } from "./dateWords.ts";
-import { type EntryKind, entryWords } from "./entryKinds.ts";
+import { type EntryFormKind, entryWords } from "./entryKinds.ts";
 import { shortLabel } from "./lanes.ts";
 
 export interface Stay {
@@ -13,11 +13,11 @@ export interface Stay {
   /** Undefined: it hangs still. */
   readonly to: number | undefined;
   readonly label: string;
-  /** With its dates. */
+  /** The label with its dates. */
   readonly title: string;
 }
 
-export interface Dated {
+export interface CalendarEntry {
   readonly entry: number;
   readonly day: number;
   readonly event: string;
@@ -54,7 +54,7 @@ function stayOf(open: Pick<Stay, "from" | "label">, to: number | undefined): Sta
   return { ...open, to, title };
 }
 
-export function datedOf(entries: readonly WrittenEntry[], kinds: readonly EntryKind[]): Dated[] {
+export function datedOf(entries: readonly WrittenEntry[], kinds: readonly EntryFormKind[]): CalendarEntry[] {
   return entries.flatMap((entry, i) => {
     const day = dayOf(entry.date);
     if (day === undefined) return [];
@@ -73,14 +73,14 @@ export function calendarSpan(days: readonly number[], on: number, ahead: readonl
   return [first - air, last + air];
 }
 
-export interface PlacedDate extends Dated {
+export interface PlacedDate extends CalendarEntry {
   readonly row: number;
   /** Its label stands to the left of its mark. */
   readonly left: boolean;
 }
 
-/** In as few rows as leave every mark free, with its label where there are `labels`; `width` is that of the drawing [px]. */
-export function placeDates(dated: readonly Dated[], x: Scale, labels: boolean, width: number): PlacedDate[] {
+/** Places the dates in as few rows as leave every mark free, with its label if `labels` is set. `width`: of the drawing [px]. */
+export function placeDates(dated: readonly CalendarEntry[], x: Scale, labels: boolean, width: number): PlacedDate[] {
   const reach = dated.map(({ day, label }) => {
     const at = x.px(day);
     const room = labels ? label.length * 6.3 + 6 : 0;

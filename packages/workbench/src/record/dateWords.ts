@@ -1,4 +1,5 @@
 /** Dates as they are read and drawn. */
+import type { CalendarTick } from "@secondline/figures/wear";
 import { monthName, shortDay } from "@secondline/words/dates";
 import { dayOf } from "../wear/days.ts";
 
@@ -13,17 +14,11 @@ export const dateWords = (iso: string): string => {
 /** A sentence with the dates in it written as everywhere in this view. */
 export const dated = (sentence: string): string => sentence.replace(/\b\d{4}-\d{2}-\d{2}\b/g, dateWords);
 
-export interface Tick {
-  readonly day: number;
-  readonly label: string;
-  readonly year: boolean;
-}
-
 /** Marks at month borders: every one, every third, or years only, as the room allows. */
-export function calendarTicks(from: number, to: number, most: number): Tick[] {
+export function calendarTicks(from: number, to: number, most: number): CalendarTick[] {
   const step = [1, 3, 6, 12].find((months) => (to - from) / (30.4 * months) <= most) ?? 12;
   const start = new Date(from * DAY_MS);
-  const ticks: Tick[] = [];
+  const ticks: CalendarTick[] = [];
   for (let month = 0; ; month += 1) {
     const date = new Date(Date.UTC(start.getUTCFullYear(), month, 1));
     const day = date.getTime() / DAY_MS;

@@ -2,9 +2,9 @@
 
 import { sayRecord } from "@secondline/words/page/record";
 import type { WrittenEntry } from "../documents/documents.ts";
-import { countOf } from "../wear/planEdits.ts";
+import { plannedCount } from "../wear/planEdits.ts";
 
-export type EntryField = { readonly key: string; readonly label: string; readonly hint?: string } & (
+export type EntryFormField = { readonly key: string; readonly label: string; readonly hint?: string } & (
   | { readonly kind: "text" | "quantity"; readonly optional?: boolean }
   | { readonly kind: "count" }
   | { readonly kind: "date"; readonly optional: true }
@@ -13,10 +13,10 @@ export type EntryField = { readonly key: string; readonly label: string; readonl
   | { readonly kind: "choice"; readonly options: readonly { readonly value: string; readonly label: string }[] }
 );
 
-export interface EntryKind {
+export interface EntryFormKind {
   readonly event: string;
   readonly label: string;
-  readonly fields: readonly EntryField[];
+  readonly fields: readonly EntryFormField[];
   /** A new entry of this kind, without its date. */
   readonly fresh: Readonly<Record<string, unknown>>;
   readonly say: (entry: WrittenEntry) => string;
@@ -34,23 +34,23 @@ const from = {
   hint: sayRecord("entryKinds.placeHint"),
 } as const;
 const to = { key: "to", label: sayRecord("entryKinds.to"), kind: "quantity" } as const;
-const at: EntryField = {
+const at: EntryFormField = {
   key: "at",
   label: sayRecord("entryKinds.middle"),
   kind: "quantity",
   hint: sayRecord("entryKinds.placeHint"),
 };
-const length: EntryField = { key: "length", label: sayRecord("entryKinds.length"), kind: "quantity" };
-const sun: EntryField = {
+const length: EntryFormField = { key: "length", label: sayRecord("entryKinds.length"), kind: "quantity" };
+const sun: EntryFormField = {
   key: "sun",
   label: sayRecord("entryKinds.light"),
   kind: "quantity",
   hint: sayRecord("entryKinds.lightHint"),
 };
-const wet: EntryField = { key: "wet", label: sayRecord("entryKinds.wetFromThisDay"), kind: "flag" };
-const falls: EntryField = { key: "falls", label: sayRecord("entryKinds.numberFalls"), kind: "count" };
+const wet: EntryFormField = { key: "wet", label: sayRecord("entryKinds.wetFromThisDay"), kind: "flag" };
+const falls: EntryFormField = { key: "falls", label: sayRecord("entryKinds.numberFalls"), kind: "count" };
 
-const placement: readonly EntryField[] = [
+const placement: readonly EntryFormField[] = [
   { key: "rig", label: sayRecord("entryKinds.rig"), kind: "text", hint: sayRecord("entryKinds.rigHint") },
   {
     key: "line",
@@ -88,7 +88,7 @@ const lineWords = (e: WrittenEntry) =>
   sayRecord(e.line === "backup" ? "entryKinds.theBackup" : "entryKinds.theMainLine");
 
 /** What webbing and other parts share. */
-const WEATHER: readonly EntryKind[] = [
+const WEATHER: readonly EntryFormKind[] = [
   {
     event: "shade",
     label: sayRecord("entryKinds.lightOrShade"),
@@ -105,8 +105,8 @@ const WEATHER: readonly EntryKind[] = [
   },
 ];
 
-const note: EntryField = { key: "note", label: sayRecord("entryKinds.note"), kind: "text", optional: true };
-/** An entry with what was noted of it. */
+const note: EntryFormField = { key: "note", label: sayRecord("entryKinds.note"), kind: "text", optional: true };
+/** An entry with its note. */
 const noted = (e: WrittenEntry, entry: string): string =>
   e.note === undefined ? entry : sayRecord("entryKinds.noted", { entry, note: word(e.note) });
 
@@ -115,7 +115,7 @@ const JUDGEMENTS = [
   { value: "doubtful", label: sayRecord("entryKinds.doubtful") },
   { value: "unfit", label: sayRecord("entryKinds.unfit") },
 ];
-const JUDGEMENT: readonly EntryField[] = [
+const JUDGEMENT: readonly EntryFormField[] = [
   { key: "by", label: sayRecord("entryKinds.inspector"), kind: "text" },
   { key: "found", label: sayRecord("entryKinds.finding"), kind: "text" },
   { key: "judgement", label: sayRecord("entryKinds.judged"), kind: "choice", options: JUDGEMENTS },
@@ -140,7 +140,7 @@ const judgedWords = (e: WrittenEntry) =>
   });
 
 /** What no factor is known for: it asks for an inspection. */
-const STORM: EntryKind = {
+const STORM: EntryFormKind = {
   event: "storm",
   label: sayRecord("entryKinds.stormOrLong"),
   fields: [
@@ -164,21 +164,21 @@ const STORM: EntryKind = {
 };
 
 const HARD_FALL = sayRecord("entryKinds.fallBeyondPlan");
-const hardNote: EntryField = { ...note, hint: sayRecord("entryKinds.hardFallHint") };
+const hardNote: EntryFormField = { ...note, hint: sayRecord("entryKinds.hardFallHint") };
 const hardWords = (e: WrittenEntry) =>
   noted(
     e,
     e.from === undefined ? HARD_FALL : sayRecord("entryKinds.fallBeyondPlanAlong", { stretch: stretchWords(e) }),
   );
 
-const within: EntryField = {
+const within: EntryFormField = {
   key: "within",
   label: sayRecord("entryKinds.goodWithin"),
   kind: "quantity",
   optional: true,
 };
 const walker = { key: "walker", label: sayRecord("entryKinds.walkersMass"), kind: "quantity" } as const;
-const walkerAt: EntryField = {
+const walkerAt: EntryFormField = {
   key: "at",
   label: sayRecord("entryKinds.walkersPlace"),
   kind: "quantity",
@@ -192,7 +192,7 @@ const DAMAGE = [
   { value: "cut", label: sayRecord("entryKinds.cut") },
 ];
 
-export const WEBBING_KINDS: readonly EntryKind[] = [
+export const WEBBING_KINDS: readonly EntryFormKind[] = [
   {
     event: "rigged",
     label: sayRecord("entryKinds.rigged"),
@@ -374,7 +374,7 @@ export const WEBBING_KINDS: readonly EntryKind[] = [
   },
 ];
 
-export const PART_KINDS: readonly EntryKind[] = [
+export const PART_KINDS: readonly EntryFormKind[] = [
   {
     event: "putUp",
     label: sayRecord("entryKinds.putUp"),
@@ -429,18 +429,23 @@ export const PART_KINDS: readonly EntryKind[] = [
   },
 ];
 
-/** Fields of a new entry. Where a rig is asked for, it is most often the one in hand. */
-export function freshFields(kinds: readonly EntryKind[], event: string, rigName: string): Record<string, unknown> {
+/** Fields of a new entry. Where a rig is asked for, it is most often the open one. */
+export function freshFields(kinds: readonly EntryFormKind[], event: string, rigName: string): Record<string, unknown> {
   const fresh = kinds.find((kind) => kind.event === event)?.fresh ?? {};
   return { ...fresh, ...(fresh.rig === "" ? { rig: rigName } : {}) };
 }
 
-export function entryWords(kinds: readonly EntryKind[], entry: WrittenEntry): string {
+export function entryWords(kinds: readonly EntryFormKind[], entry: WrittenEntry): string {
   return kinds.find((kind) => kind.event === entry.event)?.say(entry) ?? `Unknown entry "${entry.event}"`;
 }
 
 /** The same day as another kind of entry; fields that both have keep what was typed. */
-export function asKind(entry: WrittenEntry, kinds: readonly EntryKind[], event: string, rigName: string): WrittenEntry {
+export function asKind(
+  entry: WrittenEntry,
+  kinds: readonly EntryFormKind[],
+  event: string,
+  rigName: string,
+): WrittenEntry {
   const fresh = freshFields(kinds, event, rigName);
   const kept = Object.fromEntries(
     Object.keys(fresh).flatMap((key) => (entry[key] === undefined || key === "kind" ? [] : [[key, entry[key]]])),
@@ -449,10 +454,10 @@ export function asKind(entry: WrittenEntry, kinds: readonly EntryKind[], event: 
 }
 
 /** What an entry holds when `text` stands in the field: a number as a number, and nothing at all where it may be left empty. */
-export function fieldValue(field: EntryField, text: string): unknown {
+export function fieldValue(field: EntryFormField, text: string): unknown {
   switch (field.kind) {
     case "count":
-      return countOf(text);
+      return plannedCount(text);
     case "date":
     case "quantity":
       return text === "" ? undefined : text;

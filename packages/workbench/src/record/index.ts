@@ -28,14 +28,14 @@ export {
   testFormFields,
   typedIn,
 } from "../breakLog/testForm.ts";
-export { around, following, loadedZones, notTooShort, readOff } from "./along.ts";
+export { following, loadedZones, notTooShort, readOff, withSurroundings } from "./along.ts";
 export { alongCaption } from "./alongCaption.ts";
 export { calendarSpan, datedOf, type PlacedDate, placeDates, staysOf } from "./calendar.ts";
 export { calendarLayout } from "./calendarLayout.ts";
 export { calendarTicks, dated, dateWords } from "./dateWords.ts";
 export {
   asKind,
-  type EntryField,
+  type EntryFormField,
   entryWords,
   fieldValue,
   freshFields,
@@ -45,11 +45,11 @@ export {
 export { type LaidItem, type LaidLane, laneHeight, lanesHeight, layLanes } from "./laneLayout.ts";
 export { type LaneKind, lanesOf } from "./lanes.ts";
 export { ownerFields, ownersIn, ownerValue, withFreshWebbing, withOwnerField, withoutOwner } from "./ownerFields.ts";
-export { ownerName, partName, rigsIn } from "./ownerNames.ts";
+export { capitalPartName, ownerName, rigsIn } from "./ownerNames.ts";
 export { logText, openWearFile, readWearText, saysInvented } from "./readWear.ts";
 export { inWords, messagesUnder, whereAndWhat } from "./recordIssues.ts";
-export { type Dated, outlookOf, type TakeDownState, usable } from "./takeDownState.ts";
-export { takeDownMark, testLine, testsTaken } from "./takenWords.ts";
+export { type DatedOutlook, outlookOf, type TakeDownState, usable } from "./takeDownState.ts";
+export { takeDownMark, testLine, testsTakenWords } from "./takenWords.ts";
 export { createWearFiles, type Matching, type WearFilesState } from "./wearFiles.ts";
 export { earlierReplacements, type Replacement, wearReplacements } from "./wearReplacements.ts";
 export { exampleLogOf, wearStartWith } from "./wearStart.ts";

@@ -38,7 +38,7 @@ export function layLanes(lanes: readonly Lane[], x: Scale, width: number, wide: 
 /** How far a bar that goes on out of sight is drawn beyond the edge, where it is cut off [px]. */
 const CUT_BAR_LENGTH = 8;
 
-/** The label lies in its bar when it fits, else to the right of it, else to the left. */
+/** The label lies in its bar if it fits, else right of the bar, else left of the bar. */
 function layItem(item: LaneItem, x: Scale, edge: number) {
   const [left, right] = [x.px(Math.max(item.from, x.from)), x.px(Math.min(item.to, x.to))];
   const beyond = { left: item.from < x.from ? CUT_BAR_LENGTH : 0, right: item.to > x.to ? CUT_BAR_LENGTH : 0 };

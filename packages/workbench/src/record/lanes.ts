@@ -13,7 +13,7 @@ export interface LaneItem extends Stretch {
   readonly key: string;
   readonly kind: LaneKind;
   readonly label: string;
-  /** In full, for screen readers and tooltips. */
+  /** The full sentence, for screen readers and tooltips. */
   readonly name: string;
   /** Index of the entry it can be moved by; absent for what follows from others. */
   readonly entry?: number;

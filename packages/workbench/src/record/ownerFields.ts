@@ -48,7 +48,7 @@ export const withoutOwner = (record: WrittenRecord, { list, index }: Owner): Wri
   [list]: (record[list] as readonly unknown[]).toSpliced(index, 1),
 });
 
-/** With one more webbing, and where it stands. */
+/** The record with one more webbing, and the place of the webbing in it. */
 export function withFreshWebbing(record: WrittenRecord): { readonly record: WrittenRecord; readonly owner: Owner } {
   const webbings = record.webbings ?? [];
   const fresh: WrittenWebbing = {

@@ -9,11 +9,11 @@ import type { Owner } from "../wear/entryEdits.ts";
 export function ownerName(record: WrittenRecord, { list, index }: Owner): string {
   if (list === "webbings") return record.webbings?.[index]?.name ?? sayRecord("ownerChoice.noWebbingYet");
   const part = record.parts?.[index];
-  return part ? `${partName(part.part)}, ${part.rig}` : sayRecord("ownerChoice.noPartYet");
+  return part ? `${capitalPartName(part.part)}, ${part.rig}` : sayRecord("ownerChoice.noPartYet");
 }
 
 /** "anchorA.hardware.0" as "Anchor A, hardware 1". */
-export function partName(part: string): string {
+export function capitalPartName(part: string): string {
   const words = part
     .replace(/^anchor([AB])/, "anchor $1")
     .replaceAll(/\.(\d+)/g, (_, index) => ` ${Number(index) + 1}`);

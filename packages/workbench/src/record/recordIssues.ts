@@ -1,8 +1,7 @@
 /** Faults of the record as a form tells them: its fields have labels, not paths. */
-
+import type { RecordIssue } from "@secondline/strength";
 import { tellFault } from "@secondline/words/faults";
 import { sayBreakLog } from "@secondline/words/page/breakLog";
-import type { RecordIssue } from "../wear/wearStore.ts";
 import { PART_KINDS, WEBBING_KINDS } from "./entryKinds.ts";
 
 /** Messages of a field and of what lies under it. */

@@ -1,9 +1,9 @@
-/** Until when the rig in hand may stay up, as far as it is known. */
-import type { AssessmentIssue, Found, Outcome, Outlook } from "@secondline/scenarios";
+/** Until when the open rig may stay up, as far as it is known. */
+import type { AssessmentIssue, Outcome, Outlook, SearchResult } from "@secondline/scenarios";
 import type { SandboxState } from "../inHand/state.ts";
 import type { Job } from "../job/job.ts";
 
-/** Until when the rig in hand may stay up, or why nobody can say. */
+/** Until when the open rig may stay up, or why nobody can say. */
 export type TakeDownState =
   /** The record says nothing of the rig on this day. */
   | { readonly kind: "noFit" }
@@ -18,14 +18,14 @@ export type TakeDownState =
 
 /** Until they are worked out anew, `latest` are those of the state before. */
 interface DatesInHand {
-  readonly job: Job<Dated>;
-  readonly latest: Dated | undefined;
+  readonly job: Job<DatedOutlook>;
+  readonly latest: DatedOutlook | undefined;
 }
 
-/** Dates with the search that they rest on: while others are worked out, these are not of the state in hand. */
-export interface Dated {
+/** Dates with the search that they rest on: while others are worked out, these are not of the current state. */
+export interface DatedOutlook {
   readonly outlook: Outlook;
-  readonly found: Found;
+  readonly found: SearchResult;
 }
 
 /** Whether record and tests can be used for a date, and if not, why. */
@@ -38,7 +38,7 @@ export function usable({ assessment: { assessed, choice, leftOut, issues } }: Sa
   return leftOut && choice ? "leftOut" : "unlike";
 }
 
-/** The dates, once they are those of the verdict in hand. */
+/** The dates, once they are those of the current verdict. */
 export function outlookOf(state: TakeDownState): Outlook | undefined {
   const dated = state.kind === "ready" ? state.latest : undefined;
   return dated && state.kind === "ready" && dated.found.outcome === state.outcome ? dated.outlook : undefined;

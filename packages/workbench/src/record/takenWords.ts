@@ -27,7 +27,7 @@ export function testLine(test: BreakTest): string {
 }
 
 /** How many of the `given` break tests count, as the verdict has it. */
-export function testsTaken(
+export function testsTakenWords(
   { assessed, leftOut }: Pick<SandboxState["assessment"], "assessed" | "leftOut">,
   given: number,
 ): string {

@@ -1,4 +1,4 @@
-/** Records and logs that can take the place of those in hand. */
+/** Records and logs that can take the place of those that are open. */
 import { dayAndTime } from "@secondline/words/dates";
 import { sayWear } from "@secondline/words/page/wear";
 import type { BreakLog, EarlierWear, WearWork, WrittenRecord } from "../documents/documents.ts";
@@ -44,7 +44,7 @@ export function wearReplacements(example: {
   ];
 }
 
-/** Those that were replaced before, newest first. */
+/** Records and logs that were replaced before, newest first. */
 export const earlierReplacements = (earlier: readonly EarlierWear[]): Replacement[] =>
   earlier.map(({ name, replaced, work }, i) => ({
     label: sayWear("useWearFiles.earlier", { kind: i + 1, name }),

@@ -20,7 +20,7 @@ export function exampleLogOf(csv: string): BreakLog {
   return { name: sayWear("wearStore.exampleBreakLog"), invented: saysInvented(csv), tests: read.tests };
 }
 
-/** With the examples of a first visit. `now`: milliseconds since 1970. */
+/** Starts with the examples of a first visit. `now`: milliseconds since 1970. */
 export const wearStartWith = (record: WrittenRecord, log: BreakLog, now: () => number): WearStart => ({
   example: { record, log, stocks: {} },
   steps: {

@@ -1,4 +1,4 @@
-/** One webbing of the record beside the rig in hand: what it is made of, holds along its length, and must hold. */
+/** One webbing of the record beside the open rig: what it is made of, holds along its length, and must hold. */
 import { GENERIC_STOCKS, type LineStock, type Rig } from "@secondline/rig";
 import type { Outcome } from "@secondline/scenarios";
 import {
@@ -11,7 +11,7 @@ import {
 } from "@secondline/strength";
 import { isNamed } from "../wear/rigNamed.ts";
 
-/** What the webbing must hold by the verdict in hand, where most is asked of it: E times the factor that is required. */
+/** What the webbing must hold by the current verdict, where most is asked of it: E times the factor that is required. */
 export interface Needed {
   /** E [N]. */
   readonly demand: number;
@@ -24,13 +24,13 @@ export interface WebbingFacts {
   readonly state: WebbingState;
   /** Undefined: nobody said what it is made of. */
   readonly stock: LineStock | undefined;
-  /** The stock comes from the rig in hand. */
+  /** The stock comes from the open rig. */
   readonly fromRig: boolean;
   readonly zones: readonly StrengthZone[];
   readonly needed: Needed | undefined;
 }
 
-/** Of the webbing in that state: its stock from the rig in hand or as chosen, its strength along its length. */
+/** Facts of a webbing in that state: its stock, from the open rig or as chosen, and its strength along its length. */
 export function webbingFacts(
   state: WebbingState,
   given: {
@@ -38,7 +38,7 @@ export function webbingFacts(
     readonly record: WearRecord;
     /** Ids of generic stocks by webbing, as chosen. */
     readonly stocks: Readonly<Record<string, string>>;
-    /** Those that count in the verdict. */
+    /** Tests that count in the verdict. */
     readonly tests: readonly BreakTest[];
     readonly needed: Needed | undefined;
   },
@@ -50,7 +50,7 @@ export function webbingFacts(
   return { state, stock, fromRig: own !== undefined, zones, needed };
 }
 
-/** What a webbing is made of, if it hangs in the rig in hand, did or will. */
+/** What a webbing is made of, if it hangs in the open rig, did or will. */
 function stockInRig(rig: Rig, id: string, record: WearRecord): LineStock | undefined {
   const entries = record.webbings.find((webbing) => webbing.id === id)?.entries ?? [];
   for (const entry of entries.toReversed()) {
@@ -61,7 +61,7 @@ function stockInRig(rig: Rig, id: string, record: WearRecord): LineStock | undef
   return undefined;
 }
 
-/** Undefined where it does not hang in the rig in hand, or no event loads it. */
+/** Undefined where it does not hang in the open rig, or no event loads it. */
 export function neededBy(
   placement: WebbingState["placement"],
   outcome: Outcome | undefined,

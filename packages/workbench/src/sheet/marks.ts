@@ -8,11 +8,11 @@ import { pathsIn } from "../newRig/marks.ts";
 export const isInGroup = (path: string, group: string): boolean =>
   path === group || path.startsWith(`${group}.`) || path.startsWith(`${group}[`);
 
-/** Marks in any of these groups; all of them where no group is named. */
+/** Marks in any of these groups; all marks if no group is named. */
 export const marksInGroups = (document: WrittenRig, groups?: readonly string[]): readonly string[] =>
   marksIn(document).filter((path) => !groups || groups.some((group) => isInGroup(path, group)));
 
-/** Takes the marks of these values away, as one step; gives how many are left. */
+/** Takes the marks of these values away, as one step; returns how many marks are left. */
 export function confirmValues({ store, actions }: Sandbox, paths: readonly string[], label: string): number {
   const left = marksIn(store.getState().document.history.present.rig).filter((path) => !paths.includes(path));
   actions.edit("unconfirmed", left.length === 0 ? undefined : left, label);
@@ -22,7 +22,7 @@ export function confirmValues({ store, actions }: Sandbox, paths: readonly strin
 export interface NewPart {
   /** Path of the part. */
   readonly at: string;
-  /** Of which every value is nobody's until somebody has looked at it. */
+  /** The new part. None of its values is confirmed until somebody has checked it. */
   readonly part: unknown;
   /** What is written with it, and where. */
   readonly whole: { readonly path: string; readonly value: unknown };

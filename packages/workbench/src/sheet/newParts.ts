@@ -60,7 +60,7 @@ export function wearOfKind(wear: Written, kind: string): Written {
   return { kind, ...Object.fromEntries(Object.entries(start).map(([name, value]) => [name, wear[name] ?? value])) };
 }
 
-/** A new part of an anchor is like the last one, but for what is thought of that and how it is rigged. */
+/** A new part of an anchor is like the last one, without the last one's own judgement and without how it is rigged. */
 export function likeLast(items: readonly unknown[]): Written {
   const { own: _own, rigged: _rigged, ...like } = (items.at(-1) ?? {}) as Written;
   return like;

@@ -21,7 +21,7 @@ const WEAR_WORDS: Readonly<Record<string, string>> = {
   cut: sayRigSheet("lineFields.cut"),
 };
 
-export function wearTitle(item: unknown): string {
+export function wearItemTitle(item: unknown): string {
   const wear = item as Record<string, unknown>;
   const where =
     wear.at === undefined

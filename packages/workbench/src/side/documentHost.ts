@@ -4,12 +4,12 @@ import { newRigWords } from "@secondline/words/newRig";
 import type { Sandbox } from "../inHand/sandbox.ts";
 import { shareAt } from "./connections.ts";
 import type { SideHost } from "./held.ts";
-import type { Point, Side } from "./side.ts";
+import type { Point, SideView } from "./side.ts";
 
 const { say } = newRigWords;
 
 /** Writes moves into the rig's document, in the units in which it is written. */
-export function documentHost({ store, actions }: Sandbox, side: Side): SideHost {
+export function documentHost({ store, actions }: Sandbox, side: SideView): SideHost {
   const { edit, finishEdit, undo } = actions;
   const present = () => store.getState().document.history.present.rig;
   return {

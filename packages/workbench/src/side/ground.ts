@@ -15,7 +15,11 @@ export const groundFault = (points: readonly Point[], site: Site): GroundFault |
 const inside = (value: number, [low, high]: readonly [number, number]) => Math.min(Math.max(value, low), high);
 
 /** How far a point may go along the span: between its neighbours, and the outermost not in from the anchors [m]. */
-export function reachOf(points: readonly Point[], index: number, { span }: Site): readonly [low: number, high: number] {
+export function pointReachOf(
+  points: readonly Point[],
+  index: number,
+  { span }: Site,
+): readonly [low: number, high: number] {
   const [before, after] = [points[index - 1], points[index + 1]];
   const low = before ? before[0] + LEAST_POINT_DISTANCE : -span;
   const high = after ? after[0] - LEAST_POINT_DISTANCE : 2 * span;
@@ -37,7 +41,7 @@ export function withPoint(
   { site, step }: { readonly site: Site; readonly step: Steps },
 ): readonly Point[] {
   const round = (metres: number, by: number) => Math.round(metres / by) * by;
-  const reach = reachOf(points, index, site);
+  const reach = pointReachOf(points, index, site);
   return points.with(index, [centimetre(inside(round(x, step.x), reach)), centimetre(round(z, step.z))]);
 }
 

@@ -1,15 +1,15 @@
-/** The handles in a drawing of a rig from the side, and which of them a pointer means. */
+/** The handles in a drawing of a rig from the side, and which handle a pointer means. */
 
 import { MOST_HANDLES } from "./ground.ts";
 import { type Held, placeOfHeld } from "./held.ts";
 import type { Projection } from "./projection.ts";
-import type { Side } from "./side.ts";
+import type { SideView } from "./side.ts";
 
 /** So far around it a handle can be taken hold of [px]. */
 export const HANDLE_REACH = 22;
 
 /** None on a profile of very many points: they would lie on one another. */
-export const handlesOf = (side: Side, kinds: readonly Held["kind"][]): readonly Held[] =>
+export const handlesOf = (side: SideView, kinds: readonly Held["kind"][]): readonly Held[] =>
   kinds.flatMap((kind) => {
     const list = kind === "ground" ? side.points : side.connections;
     return list.length > MOST_HANDLES ? [] : list.map((_, index) => ({ kind, index }));
@@ -18,14 +18,14 @@ export const handlesOf = (side: Side, kinds: readonly Held["kind"][]): readonly 
 export const handleName = ({ kind, index }: Held): string => `${kind} ${index}`;
 
 /** Where a handle lies in the drawing [px]. */
-export function handleAt(side: Side, held: Held, { px, py, lineAt }: Projection): readonly [x: number, y: number] {
+export function handleAt(side: SideView, held: Held, { px, py, lineAt }: Projection): readonly [x: number, y: number] {
   const [distance, level] = placeOfHeld(side, held);
   return [px(distance), py(held.kind === "ground" ? level : lineAt(distance))];
 }
 
 /** The handle nearest to a place in the drawing, and how far it lies from it; undefined where none can be reached [px]. */
 export function nearestHandle(
-  side: Side,
+  side: SideView,
   handles: readonly Held[],
   projection: Projection,
   [x, y]: readonly [number, number],

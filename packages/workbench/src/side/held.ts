@@ -4,7 +4,7 @@ import { quantity } from "@secondline/words";
 import { newRigWords } from "@secondline/words/newRig";
 import { reachOfConnection, withConnection } from "./connections.ts";
 import { type Steps, withPoint } from "./ground.ts";
-import type { Point, Side } from "./side.ts";
+import type { Point, SideView } from "./side.ts";
 
 const { say } = newRigWords;
 
@@ -15,10 +15,10 @@ export interface Held {
 
 /** The document that is drawn. Moves with the same `group` are one step back. */
 export interface SideHost {
-  /** `moved`: the point that alone is another one; undefined where there is one more or less. */
+  /** `moved`: the only point that changed; undefined if a point was added or taken away. */
   readonly ground: (points: readonly Point[], moved: number | undefined, group: string) => void;
   readonly connection: (metres: readonly number[], index: number, group: string) => void;
-  /** Takes the moves of this group back; false where there is none. */
+  /** Takes the moves of this group back; false if the group has no moves. */
   readonly takeBack: (group: string) => boolean;
   /** The next move is a step of its own. */
   readonly done: () => void;
@@ -31,11 +31,11 @@ export const KEY_STEP = 0.5;
 export const groupOf = ({ kind, index }: Held): string => `drag ${kind} ${index}`;
 
 /** Whether there still is what was chosen. */
-export const exists = (side: Side, { kind, index }: Held): boolean =>
+export const exists = (side: SideView, { kind, index }: Held): boolean =>
   index < (kind === "ground" ? side.points : side.connections).length;
 
 /** The side with what is held where a hand has it, in steps. */
-export function movedSide(side: Side, held: Held, [x, z]: Point, step: Steps): Side {
+export function movedSide(side: SideView, held: Held, [x, z]: Point, step: Steps): SideView {
   const { site, points, connections } = side;
   return held.kind === "ground"
     ? { ...side, points: withPoint(points, held.index, [x, z], { site, step }) }
@@ -43,11 +43,11 @@ export function movedSide(side: Side, held: Held, [x, z]: Point, step: Steps): S
 }
 
 /** Distance from anchor A and height of what is held [m]. */
-export const placeOfHeld = (side: Side, { kind, index }: Held): Point =>
+export const placeOfHeld = (side: SideView, { kind, index }: Held): Point =>
   kind === "ground" ? side.points[index]! : [side.connections[index]!, 0];
 
 /** Where something stands, in words. */
-export function heldWords(side: Side, held: Held): string {
+export function heldWords(side: SideView, held: Held): string {
   const [x, z] = placeOfHeld(side, held);
   const from = say("side.fromA", { distance: quantity.along(x) });
   if (held.kind === "connection") return from;
@@ -56,7 +56,10 @@ export function heldWords(side: Side, held: Held): string {
 }
 
 /** Range of what a slider says of itself: the height of a point, the distance of a connection [m]. */
-export function rangeOf(side: Side, held: Held): { readonly now: number; readonly min: number; readonly max: number } {
+export function rangeOf(
+  side: SideView,
+  held: Held,
+): { readonly now: number; readonly min: number; readonly max: number } {
   if (held.kind === "connection") {
     const [min, max] = reachOfConnection(side.connections, held.index, side.site.span);
     return { now: side.connections[held.index]!, min, max };

@@ -43,7 +43,7 @@ export function projectionOf(
   };
 }
 
-/** Of a picture that the elevation draws. */
+/** The projection of a picture that the elevation draws. */
 export const flatProjection = (
   { x, z, scale }: FlatView,
   size: { readonly width: number; readonly height: number },

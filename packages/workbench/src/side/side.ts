@@ -1,4 +1,4 @@
-/** A rig's document seen from the side: what of it can be moved by hand in a drawing. */
+/** A rig's document seen from the side: the points that a hand can move in a drawing. */
 import { parseQuantity, valueAt } from "@secondline/rig";
 
 /** Distance from anchor A and height against it [m]. */
@@ -10,7 +10,7 @@ export interface Site {
   readonly rise: number;
 }
 
-export interface Side {
+export interface SideView {
   readonly site: Site;
   /** The ground from A to B; empty where the document gives none. */
   readonly points: readonly Point[];
@@ -23,8 +23,8 @@ const lengthOf = (value: unknown): number | undefined => {
   return read.ok ? read.value : undefined;
 };
 
-/** Undefined while something of it cannot be read: there is nothing to draw then. */
-export function sideOf(document: unknown): Side | undefined {
+/** Undefined while a needed value cannot be read: then nothing can be drawn. */
+export function sideOf(document: unknown): SideView | undefined {
   const [span, rise] = [lengthOf(valueAt(document, "span")), lengthOf(valueAt(document, "rise") ?? "0 m")];
   if (span === undefined || !(span > 0) || rise === undefined) return undefined;
   const points = listAt(document, "ground").map((point): Point | undefined => {

@@ -6,16 +6,16 @@ import { handStep } from "./connections.ts";
 import { groundFault, withoutPoint, withPointAt } from "./ground.ts";
 import { exists, faultWords, groupOf, type Held, KEY_STEP, movedSide, placeOfHeld, type SideHost } from "./held.ts";
 import type { Projection } from "./projection.ts";
-import type { Side } from "./side.ts";
+import type { SideView } from "./side.ts";
 
 const { say } = newRigWords;
 
 interface Draft {
   readonly held: Held;
-  /** As the hand has it. */
-  readonly side: Side;
-  /** The last one on the way that can be. */
-  readonly good: Side;
+  /** The drawing with the point where the hand has dragged it. */
+  readonly side: SideView;
+  /** The last valid drawing on the way. */
+  readonly good: SideView;
   readonly fault: GroundFault | undefined;
 }
 
@@ -44,8 +44,8 @@ export interface SideDesk {
 
 /** What a drawing shows. */
 export interface SideInSight {
-  /** With what is being dragged where the hand has it. */
-  readonly shown: Side;
+  /** The drawing, with the dragged point where the hand has it. */
+  readonly shown: SideView;
   readonly fault: GroundFault | undefined;
   readonly isHeld: boolean;
   readonly chosen: Held | undefined;
@@ -53,7 +53,7 @@ export interface SideInSight {
 }
 
 /** `side`: as the document has it. */
-export const sideInSight = ({ draft, chosen, told }: SideDeskState, side: Side): SideInSight => ({
+export const sideInSight = ({ draft, chosen, told }: SideDeskState, side: SideView): SideInSight => ({
   shown: draft?.side ?? side,
   fault: draft ? draft.fault : groundFault(side.points, side.site),
   isHeld: draft !== undefined,
@@ -62,19 +62,19 @@ export const sideInSight = ({ draft, chosen, told }: SideDeskState, side: Side):
 });
 
 /** `given`: the side as the document has it now, and the document. */
-export function createSideDesk(given: () => { readonly side: Side; readonly host: SideHost }): SideDesk {
+export function createSideDesk(given: () => { readonly side: SideView; readonly host: SideHost }): SideDesk {
   const store = createStore<SideDeskState>(() => ({ draft: undefined, chosen: undefined, told: "" }));
   const tell = (told: string) => store.setState({ told });
   const tellFault = (fault: GroundFault | undefined) =>
     tell(fault ? say("side.refused", { why: faultWords(fault) }) : "");
 
-  function commit(held: Held, next: Side): void {
+  function commit(held: Held, next: SideView): void {
     const { host } = given();
     if (held.kind === "ground") host.ground(next.points, held.index, groupOf(held));
     else host.connection(next.connections, held.index, groupOf(held));
   }
   /** What is wrong with a side that was not wrong before; a profile that was wrong may be mended step by step. */
-  function faultOf(next: Side): GroundFault | undefined {
+  function faultOf(next: SideView): GroundFault | undefined {
     const { side } = given();
     return groundFault(side.points, side.site) ? undefined : groundFault(next.points, next.site);
   }

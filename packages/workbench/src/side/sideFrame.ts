@@ -1,7 +1,7 @@
 /** Frames a whole rig with its ground in a drawing of a given width. */
 import { chordHeight } from "@secondline/rig";
 import { type Projection, projectionOf } from "./projection.ts";
-import type { Side } from "./side.ts";
+import type { SideView } from "./side.ts";
 
 /** Room beside and above what is drawn [px]. */
 const EDGE_WIDTH = 30;
@@ -9,7 +9,7 @@ const LEAST_HEIGHT = 150;
 const MOST_HEIGHT = 300;
 
 /** To scale where the drawing does not get too high by that; of a deep gap heights are drawn smaller. */
-export function sideFrame({ site, points }: Side, width: number): Projection {
+export function sideFrame({ site, points }: SideView, width: number): Projection {
   const { span, rise } = site;
   const [left, right] = [Math.min(0, ...points.map(([x]) => x)), Math.max(span, ...points.map(([x]) => x))];
   const heights = points.map(([, z]) => z);

@@ -10,7 +10,7 @@ export type LegsReading =
       readonly ok: true;
       /** [rad] */
       readonly angle: number;
-      /** As one would type it; rounded up to the degree, for a wider angle loads the legs more. */
+      /** The angle as one would type it, rounded up to the degree: a wider angle loads the legs more. */
       readonly text: string;
       /** Force in each of two equal legs over that on the anchor [-]. */
       readonly share: number;

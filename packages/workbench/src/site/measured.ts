@@ -30,7 +30,7 @@ export type MeasuredFault =
       readonly values: Readonly<Record<string, string>>;
     };
 
-export interface Placed {
+export interface SpanAndRise {
   /** [m] */
   readonly span: number;
   readonly rise: number;
@@ -39,11 +39,11 @@ export interface Placed {
 export type MeasuredReading =
   | {
       readonly ok: true;
-      readonly placed: Placed;
-      /** As one would type them, to the centimetre. */
+      readonly placed: SpanAndRise;
+      /** Span and rise as one would type them, to the centimetre. */
       readonly texts: { readonly span: string; readonly rise: string };
       /** How far span and rise move at most when every length is off by `LENGTH_ERROR` and the angle by `ANGLE_ERROR` [m]. */
-      readonly error: Placed;
+      readonly error: SpanAndRise;
       readonly doubts: readonly ("steep" | "loose")[];
     }
   | {
@@ -112,7 +112,7 @@ function readNumber(
 }
 
 /** Undefined where the lengths do not close to a triangle. */
-function placedBy(way: MeasuredWay, { sight, angle, level, side, plumb, mark }: Numbers): Placed | undefined {
+function placedBy(way: MeasuredWay, { sight, angle, level, side, plumb, mark }: Numbers): SpanAndRise | undefined {
   switch (way) {
     case "angle":
       return { span: sight! * Math.cos(angle!), rise: sight! * Math.sin(angle!) };
@@ -134,7 +134,7 @@ function unclosed(way: MeasuredWay, { sight, plumb }: Numbers): MeasuredFault {
 }
 
 /** The rig's own limits of what is worked out. */
-function outOfLimits({ span, rise }: Placed): MeasuredFault | undefined {
+function outOfLimits({ span, rise }: SpanAndRise): MeasuredFault | undefined {
   for (const [path, value] of [
     ["span", span],
     ["rise", rise],
@@ -149,7 +149,7 @@ function outOfLimits({ span, rise }: Placed): MeasuredFault | undefined {
 }
 
 /** Largest move over all ways in which what was measured can be off; without bound where it would not close any more. */
-function errorOf(way: MeasuredWay, numbers: Numbers, placed: Placed): Placed {
+function errorOf(way: MeasuredWay, numbers: Numbers, placed: SpanAndRise): SpanAndRise {
   const fields = MEASURED_FIELDS[way].filter((at) => at !== "side");
   let [span, rise] = [0, 0];
   for (let signs = 0; signs < 2 ** fields.length; signs++) {

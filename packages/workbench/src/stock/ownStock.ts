@@ -30,7 +30,7 @@ export interface StockEntry {
   /** Load and stretch under it; at least two. */
   readonly loads: readonly { readonly load: string; readonly stretch: string }[];
 }
-export type EntryField = Exclude<keyof StockEntry, "loads"> | `loads.${number}.load` | `loads.${number}.stretch`;
+export type StockEntryField = Exclude<keyof StockEntry, "loads"> | `loads.${number}.load` | `loads.${number}.stretch`;
 
 export const EMPTY_STOCK: StockEntry = {
   name: "",
@@ -48,13 +48,17 @@ export const EMPTY_STOCK: StockEntry = {
 };
 
 export type StockFault =
-  | { readonly kind: "issue"; readonly at: EntryField; readonly message: RigFact; readonly remedy?: string }
-  | { readonly kind: "nameMissing" | "nameTaken" | "sourceMissing" | "rowMissing"; readonly at: EntryField }
-  | { readonly kind: "backwards"; readonly at: EntryField; readonly values: Readonly<Record<string, string | number>> };
+  | { readonly kind: "issue"; readonly at: StockEntryField; readonly message: RigFact; readonly remedy?: string }
+  | { readonly kind: "nameMissing" | "nameTaken" | "sourceMissing" | "rowMissing"; readonly at: StockEntryField }
+  | {
+      readonly kind: "backwards";
+      readonly at: StockEntryField;
+      readonly values: Readonly<Record<string, string | number>>;
+    };
 
 export interface StockDoubt {
   readonly kind: "strongerThanFibre" | "weak" | "stiff" | "soft" | "beyondStrength";
-  readonly at: EntryField;
+  readonly at: StockEntryField;
   readonly values: Readonly<Record<string, string | number>>;
 }
 
@@ -75,7 +79,7 @@ const likeOf = (fibre: string, form: string): LineStock =>
 
 /** Yarn strength [N/tex]; a consultant's published table of synthetic fibre yarns, as the generic webbings rest on. */
 const YARN_STRENGTHS: Readonly<Record<string, number>> = { polyester: 0.84, polyamide: 0.84, hmpe: 2.65, aramid: 2.03 };
-/** Of its yarn a webbing or rope keeps more than this; less is unusual [-]. */
+/** A webbing or rope keeps more than this share of its yarn's strength; less is unusual [-]. */
 const LEAST_YARN_SHARE = 0.15;
 /** Stiffer or softer than a generic one of its kind by more than this is unusual [-]. */
 const UNUSUAL_STIFFNESS_RATIO = 5;
@@ -131,7 +135,7 @@ function textFaults({ name, source }: StockEntry, names: readonly string[]): rea
   ];
 }
 
-function fieldFault(path: string, at: EntryField, text: string): readonly StockFault[] {
+function fieldFault(path: string, at: StockEntryField, text: string): readonly StockFault[] {
   const read = readField(path, text);
   return read.ok ? [] : [{ kind: "issue", at, message: read.issue.message }];
 }
@@ -144,7 +148,7 @@ const UNIT_OF_DIMENSION: Readonly<Record<string, string>> = {
 };
 
 /** SI value; undefined with a fault noted. */
-function quantity(path: string, at: EntryField, text: string, faults: StockFault[]): number | undefined {
+function quantity(path: string, at: StockEntryField, text: string, faults: StockFault[]): number | undefined {
   const read = readField(path, text);
   if (read.ok) return read.si;
   const field = fieldAt(path);

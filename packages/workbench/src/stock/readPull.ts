@@ -1,6 +1,6 @@
 /** A slow-pull curve from the table of a test machine: force and stretch, as the first line names them with their units. */
 import { parseQuantity } from "@secondline/rig";
-import { type Column, readTable, type TableFault } from "../tables/readTable.ts";
+import { type FileColumn, readTable, type TableFault } from "../tables/readTable.ts";
 
 /** Stretch [-] and tension [N]. */
 export type PullPoint = readonly [stretch: number, tension: number];
@@ -59,7 +59,7 @@ interface Found {
   readonly factor: number;
 }
 
-function columnsOf(columns: readonly Column[]): { readonly force: Found; readonly stretch: Found } | undefined {
+function columnsOf(columns: readonly FileColumn[]): { readonly force: Found; readonly stretch: Found } | undefined {
   const found = columns.slice(0, 2).map(({ unit }, at) => ({ at, ...kindOf(unit) }));
   const force = found.find(({ kind }) => kind === "force");
   const stretch = found.find(({ kind }) => kind === "stretch");

@@ -4,8 +4,8 @@
  */
 import Papa from "papaparse";
 
-export interface Column {
-  /** As written in the first line; empty where there is none. */
+export interface FileColumn {
+  /** The name as written in the first line; empty if the column has no name. */
   readonly name: string;
   /** What stands in brackets or after a line in the name: "force [kN]", "force_kN", "distance (ft)". */
   readonly unit: string;
@@ -21,7 +21,7 @@ export type TableReading =
   | {
       readonly ok: true;
       /** Undefined: the file has no line of names. */
-      readonly columns: readonly Column[] | undefined;
+      readonly columns: readonly FileColumn[] | undefined;
       readonly rows: readonly (readonly number[])[];
       /** Line in the file that each row is from, from 1. */
       readonly lines: readonly number[];
@@ -75,7 +75,7 @@ function numberOf(cell: string, comma: boolean): number | undefined {
 }
 
 /** "Force [kN]", "force (kN)", "force_kN", "force, kN", "kN". */
-function columnOf(name: string): Column {
+function columnOf(name: string): FileColumn {
   const unit =
     /[[(]\s*([^\])]*?)\s*[\])]\s*$/.exec(name)?.[1] ?? /(?:^|[_,\s])\s*([A-Za-z%]{1,4})$/.exec(name)?.[1] ?? "";
   return { name, unit };

@@ -7,9 +7,9 @@ import type { ShownRun } from "../inHand/state.ts";
 export interface FallNumber {
   readonly name: string;
   readonly now: string;
-  /** The same on the other mesh, where it was asked for. */
+  /** The same number on the other mesh, if it was asked for. */
   readonly beside: string | undefined;
-  /** In the run before, where it was another. */
+  /** The number in the run before, if it was another. */
   readonly before: string | undefined;
 }
 

@@ -8,7 +8,7 @@ import type { ShownRun } from "../inHand/state.ts";
 export const isChange = (shown: ShownRun | undefined, previous: ShownRun | undefined): boolean =>
   shown !== undefined && previous !== undefined && shown.key !== previous.key && shown.whatIf === previous.whatIf;
 
-/** Of the fall in sight and the same fall before the change. */
+/** What the last change did to the fall in sight, against the same fall before the change. */
 export function changeOfFall(shown: ShownRun | undefined, previous: ShownRun | undefined): string | undefined {
   if (!shown || !previous || !isChange(shown, previous)) return undefined;
   const [now, was] = [shown.outcome, previous.outcome];

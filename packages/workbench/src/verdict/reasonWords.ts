@@ -55,7 +55,7 @@ function marginSentence(one: ClassOutcome): string {
   return `${margin}${place}.`;
 }
 
-/** Of every limit of the pull on a person whether it is passed; with its basis. */
+/** For every limit of the pull on a person: whether the pull passes it, and its basis. */
 export const limitsTold = ({ demand }: PersonMargin) =>
   PULL_LIMITS.map(({ limit, basis }) => ({
     basis,

@@ -2,10 +2,10 @@
 import type { Outcome, StudyProgress } from "@secondline/scenarios";
 import { englishWords as words } from "@secondline/words";
 import { sayPage } from "@secondline/words/page/page";
-import { lookedAt } from "../inHand/soFar.ts";
+import { eventsLookedAt } from "../inHand/soFar.ts";
 import type { RunSlice } from "../inHand/state.ts";
 
-/** Of the parts that carry something, how many more runs would say nothing else of. */
+/** For how many of the loaded parts more runs would change nothing. */
 export function settledWords({ parts, search }: Outcome, runs = search.runs): string {
   const loaded = parts.filter(({ governing }) => governing);
   return words.say("study.settled", {
@@ -19,7 +19,7 @@ export function settledWords({ parts, search }: Outcome, runs = search.runs): st
 const QUICK_SHARE = 0.1;
 
 export interface StudyTold {
-  /** Of both looks together, 0 to 1 [-]. */
+  /** Share done of both looks together, 0 to 1 [-]. */
   readonly done: number;
   /** "Computing: 12 of 44 what-ifs so far" */
   readonly doing: string;
@@ -33,7 +33,7 @@ export function studyTold({
 }: Pick<RunSlice, "study" | "effort" | "verdict">): StudyTold {
   const progress: StudyProgress = study.kind === "busy" ? study.progress : { done: 0 };
   const done = effort === "quick" ? QUICK_SHARE * progress.done : QUICK_SHARE + (1 - QUICK_SHARE) * progress.done;
-  const looked = lookedAt({ ...progress, ...(soFar && { soFar }) });
+  const looked = eventsLookedAt({ ...progress, ...(soFar && { soFar }) });
   if (!looked) return { done, doing: sayPage("studyState.computing") };
   const { run, of } = looked;
   if (run < of) return { done, doing: unended(words.say("verdict.computing", { run, of })) };
@@ -45,7 +45,7 @@ const unended = (sentence: string): string => sentence.replace(/\.$/, "");
 
 /** What a search that was stopped has found. */
 export function stoppedWords(soFar: Outcome | undefined): string {
-  const looked = lookedAt({ ...(soFar && { soFar }) });
+  const looked = eventsLookedAt({ ...(soFar && { soFar }) });
   if (!looked) return sayPage("studyState.noneCounted");
   const found = soFar && soFar.verdict !== "open" ? "" : sayPage("studyState.nothingFoundYet");
   return sayPage("studyState.counted", { found, run: looked.run, of: looked.of });

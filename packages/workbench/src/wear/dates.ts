@@ -6,17 +6,17 @@ import {
   type CardTerms,
   cardTerms,
   type EventRuns,
-  type Found,
   type Outlook,
+  type OutlookQuestion,
   rigOnLaterDays,
-  type TakeDownQuestion,
+  type SearchResult,
   takeDownDates,
 } from "@secondline/scenarios";
 import { type BreakTest, readWearRecord } from "@secondline/strength";
 import type { WrittenRecord } from "../documents/documents.ts";
 
 export interface TakeDownInput {
-  /** As its own file has it. */
+  /** The rig as its own file has it. */
   readonly rig: Rig;
   readonly record: WrittenRecord;
   readonly on: string;
@@ -36,19 +36,19 @@ export function cardInput(
   { rig, on }: Pick<Assessment, "rig"> & { readonly on: string },
   record: WrittenRecord,
   assessed: Assessed,
-  { demands: events, outcome }: Found,
+  { demands: events, outcome }: SearchResult,
 ): TakeDownInput & { readonly assessed: Assessed } {
   return { rig, record, on, tests: assessed.tests, events, whole: outcome.search.complete, assessed };
 }
 
 /** Throws where the record has faults. */
-export const takeDown = (input: TakeDownInput): Outlook => takeDownDates(questionOf(input));
+export const takeDownOutlook = (input: TakeDownInput): Outlook => takeDownDates(questionOf(input));
 
 /** Throws where the record has faults. */
 export const cardDates = ({ assessed, ...input }: TakeDownInput & { readonly assessed: Assessed }): CardDates =>
   cardTerms(assessed, questionOf(input));
 
-function questionOf({ rig, record, on, ...rest }: TakeDownInput): TakeDownQuestion {
+function questionOf({ rig, record, on, ...rest }: TakeDownInput): OutlookQuestion {
   const read = readWearRecord(record);
   if (!read.ok) throw new Error(`The record has faults: ${JSON.stringify(read.issues[0])}`);
   return { on, rigOn: rigOnLaterDays({ rig, wear: read.record, on })!, ...rest };

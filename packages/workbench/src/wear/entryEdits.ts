@@ -51,10 +51,10 @@ export function setField(entry: WrittenEntry, key: string, value: unknown): Writ
   return (value === undefined ? rest : { ...entry, [key]: value }) as WrittenEntry;
 }
 
-export type Grip = "whole" | "from" | "to";
+export type GrippedPart = "whole" | "from" | "to";
 
 /** An entry with its place moved by so many metres, kept on the webbing of `length` and at least 1 cm long. */
-export function movePlace(entry: WrittenEntry, by: number, length: number, grip: Grip): WrittenEntry {
+export function movePlace(entry: WrittenEntry, by: number, length: number, grip: GrippedPart): WrittenEntry {
   const place = placeOf(entry);
   if (!place) return entry;
   const { from, to } = place;

@@ -1,6 +1,6 @@
 /** Tells a sandbox what its wear view has loaded: the record on the day that is shown there, and the break log. */
 import { assess, speaksOf } from "@secondline/scenarios";
-import type { Known } from "../inHand/known.ts";
+import type { LoadedEvidence } from "../inHand/known.ts";
 import type { Sandbox } from "../inHand/sandbox.ts";
 import type { WearStateSlice, WearStore } from "./wearStore.ts";
 
@@ -17,7 +17,7 @@ export function tellKnownOf(wear: WearStore, { actions }: Sandbox): void {
   });
 }
 
-function knownIn({ good, on, work, example }: WearStateSlice): Known {
+function knownIn({ good, on, work, example }: WearStateSlice): LoadedEvidence {
   const { log } = work;
   return {
     record: good.record,

@@ -70,7 +70,11 @@ const PIECE = /^piece P\d+$/;
 export const isResult = (test: BreakTest, on: string): boolean => test.date === on && PIECE.test(test.note ?? "");
 
 /** The result of a piece that is in the log already. */
-export function resultOf(tests: readonly BreakTest[], plan: Pick<Teardown, "on">, piece: Piece): BreakTest | undefined {
+export function pieceResultOf(
+  tests: readonly BreakTest[],
+  plan: Pick<Teardown, "on">,
+  piece: Piece,
+): BreakTest | undefined {
   const { taken_from, material, note } = pieceRow(piece, plan.on);
   return tests.find(
     (test) =>

@@ -39,5 +39,5 @@ export function withPlan(
 }
 
 /** A count as a number, anything else as it was typed. */
-export const countOf = (text: string): unknown =>
+export const plannedCount = (text: string): unknown =>
   text === "" ? undefined : /^\d+(\.\d+)?$/.test(text) ? Number(text) : text;

@@ -9,7 +9,7 @@ export type SiteKey = keyof typeof SITE_VALUES;
 /** The value as written, "" where the record says nothing. */
 export const siteOf = (record: WrittenRecord, key: SiteKey): string => String(record[key] ?? "");
 
-/** The record with one of them put anew; "" takes it out. */
+/** The record with one value of its site changed; "" takes the value out. */
 export function withSite(record: WrittenRecord, key: SiteKey, value: string): WrittenRecord {
   const { [key]: _, ...rest } = record;
   return value === "" ? (rest as WrittenRecord) : { ...record, [key]: value };

@@ -1,6 +1,5 @@
 /** The wear view's state: what of record and log can be read, and what is looked at. They themselves are in the one history. */
-import type { Issue } from "@secondline/rig";
-import { type BreakTest, type RecordFact, readWearRecord, type WearRecord } from "@secondline/strength";
+import { type BreakTest, type RecordIssue, readWearRecord, type WearRecord } from "@secondline/strength";
 import { createStore, type StoreApi } from "zustand/vanilla";
 import type { Documents, EarlierWear, KeptWear, WearWork, WrittenRecord } from "../documents/documents.ts";
 import { documentsOf } from "../history/history.ts";
@@ -11,9 +10,6 @@ import { dayOf, todayIso } from "./days.ts";
 import type { Owner } from "./entryEdits.ts";
 import type { Stretch } from "./place.ts";
 
-/** A fault of the record: where, and what. */
-export type RecordIssue = Issue<RecordFact>;
-
 /** The break test that was last opened, by its place in the log; `editing`: its form is open. */
 export interface ChosenTest {
   readonly index: number;
@@ -21,21 +17,21 @@ export interface ChosenTest {
 }
 
 export interface WearStateSlice {
-  /** As the history of the page has it. */
+  /** Record and log as the history of the page has them. */
   readonly work: WearWork;
   /** Faults of the record as written. */
   readonly issues: readonly RecordIssue[];
   /** The last record without faults, written and read. All that is computed belongs to it. */
   readonly good: { readonly written: WrittenRecord; readonly record: WearRecord };
   readonly earlier: readonly EarlierWear[];
-  /** The examples that a first visit shows; they are in hand until something else is opened or written. */
+  /** The examples that a first visit shows; they stay open until the user opens or writes something else. */
   readonly example: WearWork | undefined;
   readonly page: WearPage;
   readonly owner: Owner;
   /** Index of the entry in the form. */
   readonly entry: number | undefined;
   readonly test: ChosenTest | undefined;
-  /** The stretch of the webbing in sight [m from the marked end]; undefined: all of it. */
+  /** The stretch of the webbing in sight [m from the marked end]; undefined: the whole webbing. */
   readonly along: Stretch | undefined;
   /** The day that is shown, YYYY-MM-DD. */
   readonly on: string;
@@ -46,7 +42,7 @@ export interface WearActions {
   edit: (record: WrittenRecord, label: string, group?: string) => void;
   change: (part: Partial<WearWork>, label: string) => void;
   finish: () => void;
-  /** Another record or log takes the place of the one in hand, which is kept. */
+  /** Another record or log takes the place of the open one, which is kept. */
   replace: (part: Partial<WearWork>, label: string) => void;
   addTest: (test: BreakTest) => void;
   changeTest: (index: number, test: BreakTest) => void;
@@ -133,7 +129,7 @@ export function createWearStore({ store: page, actions: to }: Sandbox, start: We
     look: (part) => setState(part.owner ? { along: undefined, ...part } : part),
   };
 
-  /** After a step back or forward: goes where it is seen. */
+  /** After a step back or forward: goes to the page that shows the step. */
   function stepped(before: SandboxState): void {
     const { document, assessment, session } = page.getState();
     const isBack = document.history.future.length > before.document.history.future.length;

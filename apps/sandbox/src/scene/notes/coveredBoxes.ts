@@ -1,13 +1,13 @@
-import type { Box } from "@secondline/figures/scene";
+import type { LabelEdges } from "@secondline/figures/scene";
 
-interface MovingBox extends Box {
+interface MovingBox extends LabelEdges {
   left: number;
   top: number;
   right: number;
   bottom: number;
 }
 const boxes: MovingBox[] = [];
-const used: Box[] = [];
+const used: LabelEdges[] = [];
 
 /** What a picture is framed beside. */
 const PANELS = "[data-legend], [data-over-scene]";
@@ -18,7 +18,7 @@ const ALL = "[data-legend], [data-over-scene], [data-over-labels]";
  * Where things lie over the picture: the legend, whatever beside the scene is marked with `data-over-scene`, and, for labels,
  * with `data-over-labels`.
  */
-export function coveredBoxes(host: HTMLElement | null, { panelsAlone = false } = {}): readonly Box[] {
+export function coveredBoxes(host: HTMLElement | null, { panelsAlone = false } = {}): readonly LabelEdges[] {
   const scene = host?.closest("[data-scene]")?.parentElement;
   used.length = 0;
   if (!scene) return used;

@@ -1,22 +1,28 @@
 /** Paints the notes over a picture on the screen: ink on one canvas, words in one layer of elements that are made once. */
 
 import {
-  type Box,
   isSmall,
   type Label,
-  type Note,
+  type LabelEdges,
   NoteLayout,
   type Notes,
+  type NotesCanvas,
   noteColour,
   noteFont,
   type Projector,
-  type Sheet,
+  type SceneNote,
   serifFor,
 } from "@secondline/figures/scene";
 import type { Palette } from "../../design/palette.ts";
 
 export interface NotesPainter {
-  readonly paint: (notes: Notes, project: Projector, width: number, height: number, obstacles: readonly Box[]) => void;
+  readonly paint: (
+    notes: Notes,
+    project: Projector,
+    width: number,
+    height: number,
+    obstacles: readonly LabelEdges[],
+  ) => void;
   readonly dispose: () => void;
 }
 
@@ -25,7 +31,7 @@ interface Word {
   text: string;
   key: string;
 }
-type MovingSheet = { -readonly [Key in keyof Sheet]: Sheet[Key] };
+type MovingSheet = { -readonly [Key in keyof NotesCanvas]: NotesCanvas[Key] };
 
 export function createNotesPainter(host: HTMLElement, palette: Palette): NotesPainter {
   const canvas = document.createElement("canvas");
@@ -46,7 +52,13 @@ export function createNotesPainter(host: HTMLElement, palette: Palette): NotesPa
     }
   }
 
-  function paint(notes: Notes, project: Projector, width: number, height: number, obstacles: readonly Box[]): void {
+  function paint(
+    notes: Notes,
+    project: Projector,
+    width: number,
+    height: number,
+    obstacles: readonly LabelEdges[],
+  ): void {
     const density = Math.min(globalThis.devicePixelRatio || 1, 2);
     if (canvas.width !== Math.round(width * density) || canvas.height !== Math.round(height * density)) {
       canvas.width = Math.round(width * density);
@@ -75,7 +87,7 @@ export function createNotesPainter(host: HTMLElement, palette: Palette): NotesPa
   };
 }
 
-function write(word: Word, label: Label, note: Note | undefined, small: boolean, palette: Palette): void {
+function write(word: Word, label: Label, note: SceneNote | undefined, small: boolean, palette: Palette): void {
   const { style } = word.element;
   if (!note || label.shown === -1) {
     if (word.key !== "hidden") style.visibility = "hidden";

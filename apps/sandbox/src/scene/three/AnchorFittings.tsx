@@ -4,7 +4,7 @@ import type { LineEnd } from "@secondline/rig";
 import { useRef } from "react";
 import { CylinderGeometry, type Group, type Mesh, TorusGeometry } from "three";
 import { solidMaterial } from "./geometry.ts";
-import type { Look } from "./look.ts";
+import type { SceneLook } from "./look.ts";
 import { alignTo, atLeastPx } from "./placing.ts";
 import { useOwned } from "./useOwned.ts";
 
@@ -14,7 +14,7 @@ export function Bolts({
   rock,
   trees,
 }: {
-  readonly look: Look;
+  readonly look: SceneLook;
   readonly rock: Float32Array;
   readonly trees: readonly boolean[];
 }) {
@@ -47,7 +47,7 @@ export function Ending({
   master,
   end,
 }: {
-  readonly look: Look;
+  readonly look: SceneLook;
   readonly master: MasterPoint;
   readonly end: LineEnd;
 }) {

@@ -3,7 +3,7 @@ import { anchorShape, createLegs, createMaster, type Stage } from "@secondline/f
 import { useMemo } from "react";
 import { Bolts, Ending } from "./AnchorFittings.tsx";
 import { ribbonGeometry, ribbonMaterial, touchRibbon } from "./geometry.ts";
-import type { Look } from "./look.ts";
+import type { SceneLook } from "./look.ts";
 import { useOwned } from "./useOwned.ts";
 
 /** An anchor: its rock points, the legs from them to the master point, and how the main line ends there. */
@@ -13,7 +13,7 @@ export function AnchorGear({
   side,
 }: {
   readonly stage: Stage;
-  readonly look: Look;
+  readonly look: SceneLook;
   readonly side: "A" | "B";
 }) {
   const { live, rig, recording, gap } = stage;

@@ -2,11 +2,11 @@ import { useFrame, useThree } from "@react-three/fiber";
 import { type Stage, sampleFrame } from "@secondline/figures/scene";
 import { useEffect } from "react";
 import type { SceneClock } from "../sceneProps.ts";
-import type { Look } from "./look.ts";
+import type { SceneLook } from "./look.ts";
 
 interface FrameDriverProps {
   readonly stage: Stage;
-  readonly look: Look;
+  readonly look: SceneLook;
   readonly clock: SceneClock;
   readonly onContext: (present: boolean) => void;
 }

@@ -10,11 +10,11 @@ import {
 import { useMemo } from "react";
 import { Color, DoubleSide, InstancedMesh, LatheGeometry, Matrix4, ShaderMaterial, Vector2, Vector3 } from "three";
 import { geometryOf, solidMaterial } from "./geometry.ts";
-import type { Look } from "./look.ts";
+import type { SceneLook } from "./look.ts";
 import { useOwned } from "./useOwned.ts";
 
 /** The gap: rock with contour lines, trees for scale, far ridges in the haze. */
-export function Ground({ gap, look }: { readonly gap: Gap; readonly look: Look }) {
+export function Ground({ gap, look }: { readonly gap: Gap; readonly look: SceneLook }) {
   const terrain = useMemo(() => terrainMesh(gap), [gap]);
   const geometry = useOwned(
     () =>
@@ -41,7 +41,7 @@ export function Ground({ gap, look }: { readonly gap: Gap; readonly look: Look }
   );
 }
 
-function rockMaterial(look: Look, gap: Gap): ShaderMaterial {
+function rockMaterial(look: SceneLook, gap: Gap): ShaderMaterial {
   const depth = Math.max(gap.edgeA, gap.edgeB) - gap.floor;
   return new ShaderMaterial({
     vertexShader: ROCK_VERTEX,
@@ -61,7 +61,7 @@ function rockMaterial(look: Look, gap: Gap): ShaderMaterial {
 }
 
 /** Ridges are paper with a breath of stone; the normal's x carries how much. */
-function farMaterial(look: Look): ShaderMaterial {
+function farMaterial(look: SceneLook): ShaderMaterial {
   return new ShaderMaterial({
     vertexShader: SOLID_VERTEX,
     fragmentShader: /* glsl */ `

@@ -3,7 +3,7 @@ import { createRibbon, fillRibbon, hangRope, type Stage } from "@secondline/figu
 import { useMemo, useRef } from "react";
 import { LatheGeometry, type Mesh, Vector2 } from "three";
 import { ribbonGeometry, ribbonMaterial, solidMaterial, touchRibbon } from "./geometry.ts";
-import type { Look } from "./look.ts";
+import type { SceneLook } from "./look.ts";
 import { alignTo, atLeastPx } from "./placing.ts";
 import { useOwned } from "./useOwned.ts";
 
@@ -16,7 +16,7 @@ export function Leash({
   chosen,
 }: {
   readonly stage: Stage;
-  readonly look: Look;
+  readonly look: SceneLook;
   readonly chosen: boolean;
 }) {
   const { live, recording } = stage;

@@ -4,11 +4,11 @@ import { type RefObject, useEffect, useRef } from "react";
 import { coveredBoxes } from "../notes/coveredBoxes.ts";
 import { createNotesPainter, type NotesPainter } from "../notes/notesPainter.ts";
 import { cameraProjector } from "./cameraProjector.ts";
-import type { Look } from "./look.ts";
+import type { SceneLook } from "./look.ts";
 
 interface NotesLayerProps {
   readonly stage: Stage;
-  readonly look: Look;
+  readonly look: SceneLook;
   readonly host: RefObject<HTMLElement | null>;
   readonly options: NoteOptions;
 }

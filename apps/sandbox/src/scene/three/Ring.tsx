@@ -3,7 +3,7 @@ import { nodeNear, type Stage } from "@secondline/figures/scene";
 import { useRef } from "react";
 import { type Group, TorusGeometry } from "three";
 import { solidMaterial } from "./geometry.ts";
-import type { Look } from "./look.ts";
+import type { SceneLook } from "./look.ts";
 import { alignTo, atLeastPx } from "./placing.ts";
 import { useOwned } from "./useOwned.ts";
 
@@ -16,7 +16,7 @@ export function Ring({
   chosen,
 }: {
   readonly stage: Stage;
-  readonly look: Look;
+  readonly look: SceneLook;
   readonly chosen: boolean;
 }) {
   const { live, recording, rig } = stage;

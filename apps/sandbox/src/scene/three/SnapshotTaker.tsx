@@ -3,11 +3,11 @@ import { type Stage, writeNotes } from "@secondline/figures/scene";
 import { useEffect } from "react";
 import type { SceneClock, SceneSnapshot, SnapshotPlace } from "../sceneProps.ts";
 import { cameraProjector } from "./cameraProjector.ts";
-import type { Look } from "./look.ts";
+import type { SceneLook } from "./look.ts";
 
 interface Props {
   readonly stage: Stage;
-  readonly look: Look;
+  readonly look: SceneLook;
   readonly clock: SceneClock;
   readonly place: SnapshotPlace;
 }

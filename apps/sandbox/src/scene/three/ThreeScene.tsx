@@ -11,7 +11,7 @@ import { FrameDriver } from "./FrameDriver.tsx";
 import { Ghosts } from "./Ghosts.tsx";
 import { Ground } from "./Ground.tsx";
 import { Leash } from "./Leash.tsx";
-import { createLook, type Look } from "./look.ts";
+import { createLook, type SceneLook } from "./look.ts";
 import { NotesLayer } from "./NotesLayer.tsx";
 import { Ring } from "./Ring.tsx";
 import { SnapshotTaker } from "./SnapshotTaker.tsx";
@@ -61,7 +61,7 @@ export default function ThreeScene(props: ThreeSceneProps) {
   );
 }
 
-function ownedLook(theme: SceneProps["theme"], stage: Stage): Look & { dispose: () => void } {
+function ownedLook(theme: SceneProps["theme"], stage: Stage): SceneLook & { dispose: () => void } {
   const look = createLook(theme, stage.gap, largestTension(stage.recording));
   return { ...look, dispose: () => look.table.value.dispose() };
 }
@@ -72,7 +72,7 @@ function Rigging({
   selectedPart = "",
 }: {
   readonly stage: Stage;
-  readonly look: Look;
+  readonly look: SceneLook;
   readonly selectedPart?: string | undefined;
 }) {
   return (

@@ -13,7 +13,7 @@ import {
 import { useMemo } from "react";
 import { BackSide, Color, FrontSide, Matrix4, ShaderMaterial } from "three";
 import { geometryOf } from "./geometry.ts";
-import type { Look } from "./look.ts";
+import type { SceneLook } from "./look.ts";
 import { useOwned } from "./useOwned.ts";
 
 const INKS = { outline: 1, ghost: 2, previous: 3 } as const;
@@ -24,7 +24,7 @@ export function Walker({
   as = "body",
 }: {
   readonly live: LiveFrame;
-  readonly look: Look;
+  readonly look: SceneLook;
   readonly as?: "body" | "ghost" | "previous";
 }) {
   const geometry = useOwned(() => {
@@ -54,7 +54,7 @@ export function Walker({
   );
 }
 
-function bodyMaterial(look: Look, matrices: Matrix4[], ink: number): ShaderMaterial {
+function bodyMaterial(look: SceneLook, matrices: Matrix4[], ink: number): ShaderMaterial {
   const colour = ink >= 2 ? look.palette.ghost : look.theme === "light" ? look.palette.ink : look.palette.paper;
   return new ShaderMaterial({
     vertexShader: BODY_VERTEX,

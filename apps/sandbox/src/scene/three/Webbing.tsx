@@ -9,12 +9,12 @@ import {
 } from "@secondline/figures/scene";
 import { useMemo } from "react";
 import { ribbonGeometry, ribbonMaterial, touchRibbon } from "./geometry.ts";
-import type { Look } from "./look.ts";
+import type { SceneLook } from "./look.ts";
 import { useOwned } from "./useOwned.ts";
 
 export interface WebbingProps {
   readonly live: LiveFrame;
-  readonly look: Look;
+  readonly look: SceneLook;
   readonly line: "main" | "backup";
   /** A faint line in one colour, for what was. */
   readonly ghost?: string | undefined;

@@ -5,7 +5,7 @@ const seen = new Vector3();
 /** Where a point behind the camera is taken to be, from the middle of the picture [px]. */
 const BEHIND_CAMERA_DISTANCE = 1e5;
 
-/** From places in space to places in a picture of `size` [px], as the camera sees them when asked. */
+/** Projects places in space to places in a picture of `size` [px], as the camera sees them at the time of the call. */
 export function cameraProjector(camera: Camera, size: { readonly width: number; readonly height: number }): Projector {
   return (x, y, z, out) => {
     seen.set(x, y, z).applyMatrix4(camera.matrixWorldInverse);

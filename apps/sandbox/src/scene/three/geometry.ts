@@ -1,4 +1,4 @@
-/** From plain arrays to geometries and materials of three. */
+/** Makes geometries and materials of three from plain arrays. */
 
 import { RIBBON_FRAGMENT, RIBBON_VERTEX, type Ribbon, SOLID_FRAGMENT, SOLID_VERTEX } from "@secondline/figures/scene";
 import {
@@ -11,7 +11,7 @@ import {
   Sphere,
   Vector3,
 } from "three";
-import type { Look } from "./look.ts";
+import type { SceneLook } from "./look.ts";
 
 export function geometryOf(
   attributes: Readonly<Record<string, readonly [array: Float32Array, size: number]>>,
@@ -49,7 +49,7 @@ export function touchRibbon(geometry: BufferGeometry): void {
 export const RIBBON_MODES = { main: 0, backup: 1, rope: 2, flat: 3 } as const;
 
 export function ribbonMaterial(
-  look: Look,
+  look: SceneLook,
   options: {
     readonly mode: keyof typeof RIBBON_MODES;
     readonly width: number;
@@ -77,7 +77,7 @@ export function ribbonMaterial(
 }
 
 /** A plain thing in one colour, in the scene's light and haze. */
-export function solidMaterial(look: Look, colour: string, dark: string): ShaderMaterial {
+export function solidMaterial(look: SceneLook, colour: string, dark: string): ShaderMaterial {
   return new ShaderMaterial({
     vertexShader: SOLID_VERTEX,
     fragmentShader: SOLID_FRAGMENT,

@@ -4,7 +4,7 @@ import { type Gap, STONE, type StoneColours, scaleEnd, TABLE_SIZE, tensionTable 
 import { Color, DataTexture, LinearFilter, Vector2, Vector4 } from "three";
 import { PALETTES, type Palette, type Theme } from "../../design/palette.ts";
 
-export interface Look {
+export interface SceneLook {
   readonly theme: Theme;
   readonly palette: Palette;
   readonly stone: StoneColours;
@@ -16,7 +16,7 @@ export interface Look {
   readonly scale: { value: number };
 }
 
-export function createLook(theme: Theme, gap: Gap, largest: number): Look {
+export function createLook(theme: Theme, gap: Gap, largest: number): SceneLook {
   const palette = PALETTES[theme];
   const top = Math.min(gap.edgeA, gap.edgeB) - 2;
   const bottom = Math.min(gap.floor, top - 10);

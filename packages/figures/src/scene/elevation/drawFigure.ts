@@ -1,12 +1,12 @@
 /** The walker in the elevation: the same joints as in space, drawn as tapered limbs, far side first. */
 import type { Theme } from "../../palette.ts";
-import { type Joint, jointAt, type Pose } from "../shape/walkerPose.ts";
-import { type Tone, WEAR } from "../wear.ts";
+import { type BodyJoint, jointAt, type WalkerPose } from "../shape/walkerPose.ts";
+import { type WalkerTone, WEAR } from "../wear.ts";
 import type { FlatPen } from "./drawRig.ts";
 
 /** From, to, radius at either end [m], what is worn. */
-type Limb = readonly [from: number, to: number, first: number, last: number, tone: Tone];
-const limb = (from: Joint, to: Joint, first: number, last: number, tone: Tone): Limb => [
+type Limb = readonly [from: number, to: number, first: number, last: number, tone: WalkerTone];
+const limb = (from: BodyJoint, to: BodyJoint, first: number, last: number, tone: WalkerTone): Limb => [
   jointAt(from),
   jointAt(to),
   first,
@@ -35,7 +35,7 @@ const LIMBS: readonly Limb[] = [
   ...ARM("R"),
 ];
 
-export function drawFigure(pen: FlatPen, pose: Pose, theme: Theme): void {
+export function drawFigure(pen: FlatPen, pose: WalkerPose, theme: Theme): void {
   const { ink } = pen;
   for (const part of LIMBS) {
     shape(pen, pose, part, Math.max(1.2 / pen.scale, 0));
@@ -60,7 +60,7 @@ export function drawFigure(pen: FlatPen, pose: Pose, theme: Theme): void {
 }
 
 /** Crown and back of the head, as the head is turned. */
-function drawHair(pen: FlatPen, pose: Pose, theme: Theme): void {
+function drawHair(pen: FlatPen, pose: WalkerPose, theme: Theme): void {
   const { ink } = pen;
   const head = jointAt("head");
   const neck = jointAt("neck");
@@ -75,7 +75,7 @@ function drawHair(pen: FlatPen, pose: Pose, theme: Theme): void {
 }
 
 /** The outline of one figure in one faint ink. */
-export function drawFigureGhost(pen: FlatPen, pose: Pose): void {
+export function drawFigureGhost(pen: FlatPen, pose: WalkerPose): void {
   pen.ink.globalAlpha = 0.28;
   pen.ink.fillStyle = pen.palette.ghost;
   pen.ink.beginPath();
@@ -85,7 +85,7 @@ export function drawFigureGhost(pen: FlatPen, pose: Pose): void {
 }
 
 /** A limb's outline: two circles and what lies between them. */
-function shape(pen: FlatPen, pose: Pose, [from, to, first, last]: Limb, grow: number, fresh = true): void {
+function shape(pen: FlatPen, pose: WalkerPose, [from, to, first, last]: Limb, grow: number, fresh = true): void {
   const { ink } = pen;
   const x0 = pen.px(pose.joints[from]!);
   const y0 = pen.py(pose.joints[from + 2]!);

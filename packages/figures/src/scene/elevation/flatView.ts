@@ -1,7 +1,7 @@
 /** The elevation's window on the plane of the line: x to the right, z up. */
 import type { Recording } from "@secondline/engine";
 import type { Gap } from "../shape/gap.ts";
-import { eventPoints, fallsLeft, LEGEND_FOOT } from "../shape/viewPoints.ts";
+import { comesDownLeft, eventPoints, LEGEND_FOOT } from "../shape/viewPoints.ts";
 
 export interface FlatView {
   /** Centre of the picture [m]. */
@@ -39,7 +39,7 @@ export function fitFlat(
   const bounds = wholeRig ? rigBounds(recording, gap) : eventBounds(recording);
   const narrow = width < 560;
   const foot =
-    !narrow && !wholeRig && fallsLeft(eventPoints(recording)) ? Math.min(LEGEND_FOOT, 0.4 * height) : WIDE_EDGE;
+    !narrow && !wholeRig && comesDownLeft(eventPoints(recording)) ? Math.min(LEGEND_FOOT, 0.4 * height) : WIDE_EDGE;
   const side = narrow ? 14 : 48;
   const right = wholeRig ? side : narrow ? 96 : 150;
   const free = Math.max(width - side - right, 50);

@@ -31,7 +31,7 @@ export interface Label {
   slot: number;
 }
 
-export interface Box {
+export interface LabelEdges {
   readonly left: number;
   readonly top: number;
   readonly right: number;
@@ -87,7 +87,7 @@ export function layOutLabels(
   order: Uint16Array,
   width: number,
   height: number,
-  obstacles: readonly Box[],
+  obstacles: readonly LabelEdges[],
 ): void {
   sortByPriority(labels, order);
   const picture: Picture = { labels, order, placed: 0, width, height, obstacles };
@@ -122,7 +122,7 @@ interface Picture {
   placed: number;
   readonly width: number;
   readonly height: number;
-  readonly obstacles: readonly Box[];
+  readonly obstacles: readonly LabelEdges[];
 }
 
 function place(label: Label, farthest: number, variant: 0 | 1, picture: Picture): boolean {

@@ -2,8 +2,8 @@
 
 import type { Ink } from "../../ink/ink.ts";
 import type { Palette } from "../../palette.ts";
-import { type Box, LABEL_SIDES, type Label } from "./labelLayout.ts";
-import type { Note } from "./notes.ts";
+import { LABEL_SIDES, type Label, type LabelEdges } from "./labelLayout.ts";
+import type { SceneNote } from "./notes.ts";
 
 /**
  * Writes x, y [px] and, third, 1 when the point lies before the camera; of a point behind it, a place far out of the
@@ -12,7 +12,7 @@ import type { Note } from "./notes.ts";
 export type Projector = (x: number, y: number, z: number, out: Float64Array) => void;
 
 /** What is drawn on, and how. */
-export interface Sheet {
+export interface NotesCanvas {
   readonly ink: Ink;
   readonly palette: Palette;
   readonly project: Projector;
@@ -21,7 +21,7 @@ export interface Sheet {
   readonly width: number;
   readonly height: number;
   /** What lies over the picture. */
-  readonly covered: readonly Box[];
+  readonly covered: readonly LabelEdges[];
 }
 
 const p = new Float64Array(3);
@@ -31,7 +31,7 @@ const w = new Float64Array(3);
 const RIM_DISTANCE = 16;
 
 /** Draws the note's ink and gives the label its point; false when nothing of it is in the picture. */
-export function drawNote(sheet: Sheet, note: Note, label: Label): boolean {
+export function drawNote(sheet: NotesCanvas, note: SceneNote, label: Label): boolean {
   sheet.project(note.a[0]!, note.a[1]!, note.a[2]!, p);
   const mark = note.kind === "break" || note.kind === "pointer";
   if (p[2] !== 1 && !mark) return false;
@@ -44,7 +44,7 @@ export function drawNote(sheet: Sheet, note: Note, label: Label): boolean {
   return true;
 }
 
-function drawDimension({ ink, palette, project, width, height }: Sheet, note: Note, label: Label): boolean {
+function drawDimension({ ink, palette, project, width, height }: NotesCanvas, note: SceneNote, label: Label): boolean {
   project(note.b[0]!, note.b[1]!, note.b[2]!, q);
   if (q[2] !== 1 || Math.hypot(q[0]! - p[0]!, q[1]! - p[1]!) < 16) return false;
   if (Math.max(p[0]!, q[0]!) < 0 || Math.min(p[0]!, q[0]!) > width) return false;
@@ -85,7 +85,7 @@ function tick(ink: Ink, at: Float64Array): void {
   ink.lineTo(at[0]! + 4.5, at[1]! - 4.5);
 }
 
-function witness(ink: Ink, note: Note, end: Float64Array, at: Float64Array, project: Projector): void {
+function witness(ink: Ink, note: SceneNote, end: Float64Array, at: Float64Array, project: Projector): void {
   project(note.witness, end[1]!, end[2]!, w);
   if (w[2] !== 1) return;
   const dx = at[0]! - w[0]!;
@@ -97,7 +97,7 @@ function witness(ink: Ink, note: Note, end: Float64Array, at: Float64Array, proj
   ink.lineTo(at[0]! + (dx * 6) / length, at[1]! + (dy * 6) / length);
 }
 
-function drawArrow({ ink, palette, project, largest }: Sheet, note: Note, label: Label): boolean {
+function drawArrow({ ink, palette, project, largest }: NotesCanvas, note: SceneNote, label: Label): boolean {
   project(note.a[0]! + 0.2 * note.b[0]!, note.a[1]! + 0.2 * note.b[1]!, note.a[2]! + 0.2 * note.b[2]!, q);
   const dx = q[0]! - p[0]!;
   const dy = q[1]! - p[1]!;
@@ -138,7 +138,7 @@ function drawArrow({ ink, palette, project, largest }: Sheet, note: Note, label:
 }
 
 /** Where something parted: a crossed circle; outside the picture an arrowhead at its rim. A pointer: an open circle. */
-function drawMark({ ink, palette, width, height, covered }: Sheet, note: Note, label: Label): boolean {
+function drawMark({ ink, palette, width, height, covered }: NotesCanvas, note: SceneNote, label: Label): boolean {
   const x = Math.min(Math.max(label.x, RIM_DISTANCE), width - RIM_DISTANCE);
   let y = Math.min(Math.max(label.y, RIM_DISTANCE), height - RIM_DISTANCE);
   const outside = x !== label.x || y !== label.y;

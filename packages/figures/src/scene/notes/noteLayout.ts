@@ -2,10 +2,10 @@
 
 import { type Ink, SANS, SERIF } from "../../ink/ink.ts";
 import type { Palette } from "../../palette.ts";
-import { type Box, createLabel, LABEL_SIDES, type Label, layOutLabels, MOST_SPOTS } from "./labelLayout.ts";
+import { createLabel, LABEL_SIDES, type Label, type LabelEdges, layOutLabels, MOST_SPOTS } from "./labelLayout.ts";
 import type { LinePath } from "./linePath.ts";
-import { drawNote, type Projector, type Sheet } from "./noteInk.ts";
-import type { Note, NoteKind, Notes } from "./notes.ts";
+import { drawNote, type NotesCanvas, type Projector } from "./noteInk.ts";
+import type { NoteKind, Notes, SceneNote } from "./notes.ts";
 
 /** A picture narrower than this is small: smaller letters, and the legend alone names the lines [px]. */
 const SMALL_WIDTH = 560;
@@ -26,10 +26,10 @@ export class NoteLayout {
   private readonly widths = new Map<string, number>();
   private readonly walker = { head: emptyBox(), body: emptyBox() };
   private readonly fittings = [emptyBox(), emptyBox(), emptyBox()];
-  private readonly taken: Box[] = [];
+  private readonly taken: LabelEdges[] = [];
 
   /** Draws the ink of every note that is seen and gives its words their place. */
-  lay(notes: Notes, sheet: Sheet): void {
+  lay(notes: Notes, sheet: NotesCanvas): void {
     const { ink, project, width, height, covered } = sheet;
     this.grow(notes.list.length);
     const small = width < SMALL_WIDTH;
@@ -81,7 +81,7 @@ export class NoteLayout {
   }
 }
 
-const otherPath = ({ list }: Notes, note: Note): LinePath | undefined =>
+const otherPath = ({ list }: Notes, note: SceneNote): LinePath | undefined =>
   list.find((one) => one.path !== undefined && one !== note && one.path.count > 0)?.path;
 
 function saidBefore(labels: readonly Label[], notes: Notes, index: number): boolean {
@@ -93,7 +93,7 @@ function saidBefore(labels: readonly Label[], notes: Notes, index: number): bool
 export const isSmall = (width: number): boolean => width < SMALL_WIDTH;
 
 /** The words of all notes as letters in the picture, for a file; on the screen they are elements. */
-export function writeNotes(notes: Notes, sheet: Sheet): void {
+export function writeNotes(notes: Notes, sheet: NotesCanvas): void {
   const layout = new NoteLayout();
   layout.lay(notes, sheet);
   const { ink, palette, width } = sheet;
@@ -112,7 +112,7 @@ export function writeNotes(notes: Notes, sheet: Sheet): void {
 }
 
 /** What the words of a note are written in. */
-export function noteColour(note: Note, palette: Palette): string {
+export function noteColour(note: SceneNote, palette: Palette): string {
   if (note.kind === "break") return palette.failsInk;
   if (note.kind === "pointer") return palette.accent;
   return note.kind === "name" ? palette.softInk : palette.ink;
@@ -226,13 +226,13 @@ function keepFittingsClear(boxes: readonly MovingBox[], places: Float64Array, pr
 }
 
 /** Names of lines stand above or below them, everything else beside its point. */
-function firstSide(note: Note, otherwise: number): number {
+function firstSide(note: SceneNote, otherwise: number): number {
   if (note.kind !== "name") return otherwise;
   return note.text === "Backup" ? LABEL_SIDES.below : LABEL_SIDES.above;
 }
 
 /** Measured numbers are set in the serif, as on a plan; names in the sans. */
-export function serifFor(note: Note): boolean {
+export function serifFor(note: SceneNote): boolean {
   return note.kind === "dimension" || note.kind === "arrow";
 }
 

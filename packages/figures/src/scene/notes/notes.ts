@@ -18,7 +18,7 @@ import { fillPath, type LinePath, newPath } from "./linePath.ts";
 import { nodeNear, partPlace } from "./partPlace.ts";
 
 export type NoteKind = "dimension" | "arrow" | "break" | "name" | "pointer";
-export interface Note {
+export interface SceneNote {
   readonly kind: NoteKind;
   active: boolean;
   /** Ends of a dimension; origin and direction of an arrow; place of a mark or name, xyz each [m]. */
@@ -48,7 +48,7 @@ export interface NoteOptions {
 }
 
 export interface Notes {
-  readonly list: readonly Note[];
+  readonly list: readonly SceneNote[];
   /** Largest force of the run, the scale of the arrows [N]. */
   readonly largest: number;
   /** Middle of the head, and the lower ankle, xyz each: labels keep off the walker [m]. */
@@ -120,7 +120,7 @@ export function createNotes(recording: Recording, rig: Rig, gap: Gap, gaveWay: r
 }
 
 /** The part that is chosen, else the weak place. */
-function pointOut(pointer: Note, live: LiveFrame, rig: Rig, { selectedPart, weak }: NoteOptions): void {
+function pointOut(pointer: SceneNote, live: LiveFrame, rig: Rig, { selectedPart, weak }: NoteOptions): void {
   const part = selectedPart ?? weak?.part;
   const isWeak = part === weak?.part;
   pointer.active = part !== undefined && partPlace(part, live, rig, pointer.a, isWeak ? weak?.share : undefined);
@@ -131,7 +131,7 @@ function pointOut(pointer: Note, live: LiveFrame, rig: Rig, { selectedPart, weak
 
 const nameOf = (rig: Rig, part: string): string => (isPartId(part) ? words.partName(rig, part) : part);
 
-function note(kind: NoteKind, priority: number): Note {
+function note(kind: NoteKind, priority: number): SceneNote {
   const a = new Float64Array(3);
   const b = new Float64Array(3);
   return {
@@ -149,11 +149,11 @@ function note(kind: NoteKind, priority: number): Note {
   };
 }
 
-function name(text: string, short: string, priority: number): Note {
+function name(text: string, short: string, priority: number): SceneNote {
   return { ...note("name", priority), text, short };
 }
 
-function markOf(event: RunEvent, recording: Recording, { full, short }: ReturnType<typeof eventWords>): Note {
+function markOf(event: RunEvent, recording: Recording, { full, short }: ReturnType<typeof eventWords>): SceneNote {
   const mark = note("break", event.part === "tape" ? 35 : event.kind === "slip" ? 70 : 100);
   mark.text = full;
   mark.short = short;
@@ -175,7 +175,7 @@ function isMarked(event: RunEvent, time: number): boolean {
   return event.part !== "tape" || time < event.time + TAPE_SHOWN_TIME;
 }
 
-function measureDrop(drop: Note, live: LiveFrame, start: Float64Array, beside: number): void {
+function measureDrop(drop: SceneNote, live: LiveFrame, start: Float64Array, beside: number): void {
   // As the outcome has it, to the last digit.
   const fallen = live.recording.walker.start - live.lowest;
   drop.active = fallen > LEAST_DROP;
@@ -187,7 +187,7 @@ function measureDrop(drop: Note, live: LiveFrame, start: Float64Array, beside: n
   drop.text = sayPage("notes.drop", { short: drop.short });
 }
 
-function measureClearance(clear: Note, live: LiveFrame, gap: Gap): void {
+function measureClearance(clear: SceneNote, live: LiveFrame, gap: Gap): void {
   const x = live.positions[live.walker]!;
   const ground = groundAt(gap, x);
   const height = live.positions[live.walker + 2]! - ground;
@@ -201,7 +201,7 @@ function measureClearance(clear: Note, live: LiveFrame, gap: Gap): void {
   clear.text = sayPage("notes.aboveGround", { short: clear.short });
 }
 
-function measureSag(sag: Note, recording: Recording, gap: Gap, active: boolean): void {
+function measureSag(sag: SceneNote, recording: Recording, gap: Gap, active: boolean): void {
   const [x, y, z] = recording.standing.point;
   sag.active = active && recording.standing.sag > 0.1;
   set3(sag.a, 0, x + 2, y, (gap.rise * x) / gap.span);
@@ -211,7 +211,7 @@ function measureSag(sag: Note, recording: Recording, gap: Gap, active: boolean):
   sag.text = sayPage("notes.sag", { short: sag.short });
 }
 
-function fillArrows(arrows: readonly Note[], live: LiveFrame): void {
+function fillArrows(arrows: readonly SceneNote[], live: LiveFrame): void {
   const { positions, mainNodes, backupNodes, forces } = live;
   lineArrow(arrows[0]!, positions, 0, 1, forces.mainA, "main");
   lineArrow(arrows[2]!, positions, mainNodes - 1, mainNodes - 2, forces.mainB, "main");
@@ -232,7 +232,7 @@ function fillArrows(arrows: readonly Note[], live: LiveFrame): void {
   lineArrow(arrows[5]!, positions, ring + 1, ring, forces.leash, "harness");
 }
 
-function lineArrow(arrow: Note, nodes: Float32Array, from: number, to: number, force: number, word: string): void {
+function lineArrow(arrow: SceneNote, nodes: Float32Array, from: number, to: number, force: number, word: string): void {
   arrow.active = force > LEAST_FORCE;
   if (!arrow.active) return;
   for (let c = 0; c < 3; c++) {
@@ -246,7 +246,7 @@ function lineArrow(arrow: Note, nodes: Float32Array, from: number, to: number, f
   arrow.text = `${word} ${arrow.short}`;
 }
 
-function placeNames(names: readonly Note[], live: LiveFrame, gap: Gap, options: NoteOptions): void {
+function placeNames(names: readonly SceneNote[], live: LiveFrame, gap: Gap, options: NoteOptions): void {
   set3(names[0]!.a, 0, 0, 0, 0.1);
   set3(names[1]!.a, 0, gap.span, 0, gap.rise + 0.1);
   names[0]!.active = true;
@@ -255,14 +255,14 @@ function placeNames(names: readonly Note[], live: LiveFrame, gap: Gap, options: 
   nameLine(names[3]!, live, gap, "backup", options);
 }
 
-function nameLine(note: Note, live: LiveFrame, gap: Gap, line: "main" | "backup", options: NoteOptions): void {
+function nameLine(note: SceneNote, live: LiveFrame, gap: Gap, line: "main" | "backup", options: NoteOptions): void {
   const path = note.path!;
   fillPath(path, live, gap, line);
   note.active = path.count > 0 && options.selectedPart !== line;
   if (note.active) for (let c = 0; c < 3; c++) note.a[c] = path.places[3 * path.best + c]!;
 }
 
-function nameGhost(ghost: Note, live: LiveFrame, start: Float64Array): void {
+function nameGhost(ghost: SceneNote, live: LiveFrame, start: Float64Array): void {
   const dx = live.positions[live.walker]! - start[0]!;
   const dz = live.positions[live.walker + 2]! - start[2]!;
   ghost.active = dx * dx + dz * dz > AWAY_DISTANCE * AWAY_DISTANCE;

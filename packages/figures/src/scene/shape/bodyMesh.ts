@@ -1,9 +1,9 @@
 /** The walker's body as one mesh: tapered turned shapes, each bound to one bone, coloured by what is worn there. */
-import { TONES, type Tone } from "../wear.ts";
-import { type Joint, jointAt } from "./walkerPose.ts";
+import { TONES, type WalkerTone } from "../wear.ts";
+import { type BodyJoint, jointAt } from "./walkerPose.ts";
 
 /** Bones in the order of the mesh's `bone` attribute: from joint, to joint. */
-export const BONES: readonly (readonly [Joint, Joint])[] = [
+export const BONES: readonly (readonly [BodyJoint, BodyJoint])[] = [
   ["pelvis", "chest"],
   ["neck", "head"],
   ["shoulderL", "elbowL"],
@@ -31,7 +31,7 @@ export interface BodyMesh {
 type Turning = readonly (readonly [z: number, radius: number])[];
 interface Piece {
   readonly bone: number;
-  readonly tone: Tone;
+  readonly tone: WalkerTone;
   readonly turning: Turning;
   /** Widths to the side and to the front over the radius [-]. */
   readonly wide?: number;

@@ -1,12 +1,12 @@
 /** Far ridges around the gap, as they stand in haze one behind the other. */
 import type { Gap } from "./gap.ts";
 import { roughness } from "./noise.ts";
-import type { Mesh } from "./terrain.ts";
+import type { TriangleMesh } from "./terrain.ts";
 
 const POINTS_AROUND = 120;
 
 /** Strips whose upper edge is a skyline; the normal's x holds how dark the ridge is at its top and foot [-]. */
-export function ridgeMesh(gap: Gap): Mesh {
+export function ridgeMesh(gap: Gap): TriangleMesh {
   const rings = [
     { radius: 9 * gap.span + 500, height: 0.13, dark: 0.16 },
     { radius: 6 * gap.span + 320, height: 0.075, dark: 0.27 },

@@ -1,6 +1,6 @@
 import type { Stage } from "../stage.ts";
 import type { Margins, View } from "./framing.ts";
-import { anchorView, eventPoints, eventView, fallsLeft, LEGEND_FOOT, overviewView } from "./viewPoints.ts";
+import { anchorView, comesDownLeft, eventPoints, eventView, LEGEND_FOOT, overviewView } from "./viewPoints.ts";
 
 /** Room for the legend below the event and for the tools above it on a small screen [px]. */
 const LEGEND_HEIGHT = 62;
@@ -25,7 +25,7 @@ export function sceneView(
         bottom: Math.min(LEGEND_HEIGHT / height, 0.25),
       }
     : { left: 0.1, right: 0.14, top: 0.09, bottom: 0.12 };
-  if (!narrow && wanted === "event" && fallsLeft(eventPoints(recording)))
+  if (!narrow && wanted === "event" && comesDownLeft(eventPoints(recording)))
     return eventView(recording, aspect, { ...margins, bottom: Math.min(LEGEND_FOOT / height, 0.4) });
   if (wanted === "anchor") return anchorView(recording, gap);
   if (wanted === "event") return eventView(recording, aspect, margins);

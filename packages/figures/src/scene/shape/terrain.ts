@@ -5,12 +5,12 @@
 import type { Gap } from "./gap.ts";
 import { noise, roughness, smoothstep } from "./noise.ts";
 
-export interface Mesh {
+export interface TriangleMesh {
   readonly position: Float32Array;
   readonly normal: Float32Array;
   readonly index: Uint32Array;
 }
-export interface Terrain extends Mesh {
+export interface Terrain extends TriangleMesh {
   /** 1: stone, 0: lost in the haze at the rim of what is drawn; one per vertex [-]. */
   readonly presence: Float32Array;
   readonly rows: number;

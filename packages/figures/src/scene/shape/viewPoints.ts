@@ -35,7 +35,7 @@ export function eventPoints(recording: Recording): Float32Array {
 export const LEGEND_FOOT = 148;
 
 /** Whether the walker comes down near the left edge of what is framed, where the legend lies. `points`: of `eventPoints`. */
-export function fallsLeft(points: Float32Array): boolean {
+export function comesDownLeft(points: Float32Array): boolean {
   let [least, most, low] = [Infinity, -Infinity, 0];
   for (let i = 0; i < points.length; i += 3) {
     least = Math.min(least, points[i]!);

@@ -27,7 +27,7 @@ export const JOINTS = [
   "toeL",
   "toeR",
 ] as const;
-export type Joint = (typeof JOINTS)[number];
+export type BodyJoint = (typeof JOINTS)[number];
 
 /** Lengths of a person of about 1.75 m [m]. */
 export const BODY = {
@@ -43,7 +43,7 @@ export const BODY = {
   hipHalf: 0.09,
 } as const;
 
-export interface Pose {
+export interface WalkerPose {
   /** One joint after the other, in the order of JOINTS; xyz each [m]. */
   readonly joints: Float64Array;
   /** Body axes, unit: forward, left, up. */
@@ -54,7 +54,7 @@ export interface Pose {
   hanging: number;
 }
 
-export function createPose(): Pose {
+export function createPose(): WalkerPose {
   return {
     joints: new Float64Array(JOINTS.length * 3),
     axes: new Float64Array(9),
@@ -64,10 +64,10 @@ export function createPose(): Pose {
   };
 }
 
-export function jointAt(joint: Joint): number {
+export function jointAt(joint: BodyJoint): number {
   return 3 * JOINTS.indexOf(joint);
 }
-const J = Object.fromEntries(JOINTS.map((joint, i) => [joint, 3 * i])) as Record<Joint, number>;
+const J = Object.fromEntries(JOINTS.map((joint, i) => [joint, 3 * i])) as Record<BodyJoint, number>;
 const FORWARD_AXIS = 0;
 const LEFT_AXIS = 3;
 const UP_AXIS = 6;
@@ -113,7 +113,7 @@ export interface PosedMoment {
 }
 
 /** Poses the walker at one moment, moving at `velocity` [m/s]. */
-export function poseWalker(pose: Pose, moment: PosedMoment, velocity: Flat): void {
+export function poseWalker(pose: WalkerPose, moment: PosedMoment, velocity: Flat): void {
   const { positions, recording } = moment;
   const { problem } = recording;
   const dx = positions[moment.ring]! - positions[moment.walker]!;
@@ -136,7 +136,7 @@ export function poseWalker(pose: Pose, moment: PosedMoment, velocity: Flat): voi
 }
 
 /** Body axes: upright on the line, tipped back in the air, lying back from the leash in the harness. */
-function turnBody(pose: Pose, load: number, lateral: number): void {
+function turnBody(pose: WalkerPose, load: number, lateral: number): void {
   const { axes, standing, falling, hanging } = pose;
   const lean = 0.5 + 0.16 * Math.min(Math.max(load - 1, 0), 4);
   const tip = 0.28;
@@ -154,7 +154,7 @@ function turnBody(pose: Pose, load: number, lateral: number): void {
   cross3(axes, LEFT_AXIS, axes, UP_AXIS, axes, FORWARD_AXIS);
 }
 
-function placeTrunk(pose: Pose, positions: Flat, walker: number, ring: number): void {
+function placeTrunk(pose: WalkerPose, positions: Flat, walker: number, ring: number): void {
   const { joints, axes } = pose;
   for (let c = 0; c < 3; c++) hip[c] = positions[walker + c]!;
   add3(joints, J.pelvis, hip, 0, axes, UP_AXIS, -0.05);
@@ -182,7 +182,7 @@ function placeTrunk(pose: Pose, positions: Flat, walker: number, ring: number): 
   }
 }
 
-function placeLeg(pose: Pose, k: number, positions: Flat, ring: number, load: number, velocity: Flat): void {
+function placeLeg(pose: WalkerPose, k: number, positions: Flat, ring: number, load: number, velocity: Flat): void {
   const { joints, axes, standing, falling, hanging } = pose;
   const side = SIDES[k]!;
   const front = k === 0 ? 1 : -1;
@@ -213,7 +213,7 @@ function placeLeg(pose: Pose, k: number, positions: Flat, ring: number, load: nu
   add3(joints, side.toe, joints, side.ankle, part, 0, BODY.foot);
 }
 
-function placeArm(pose: Pose, k: number): void {
+function placeArm(pose: WalkerPose, k: number): void {
   const { joints, axes, standing, falling, hanging } = pose;
   const side = SIDES[k]!;
   for (let c = 0; c < 3; c++) {
@@ -244,7 +244,7 @@ function bend(joints: Float64Array, root: number, middle: number, end: number, f
 }
 
 /** Column-major matrix of the bone from joint a to joint b: z along the bone, x to the body's left. */
-export function boneMatrix(out: Float32Array, at: number, pose: Pose, a: number, b: number): void {
+export function boneMatrix(out: Float32Array, at: number, pose: WalkerPose, a: number, b: number): void {
   const { joints, axes } = pose;
   add3(part, 0, joints, b, joints, a, -1);
   unit3(part, 0);

@@ -1,6 +1,6 @@
 /** The webbing sits in a clamp that is not the weblock at an end of its span. */
 import { isBefore } from "../../dates/calendarDate.ts";
-import { fault, spotFaults } from "../faults.ts";
+import { recordFault, spotFaults } from "../faults.ts";
 import { recordFact } from "../recordFacts.ts";
 import { date as day, extent, force, position, present } from "../values.ts";
 import { around } from "../webbingWalk.ts";
@@ -21,7 +21,7 @@ export const clamped = entryKind({
     const faults = spotFaults(at, kept, path);
     if (until !== undefined && isBefore(until, date)) {
       const message = recordFact("clamp.offBeforeOn", { until: `${until}`, date: `${date}` });
-      faults.push(fault(`${path}.until`, `${until}`, recordFact("expected.later", { date: `${date}` }), message));
+      faults.push(recordFault(`${path}.until`, `${until}`, recordFact("expected.later", { date: `${date}` }), message));
     }
     return faults;
   },

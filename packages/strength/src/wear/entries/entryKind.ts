@@ -4,7 +4,7 @@
  */
 import * as z from "zod";
 import type { PlainDate } from "../../dates/calendarDate.ts";
-import type { Kept, RecordIssue } from "../faults.ts";
+import type { RecordIssue, RemainingWebbing } from "../faults.ts";
 import type { Placement } from "../placement.ts";
 import { date } from "../values.ts";
 import type { WebbingWalk } from "../webbingWalk.ts";
@@ -14,7 +14,7 @@ export type Whereabouts = "hanging" | "down" | "anywhere";
 
 export interface CheckedEntry {
   readonly path: string;
-  readonly kept: Kept;
+  readonly kept: RemainingWebbing;
   /** Where it hangs before the entry; absent when it is down. */
   readonly placement?: Placement;
 }

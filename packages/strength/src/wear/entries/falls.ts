@@ -1,5 +1,5 @@
 /** Leash falls caught on a stretch. */
-import { fault, rangeOf, stretchFaults } from "../faults.ts";
+import { lengthRange, recordFault, stretchFaults } from "../faults.ts";
 import { recordFact } from "../recordFacts.ts";
 import { count, position } from "../values.ts";
 import { type CheckedEntry, entryKind, entrySchema } from "./entryKind.ts";
@@ -17,8 +17,8 @@ export const falls = entryKind({
 /** Falls are caught on what hangs: a place outside it would be lost without a word. */
 function besideSpan({ from, to }: { readonly from: number; readonly to: number }, { placement, path }: CheckedEntry) {
   if (placement === undefined || (from < placement.to && to > placement.from)) return [];
-  const got = recordFact("range", rangeOf(from, to));
-  const hanging = rangeOf(placement.from, placement.to);
+  const got = recordFact("range", lengthRange(from, to));
+  const hanging = lengthRange(placement.from, placement.to);
   const message = recordFact("falls.beside", { got, loaded: recordFact("range", hanging) });
-  return [fault(`${path}.from`, got, recordFact("expected.placeWithin", hanging), message)];
+  return [recordFault(`${path}.from`, got, recordFact("expected.placeWithin", hanging), message)];
 }

@@ -7,7 +7,7 @@ import { backupNaturalLength, chord, mainSectionLengths, type Rig, strainAt } fr
 /** Standard gravity [m/s²]. */
 const GRAVITY = 9.80665;
 
-export interface Standing {
+export interface LoadedLine {
   /** Sag where the walker stands [m]. */
   readonly sag: number;
   /** Largest of the mean tensions of the two halves [N]. */
@@ -22,7 +22,7 @@ interface Load {
 }
 
 /** Sag and tension under a walker if the line has a tension with nobody on it [N]; undefined when its sections do not fit then. */
-export function standing(rig: Rig, pretension: number, { walker, at }: Load): Standing | undefined {
+export function standing(rig: Rig, pretension: number, { walker, at }: Load): LoadedLine | undefined {
   const pieces = sectionsAt(rig, pretension);
   if (pieces === undefined) return undefined;
   const natural = pieces.reduce((sum, { length }) => sum + length, 0);

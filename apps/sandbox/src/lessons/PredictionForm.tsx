@@ -3,9 +3,9 @@ import { RadioGroup } from "@base-ui/react/radio-group";
 import {
   type Guess,
   type Lesson,
+  lessonResultWords,
   readGuess,
-  resultWords,
-  type Scale,
+  type SliderScale,
   saidWords,
   say,
   type Try,
@@ -13,7 +13,7 @@ import {
 import { useId, useState } from "react";
 import { Button } from "../design/Button.tsx";
 import { RangeSlider } from "../design/RangeSlider.tsx";
-import styles from "./Prediction.module.css";
+import styles from "./PredictionForm.module.css";
 
 const REASONS = [1, 2, 3] as const;
 
@@ -27,7 +27,7 @@ interface Props {
 }
 
 /** A number and a reason, asked for before anything is shown. */
-export function Prediction({ lesson, given, earlier, onRun }: Props) {
+export function PredictionForm({ lesson, given, earlier, onRun }: Props) {
   const { id, scale } = lesson;
   const [predicted, setPredicted] = useState<number>();
   const [reason, setReason] = useState<1 | 2 | 3>();
@@ -123,14 +123,14 @@ export function Prediction({ lesson, given, earlier, onRun }: Props) {
 }
 
 /** Where the given value lies on the slider, so that a prediction can be set against it. */
-function GivenMark({ given, scale }: { given: number; scale: Scale }) {
+function GivenMark({ given, scale }: { given: number; scale: SliderScale }) {
   const share = (given - scale.from) / (scale.to - scale.from);
   // The words stand on the side that has more room, clear of the ends' own.
   const side = share < 0.5 ? { left: `${share * 100}%` } : { right: `${(1 - share) * 100}%` };
   return (
     <div className={styles.givenLine} aria-hidden="true">
       <span className={share < 0.5 ? styles.givenLeft : styles.givenRight} style={side}>
-        {say("slider.given", { value: resultWords(given, scale) })}
+        {say("slider.given", { value: lessonResultWords(given, scale) })}
       </span>
     </div>
   );

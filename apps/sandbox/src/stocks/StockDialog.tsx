@@ -1,11 +1,11 @@
 import { newRigWords } from "@secondline/words/newRig";
 import {
   EMPTY_STOCK,
-  type EntryField,
   loadRows,
   readPull,
   type StockDocument,
   type StockEntry,
+  type StockEntryField,
   type StockFault,
   stockFaultText,
   stockFrom,
@@ -35,7 +35,7 @@ interface Props {
 }
 
 /** A webbing or rope of one's own: typed, its stretch also from the file of a test machine. */
-export function StockForm({ open, names, onClose, onKeep }: Props) {
+export function StockDialog({ open, names, onClose, onKeep }: Props) {
   const [entry, setEntry] = useState(EMPTY_STOCK);
   const [tried, setTried] = useState(false);
   const [told, setTold] = useState("");
@@ -43,7 +43,7 @@ export function StockForm({ open, names, onClose, onKeep }: Props) {
   const faults = tried && !read.ok ? read.faults : [];
   const doubts = read.ok ? read.doubts : [];
   const put = (at: Exclude<keyof StockEntry, "loads">, text: string) => setEntry({ ...entry, [at]: text });
-  const said = (at: EntryField) => ({
+  const said = (at: StockEntryField) => ({
     messages: faults.filter((one) => one.at === at).map(stockFaultText),
   });
   const text = (at: "name" | "strength" | "source" | "mass" | "width", placeholder = "") => (
@@ -186,7 +186,7 @@ function Remedies({
   onTake,
 }: {
   faults: readonly StockFault[];
-  at: EntryField;
+  at: StockEntryField;
   onTake: (remedy: string) => void;
 }) {
   return faults.map((one) =>
