@@ -1,19 +1,20 @@
 import { sayPage } from "@secondline/words/page/page";
 import { outcomeOf, type PlaybackClock } from "@secondline/workbench";
 import type { weakPlace } from "@secondline/workbench/weakPlace";
-import { useEffect, useMemo, useRef, useState } from "react";
+import { lazy, Suspense, useEffect, useMemo, useRef, useState } from "react";
 import { Guard } from "../design/Guard.tsx";
 import type { Theme } from "../design/palette.ts";
 import { useReducedMotion } from "../design/useMedia.ts";
 import { useSoon } from "../design/useSoon.ts";
 import { useSavePictures } from "../files/useSavePictures.ts";
-import { RigSketch } from "../rigSheet/RigSketch.tsx";
 import { type SceneSnapshot, SceneView, type SnapshotPlace } from "../scene/index.ts";
 import { useRecordings, useSandbox } from "../state/useSandbox.ts";
 import { PrintedPictures } from "./PrintedPictures.tsx";
 import styles from "./ScenePlace.module.css";
 import { SceneTools } from "./SceneTools.tsx";
 import { useFallIsComing } from "./useFallIsComing.ts";
+
+const RigSketch = lazy(async () => ({ default: (await import("../rigSheet/RigSketch.tsx")).RigSketch }));
 
 /** The scene of the current run; before there is one, a drawing of the rig. */
 export function ScenePlace({ clock, theme }: { clock: PlaybackClock; theme: Theme }) {
@@ -81,7 +82,12 @@ function Waiting() {
   const coming = useFallIsComing();
   return (
     <div className={styles.waiting}>
-      <RigSketch rig={rig} editing={undefined} />
+      {/* The words below say what is waited for, with or without it. */}
+      <Guard instead={() => null}>
+        <Suspense fallback={null}>
+          <RigSketch rig={rig} editing={undefined} />
+        </Suspense>
+      </Guard>
       <p>{coming ? sayPage("scenePlace.coming") : sayPage("scenePlace.none")}</p>
     </div>
   );
