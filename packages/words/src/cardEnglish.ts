@@ -44,6 +44,7 @@ export const CARD_ENGLISH = {
   "persons.rescue": "A second one, of up to {mass}, only hangs in beside the first in a rescue.",
   "until.thin": "From the next day on a part may keep less than required, used on as so far.",
   "until.inspection": "That day it is to be inspected.",
+  "until.record": "Of the next day the wear record says more: make a card of a later day.",
   "until.horizon": "Nobody looked further ahead.",
   "falls.thin": "One more at one place, and a part may keep less than required.",
   "falls.plan": "As planned between two inspections.",

@@ -81,6 +81,7 @@ describe("a card that permits", () => {
     expect(note({ walker: { mass: 80, from: "asked", looked: false } }, "walker")).toContain("were not looked at");
     expect(note({ until: { day: "2026-07-01", ends: "thin" } }, "until")).toContain("may keep less than required");
     expect(note({ until: { day: "2026-07-01", ends: "horizon" } }, "until")).toBe("Nobody looked further ahead.");
+    expect(note({ until: { day: "2026-07-01", ends: "record" } }, "until")).toContain("the wear record says more");
     expect(note({ falls: { left: 3, ends: "plan" } }, "falls")).toContain("planned between two inspections");
     const most = said({ ...GIVEN, allows: { ...GIVEN.allows!, falls: { left: 1000, ends: "most" } } });
     expect(row(most, "falls")!.value).toBe("1000 or more");
