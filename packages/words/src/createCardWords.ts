@@ -4,11 +4,10 @@ import type { Rig } from "@secondline/rig";
 import { type CautionFact, type Outcome, type Refusal, type SiteCard, VERSION } from "@secondline/scenarios";
 import { CARD_ENGLISH, type CardKey } from "./cardEnglish.ts";
 import { cautionTexts } from "./cautionWords.ts";
-import { formatMass } from "./formats.ts";
 import { english, filled, type Language, sayIn, type Values } from "./language.ts";
 import { listed } from "./lists.ts";
 import { capital, partName } from "./partNames.ts";
-import { length } from "./quantity.ts";
+import { length, massUpTo } from "./quantity.ts";
 import { valueNames } from "./valueNames.ts";
 import { lapseText, singlesText, verdictSentence } from "./verdictWords.ts";
 
@@ -96,7 +95,7 @@ const ownCautions = ({ cautions }: Outcome) => cautions.filter(({ kind }) => CAR
 function saysOf({ permission, allows }: SiteCard): string {
   if (!allows) return sayCard(permission === "lapsed" ? "lapsed.says" : "none.says");
   const { walker, until, falls } = allows;
-  return sayCard("given.says", { mass: formatMass(walker.mass), day: until.day, falls: falls.left });
+  return sayCard("given.says", { mass: massUpTo(walker.mass), day: until.day, falls: falls.left });
 }
 
 function mustOf(language: Language, { rig, outcome, card }: CardToSay): readonly string[] {
@@ -152,7 +151,7 @@ function rowsOf(language: Language, { rig, card }: CardToSay): readonly CardRow[
     // Without permission there is no number that might be read as one.
     ...(allows
       ? [
-          row("walker", formatMass(allows.walker.mass), walkerNote(card)),
+          row("walker", massUpTo(allows.walker.mass), walkerNote(card)),
           row("persons", sayCard("persons.one"), personsNote(card)),
           row("falls", fallsValue(card), sayCard(`falls.${allows.falls.ends}`)),
           row("until", allows.until.day, sayCard(`until.${allows.until.ends}`)),
@@ -194,13 +193,13 @@ function walkerNote({ allows }: SiteCard): string {
   if (from === "searched") {
     const searched = sayCard("walker.searched");
     if (!own) return searched;
-    return `${searched} ${sayCard("walker.own", { mass: formatMass(own.mass), day: own.until.day, falls: own.falls.left })}`;
+    return `${searched} ${sayCard("walker.own", { mass: massUpTo(own.mass), day: own.until.day, falls: own.falls.left })}`;
   }
   return sayCard(looked ? "walker.asked" : "walker.notLooked");
 }
 
 const personsNote = ({ rescuer }: SiteCard): string =>
-  rescuer === undefined ? sayCard("persons.noRescue") : sayCard("persons.rescue", { mass: formatMass(rescuer) });
+  rescuer === undefined ? sayCard("persons.noRescue") : sayCard("persons.rescue", { mass: massUpTo(rescuer) });
 
 function fallsValue({ allows }: SiteCard): string {
   const { left, ends } = allows!.falls;

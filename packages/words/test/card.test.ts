@@ -69,6 +69,19 @@ describe("a card that permits", () => {
     expect(row(said({ ...GIVEN, unfollowed: [] }), "unfollowed")).toBeUndefined();
   });
 
+  it("permits nobody heavier than was looked at: masses are rounded down, a walker's and a rescuer's", () => {
+    const walker = { mass: 108.862, from: "asked", looked: false } as const;
+    const own = { mass: 99.96, until: { day: "2026-07-01", ends: "thin" }, falls: { left: 80, ends: "thin" } } as const;
+    const exact = said({ ...GIVEN, rescuer: 99.96, allows: { ...GIVEN.allows!, walker } });
+    expect(exact.says).toContain("One walker up to 108.8 kg,");
+    expect(row(exact, "walker")!.value).toBe("108.8 kg");
+    expect(row(exact, "persons")!.note).toContain("of up to 99.9 kg");
+    const heavier = { ...walker, from: "searched" } as const;
+    expect(row(said({ ...GIVEN, allows: { ...GIVEN.allows!, walker: heavier, own } }), "walker")!.note).toContain(
+      "With that of the rig's file, 99.9 kg:",
+    );
+  });
+
   it("gives every number its basis", () => {
     const note = (change: Partial<NonNullable<SiteCard["allows"]>>, kind: string) =>
       row(said({ ...GIVEN, allows: { ...GIVEN.allows!, ...change } }), kind)?.note;
