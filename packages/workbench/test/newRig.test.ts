@@ -114,6 +114,15 @@ describe("what is wrong", () => {
     expect(rigFrom({ lowest: "25" }).faults).toMatchObject([{ kind: "depth", place: "lowest", remedy: "25 m" }]);
     expect(rigFrom({ lowest: "-25 m" }).faults).toMatchObject([{ place: "lowest", remedy: "25 m" }]);
     expect(rigFrom({ connections: "every 15" }).faults).toMatchObject([{ remedy: "every 15 m" }]);
+    expect(rigFrom({ slack: "6" }).faults).toMatchObject([{ place: "slack", remedy: "6 %" }]);
+  });
+
+  it("has no value offered where a number may mean two: half of the sun is not half a per cent of it", () => {
+    const { faults } = rigFrom({ age: "2 years", outside: "1 year", sun: "0.5" });
+    // Told once, though every part has it.
+    expect(faults).toMatchObject([{ kind: "issue", place: "sun" }]);
+    expect(JSON.stringify(faults)).toContain("quantity.noUnit");
+    expect(faults[0]!.remedy).toBeUndefined();
   });
 
   it("is ground as high as the line, a connection outside the span, a place beyond the anchors", () => {
