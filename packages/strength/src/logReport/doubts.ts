@@ -7,6 +7,7 @@ export interface Doubt {
   readonly kind:
     | "fewTests"
     | "censored"
+    | "copies"
     | "outlier"
     | "batches"
     | "batchesUnchecked"
@@ -26,6 +27,7 @@ export function doubtsOf(found: GroupFindings, accepted: number): Doubt[] {
   return [
     few(found),
     censored(found),
+    copies(found),
     outlier(found),
     batches(found),
     unseen(found),
@@ -45,6 +47,19 @@ function censored({ sample }: GroupFindings): Doubt[] {
   if (isComplete(sample)) return [];
   const count = sample.filter((o) => o.kind !== "exact").length;
   return [{ kind: "censored", message: doubtFact("doubt.censored", { count, of: sample.length }) }];
+}
+
+/** Fewer rows that repeat another than this, and than this share of all, are likely to be results that came out alike [-]. */
+const LEAST_COPIES = 2;
+const LEAST_COPIES_SHARE = 1 / 3;
+
+/** A log that was joined with itself counts every piece twice, which makes its values surer than they are. */
+function copies({ tests }: GroupFindings): Doubt[] {
+  const broke = tests.filter(({ result }) => result.kind === "exact");
+  const rows = new Set(broke.map(({ line: _, ...row }) => JSON.stringify(row)));
+  const count = broke.length - rows.size;
+  if (count < Math.max(LEAST_COPIES, LEAST_COPIES_SHARE * broke.length)) return [];
+  return [{ kind: "copies", message: doubtFact("doubt.copies", { count, of: tests.length }) }];
 }
 
 function outlier({ outlier: test, sample }: GroupFindings): Doubt[] {
