@@ -77,6 +77,8 @@ export const CARD_ENGLISH = {
 
   "caution.head": "Before you clip in",
   "caution.yours": "The card knows nothing of your harness, your knots and your partner check.",
+  "caution.askedLess":
+    "This rig was asked for less than is usual: a margin of {expected} in falls (usual {usualExpected}), {afterFailure} after a failure ({usualAfterFailure}), {clearance} under the feet ({usualClearance}).",
   "foot.state": "State of {on}.",
   "foot.noDay": "Of no day.",
   "foot.hash": "Fingerprint of the assessment",

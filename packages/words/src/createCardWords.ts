@@ -7,7 +7,7 @@ import { cautionTexts } from "./cautionWords.ts";
 import { english, filled, type Language, sayIn, type Values } from "./language.ts";
 import { listed } from "./lists.ts";
 import { capital, partName } from "./partNames.ts";
-import { length, massUpTo } from "./quantity.ts";
+import { height, length, massUpTo, required } from "./quantity.ts";
 import { valueNames } from "./valueNames.ts";
 import { lapseText, singlesText, verdictSentence } from "./verdictWords.ts";
 
@@ -65,7 +65,11 @@ function cardText(language: Language, asked: CardToSay): CardText {
     lapse: { head: sayCard("lapse.head"), items: lapsesWhen(card) },
     cautions: {
       head: sayCard("caution.head"),
-      items: [sayCard("caution.yours"), ...cautionTexts(language, rig, ownCautions(outcome))],
+      items: [
+        sayCard("caution.yours"),
+        ...(card.allows ? lessAsked(rig) : []),
+        ...cautionTexts(language, rig, ownCautions(outcome)),
+      ],
     },
     ...(until === undefined
       ? {}
@@ -91,6 +95,28 @@ const CARD_CAUTIONS: readonly CautionFact["kind"][] = [
   "invented",
 ];
 const ownCautions = ({ cautions }: Outcome) => cautions.filter(({ kind }) => CARD_CAUTIONS.includes(kind));
+
+/** What is asked of margins and height where a rig asks for less [-], [-], [m]. */
+const USUAL = { expected: 2, afterFailure: 1.5, clearance: 1 };
+
+/** A rig that asks for less than is usual holds sooner: who clips in is told what it was asked. */
+function lessAsked({ requiredFactor, requiredAfterFailure, requiredClearance }: Rig): readonly string[] {
+  const { expected, afterFailure, clearance } = USUAL;
+  const isLess =
+    requiredFactor.value < expected || requiredAfterFailure < afterFailure || requiredClearance < clearance;
+  if (!isLess) return [];
+  const asked = {
+    expected: required(requiredFactor.value),
+    afterFailure: required(requiredAfterFailure),
+    clearance: height(requiredClearance),
+  };
+  const usual = {
+    usualExpected: required(expected),
+    usualAfterFailure: required(afterFailure),
+    usualClearance: height(clearance),
+  };
+  return [sayCard("caution.askedLess", { ...asked, ...usual })];
+}
 
 function saysOf({ permission, allows }: SiteCard): string {
   if (!allows) return sayCard(permission === "lapsed" ? "lapsed.says" : "none.says");

@@ -1,5 +1,6 @@
 /** The site card's sentences follow its facts, and permit nothing that the facts do not. */
 
+import { FIELDS } from "@secondline/rig";
 import type { Outcome, SiteCard } from "@secondline/scenarios";
 import { noteFact } from "@secondline/strength";
 import { describe, expect, it } from "vitest";
@@ -116,6 +117,21 @@ describe("a card that permits", () => {
   it("does not go without the general cautions, nor without saying that a rig is invented", () => {
     expect(text.cautions.items.join(" ")).toMatch(/model of the rig.*Do not rig from these numbers alone.*invented/);
     expect(text.foot).toMatchObject({ state: "State of 2026-06-10.", hash: "abc" });
+  });
+
+  it("says so where the rig asks for less than is usual, and by how much", () => {
+    const cautionsOf = (own: typeof rig) =>
+      cardWords.card({ rig: own, outcome, card: GIVEN, made: "2026-06-11" }).cautions.items.join(" ");
+    expect(cautionsOf(rig)).not.toContain("less than is usual");
+    const loose = { ...rig, requiredFactor: { ...rig.requiredFactor, value: 1.2 } };
+    expect(cautionsOf(loose)).toContain(
+      "a margin of 1.2 in falls (usual 2), 1.5 after a failure (1.5), 1.0 m under the feet (1.0 m).",
+    );
+    expect(cautionsOf({ ...rig, requiredAfterFailure: 1 })).toContain("1 after a failure (1.5)");
+    // Usual is what a rig that says nothing of it is asked for.
+    const fallbackOf = (path: string) => (FIELDS[path] as { readonly fallback?: unknown }).fallback;
+    expect(["requiredFactor", "requiredAfterFailure", "requiredClearance"].map(fallbackOf)).toEqual([2, 1.5, "1 m"]);
+    expect(cautionsOf({ ...rig, requiredClearance: 0 })).toContain("0.0 m under the feet (1.0 m)");
   });
 
   it("names leash, knots and ring, and what has no second", () => {
