@@ -84,6 +84,14 @@ describe("own break tests in place of built-in factors", () => {
       expect(JSON.stringify(said[1])).toContain(`"code":"${code}","values":{"count":1`);
     expect(testUseWords([polyesterWebbing], [testOf({ material: "x" })])[0]).toMatchObject({ values: { all: 1 } });
     expect(testUseWords([polyesterWebbing], [])).toEqual([]);
+    const twice = [...log, ...log.map((test) => ({ ...test, line: 99 }))];
+    const copies = log.filter(({ material, result }) => material === polyesterWebbing.id && result.kind === "exact");
+    expect(copies.length).toBeGreaterThan(1);
+    expect(testUseWords([polyesterWebbing], twice)).toContainEqual({
+      code: "tests.copies",
+      values: { count: copies.length },
+    });
+    expect(said.map(({ code }) => code)).not.toContain("tests.copies");
   });
 });
 

@@ -1,5 +1,6 @@
 /** What stands in the way of believing a group's numbers. Shown before the numbers, never acted upon silently. */
 import { isComplete } from "@secondline/statistics";
+import { copiesIn } from "../breakLog/copies.ts";
 import { type DoubtFact, doubtFact } from "./doubtFacts.ts";
 import type { GroupFindings } from "./groupFindings.ts";
 
@@ -49,17 +50,9 @@ function censored({ sample }: GroupFindings): Doubt[] {
   return [{ kind: "censored", message: doubtFact("doubt.censored", { count, of: sample.length }) }];
 }
 
-/** Fewer rows that repeat another than this, and than this share of all, are likely to be results that came out alike [-]. */
-const LEAST_COPIES = 2;
-const LEAST_COPIES_SHARE = 1 / 3;
-
-/** A log that was joined with itself counts every piece twice, which makes its values surer than they are. */
 function copies({ tests }: GroupFindings): Doubt[] {
-  const broke = tests.filter(({ result }) => result.kind === "exact");
-  const rows = new Set(broke.map(({ line: _, ...row }) => JSON.stringify(row)));
-  const count = broke.length - rows.size;
-  if (count < Math.max(LEAST_COPIES, LEAST_COPIES_SHARE * broke.length)) return [];
-  return [{ kind: "copies", message: doubtFact("doubt.copies", { count, of: tests.length }) }];
+  const count = copiesIn(tests);
+  return count === 0 ? [] : [{ kind: "copies", message: doubtFact("doubt.copies", { count, of: tests.length }) }];
 }
 
 function outlier({ outlier: test, sample }: GroupFindings): Doubt[] {
