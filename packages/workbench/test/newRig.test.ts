@@ -97,6 +97,11 @@ describe("a new rig", () => {
       [40, -1],
     ]);
     expect(placesOf({ shape: "round" })).toEqual(["shape"]);
+    // 97.8408 m: places of a profile are told to the centimetre.
+    for (const span of ["321 ft", "97.844 m", "60.333 m"]) {
+      expect(rigFrom({ span }).faults).toEqual([]);
+      expect(rigFrom({ span, shape: "walls", rise: "2.347 m" }).faults).toEqual([]);
+    }
     expect(rigFrom({ lowest: "25 m", confirmed: ["ground"] }).unconfirmed).not.toContain("ground");
   });
 
