@@ -97,6 +97,8 @@ describe("a new rig", () => {
       [40, -1],
     ]);
     expect(placesOf({ shape: "round" })).toEqual(["shape"]);
+    // 375 m is a metre from anchor B: too near to it for a connection.
+    expect(rigFrom({ span: "376 m" }).rig?.backup?.connections.at(-1)?.at).toBeCloseTo(360 / 376, 4);
     // 97.8408 m: places of a profile are told to the centimetre.
     for (const span of ["321 ft", "97.844 m", "60.333 m"]) {
       expect(rigFrom({ span }).faults).toEqual([]);
