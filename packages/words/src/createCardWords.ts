@@ -52,6 +52,10 @@ export function createCardWords(language: Language) {
   return { say: sayCard, card: (asked: CardToSay): CardText => cardText(language, asked) };
 }
 
+/** A card of an earlier day may be over on the day on which it is made; `day`: YYYY-MM-DD. */
+export const overOn = ({ late }: CardText, day: string): CardText["late"] =>
+  late !== undefined && late.day < day ? late : undefined;
+
 function cardText(language: Language, asked: CardToSay): CardText {
   const { rig, outcome, card, made } = asked;
   const until = card.allows?.until.day;

@@ -4,7 +4,7 @@ import { FIELDS } from "@secondline/rig";
 import type { Outcome, SiteCard } from "@secondline/scenarios";
 import { noteFact } from "@secondline/strength";
 import { describe, expect, it } from "vitest";
-import { type CardText, cardWords, leashText } from "../src/createCardWords.ts";
+import { type CardText, cardWords, leashText, overOn } from "../src/createCardWords.ts";
 import { tellNote } from "../src/laterNoteWords.ts";
 import { demoRig } from "./outcomes.ts";
 
@@ -112,6 +112,12 @@ describe("a card that permits", () => {
     expect(said({ ...GIVEN, allows: { ...GIVEN.allows!, falls: { left: 1, ends: "thin" } } }).says).toContain(
       "1 more fall,",
     );
+  });
+
+  it("is over on the day after its last one, also where it is made only then", () => {
+    expect(overOn(text, "2026-07-31")).toBeUndefined();
+    expect(overOn(text, "2026-08-01")).toMatchObject({ word: "Lapsed", day: "2026-07-31" });
+    expect(overOn(said({ ...BARE, permission: "none" }), "2026-08-01")).toBeUndefined();
   });
 
   it("does not go without the general cautions, nor without saying that a rig is invented", () => {
