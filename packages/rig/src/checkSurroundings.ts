@@ -1,6 +1,6 @@
 /** Checks of what the lines hang from and over: anchors, rings, leash, ground. */
 import type { Draft } from "./draft.ts";
-import { groundFaults } from "./groundFaults.ts";
+import { GROUND_END_REACH, groundFaults } from "./groundFaults.ts";
 import { missing } from "./issues.ts";
 import { checkStockId, findStock } from "./ownStocks.ts";
 import { fact } from "./rigFacts.ts";
@@ -81,7 +81,7 @@ function checkCover(draft: Draft, points: readonly (readonly [number, number])[]
   if (points[0]![0] > 0) {
     draft.fault("ground[0][0]", fact("expected.zeroOrLess", {}), fact("ground.beginsLate", {}));
   }
-  if (points[last]![0] < span) {
+  if (points[last]![0] < span - GROUND_END_REACH) {
     draft.fault(
       `ground[${last}][0]`,
       fact("expected.orMore", { least: { length: span } }),

@@ -43,6 +43,20 @@ export function finalSlope(curve: Curve): number {
   return slopes(curve).at(-1)!;
 }
 
+/** A last slope this close to that of the last chord is the same, but for rounding [-]. */
+const SAME_SLOPE = 1e-9;
+
+/**
+ * The curve with a point more where it would go on less steeply than between its last two points. The end slope is drawn from three of them, and
+ * comes close to nothing where a pull softens near its end; every load beyond the last point would then be told too low.
+ */
+export function straightOn(curve: Curve): Curve {
+  const [before, last] = [curve.at(-2)!, curve.at(-1)!];
+  const [strain, tension] = [last[0] - before[0], last[1] - before[1]];
+  if (finalSlope(curve) >= (tension / strain) * (1 - SAME_SLOPE)) return curve;
+  return [...curve, [last[0] + strain, last[1] + tension]];
+}
+
 /** Slow-pull tension at a strain [N]; zero at and below zero strain. */
 export function tensionAt(curve: Curve, strain: number): number {
   if (strain <= 0) return 0;

@@ -1,6 +1,9 @@
 /** Where a ground profile cannot be: it may touch the line at the anchors, and nowhere between. */
 import { chordHeight, groundHeight } from "./geometry.ts";
 
+/** A profile that ends so near to anchor B ends there: its places are told to the centimetre, and the span may have more digits [m]. */
+export const GROUND_END_REACH = 0.01;
+
 /** At `x` the ground is too high: it must stay below `limit`, and at an anchor may reach it [m]. */
 export interface GroundFault {
   readonly kind: "line" | "anchorA" | "anchorB";
@@ -16,9 +19,10 @@ export function groundFaults(
   site: { readonly span: number; readonly rise: number },
 ): readonly GroundFault[] {
   if (points.length === 0) return [];
+  const ends = (index: number) => index === points.length - 1 && points[index]![0] >= site.span - GROUND_END_REACH;
   const between = points.flatMap(([x, z], index): GroundFault[] => {
     const limit = chordHeight(site, x);
-    return x > 0 && x < site.span && z >= limit ? [{ kind: "line", index, x, limit }] : [];
+    return x > 0 && x < site.span && !ends(index) && z >= limit ? [{ kind: "line", index, x, limit }] : [];
   });
   const atAnchor = (kind: "anchorA" | "anchorB", x: number, index: number): readonly GroundFault[] => {
     const limit = chordHeight(site, x);
@@ -34,7 +38,7 @@ export function groundFaults(
     ...atAnchor(
       "anchorB",
       site.span,
-      points.findIndex(([x]) => x >= site.span),
+      points.findIndex(([x]) => x >= site.span - GROUND_END_REACH),
     ),
   ];
 }

@@ -63,6 +63,7 @@ export {
   type Dimension,
   describeValue,
   exampleText,
+  mayBeOfAll,
   parseQuantity,
   quantityText,
   unitsOf,

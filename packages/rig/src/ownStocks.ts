@@ -1,7 +1,7 @@
 /** Webbings and ropes by id: the document's own, taken over from another where they say so, and the built-in ones. */
 
 import { readBasis } from "./basis.ts";
-import { finalSlope, steepestSlope } from "./curve.ts";
+import { finalSlope, steepestSlope, straightOn } from "./curve.ts";
 import { Draft } from "./draft.ts";
 import { missing } from "./issues.ts";
 import { nearest } from "./nearest.ts";
@@ -32,7 +32,7 @@ export function findStock(draft: Draft, id: string, seen: readonly string[] = []
     ...(form === undefined ? {} : { form }),
     mass: draft.has(`${at}.mass`) ? draft.number(`${at}.mass`) : model.mass,
     width: draft.has(`${at}.width`) ? draft.number(`${at}.width`) : model.width,
-    curve: curve !== undefined && curveFault(curve) === undefined ? curve : undefined,
+    curve: curve !== undefined && curveFault(curve) === undefined ? straightOn(curve) : undefined,
     branches,
     rated: draft.has(`${at}.strength`)
       ? strength === undefined

@@ -188,10 +188,15 @@ export function tooSmall(number: number, written: string): boolean {
   return Math.abs(number) < LEAST_NORMAL;
 }
 
+/** Whether a bare number may be a share of all as well as per cent: half of the sun is not half a per cent of it. */
+export const mayBeOfAll = (number: number, dimension: Dimension): boolean =>
+  dimension === "share" && Math.abs(number) <= 1;
+
 function bareNumber(number: number, dimension: Dimension, got: FactValue): ReadQuantity {
   if (!Number.isFinite(number)) return refuse(dimension, got, fact("number.infinite", { got }));
   if (!acceptsNumber(dimension)) {
-    const example = `${number} ${DIMENSION_WORDS[dimension].units[0]}`;
+    const { example: usual, units } = DIMENSION_WORDS[dimension];
+    const example = mayBeOfAll(number, dimension) ? usual : `${number} ${units[0]}`;
     return refuse(dimension, got, fact("quantity.noUnit", { got, noun: nounOf(dimension), example }));
   }
   if (dimension === "count" && !Number.isInteger(number)) {

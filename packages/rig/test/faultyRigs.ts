@@ -48,6 +48,13 @@ export const FAULTY_RIGS: readonly FaultyRig[] = [
   ["two connections at one place", { "backup.connections[1].at": 0.25 }, "backup.connections[1].at", "joints.same"],
   ["a tape at a connection", { "backup.tapes[0].at": 0.5 }, "backup.tapes[0].at", "joints.same"],
   ["ground that ends before anchor B", { "ground[10][0]": "59.5 m" }, "ground[10][0]", "ground.endsEarly"],
+  ["ground that ends two centimetres before it", { "ground[10][0]": "59.98 m" }, "ground[10][0]", "ground.endsEarly"],
+  [
+    "ground that ends at anchor B but for less than a centimetre, and above it",
+    { "ground[10]": ["59.995 m", "1.3 m"] },
+    "ground[10][1]",
+    "ground.anchor",
+  ],
   ["ground that begins beyond anchor A", { "ground[0][0]": "0.5 m" }, "ground[0][0]", "ground.beginsLate"],
   ["ground as high as the line", { "ground[5][1]": "1 m" }, "ground[5][1]", "ground.line"],
   ["ground above an anchor", { "ground[0][1]": "0.5 m" }, "ground[0][1]", "ground.anchor"],

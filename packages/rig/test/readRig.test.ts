@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { editDocument, MAX_RIG_TEXT, type RigDocument, readRig } from "../src/index.ts";
+import { editDocument, MAX_RIG_TEXT, type RigDocument, readRig, tensionAt } from "../src/index.ts";
 import { accepted, DEMO_NAMES, demoDocument, demoText, issuePaths } from "./demoRigs.ts";
 import { FAULTY_RIGS, faultAt } from "./faultyRigs.ts";
 
@@ -100,6 +100,27 @@ describe("reading a rig", () => {
     expect(stock.rated).toEqual({ strength: 27000, basis: { kind: "tested", note: "own pulls" } });
     expect(stock.mass).toBe(0.06);
     expect(stock.basis.kind).toBe("assumed");
+  });
+
+  it("goes on beyond an own pull at least as steeply as between its last two points, also where it softens there", () => {
+    const curveOf = (...more: string[][]) => {
+      const curve = [["0 %", "0 kN"], ["2 %", "1.9 kN"], ...more];
+      const stocks = [
+        { id: "mine", like: "polyester-webbing-25", curve },
+        { id: "longer", like: "mine", strength: "27 kN" },
+      ];
+      const document = editDocument(editDocument(sound, "stocks", stocks), "main.sections[0].stock", "longer");
+      return accepted(readRig(document)).rig.main.sections[0]!.stock.curve;
+    };
+    // 0.7 kN in 2 %: 35 kN for a stretch of one. The end slope through three points is 5 kN.
+    const softer = curveOf(["4 %", "2.6 kN"]);
+    for (const stretch of [0.02, 0.04])
+      expect(tensionAt(softer, stretch)).toBeCloseTo(95000 * 0.02 + 35000 * (stretch - 0.02));
+    expect(tensionAt(softer, 0.1)).toBeCloseTo(2600 + 35000 * 0.06);
+    // One that grows steeper goes on as it ends, with the points that it has.
+    const steeper = curveOf(["4 %", "5 kN"]);
+    expect(steeper).toHaveLength(3);
+    expect(tensionAt(steeper, 0.1)).toBeGreaterThan(5000 + 155000 * 0.06);
   });
 });
 

@@ -74,6 +74,14 @@ describe("a quantity as people write it", () => {
     expect(refusal(text, dimension)).toBe(code);
   });
 
+  it.each([
+    [6, "6 %"],
+    [0.5, "4 %"],
+    ["1", "4 %"],
+  ])("does not make a per cent of the share %j, which may be one of all: its example is %s", (typed, example) => {
+    expect(parseQuantity(typed, "share")).toMatchObject({ ok: false, message: { values: { example } } });
+  });
+
   it("never throws and never returns what is not finite, whatever is typed", () => {
     const dimensions: Dimension[] = ["length", "force", "share", "position", "count", "time"];
     fc.assert(

@@ -119,6 +119,18 @@ describe("an assessment", () => {
     expect(refused({ rig: old, wear, on: "2020-01-01" })[0]!.message.code).toBe("day.beforeRecord");
   });
 
+  it("of a line tells every judgement that another takes the place of, whichever section it is of, each once", () => {
+    const [section] = sound.main.sections;
+    const judged = (reason: string, factor: number) => ({ ...section!, own: { reason, factor } });
+    const sections = [judged("pale", 0.9), section!, judged("melted", 0.5), judged("pale", 0.9)];
+    const rig = { ...sound, main: { ...sound.main, sections } };
+    const { notes } = worked({ rig, judgements: [{ part: "main", factor: 1.2, reason: "looks new" }] });
+    expect(notes).toMatchObject([
+      { code: "judgement.displaced", values: { part: "main", reason: "pale" } },
+      { code: "judgement.displaced", values: { part: "main", reason: "melted" } },
+    ]);
+  });
+
   it("refuses a judgement of a part that the rig has not, naming those that it has", () => {
     const [issue] = refused({ rig: old, judgements: [{ part: "ring.3", reason: "?" }] });
     expect(issue!.message).toMatchObject({ code: "judgement.noPart", values: { part: "ring.3" } });

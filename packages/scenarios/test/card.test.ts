@@ -124,6 +124,27 @@ describe("a site card", () => {
     expect(cardUntil(assessed, undefined)).toBeUndefined();
   });
 
+  it("counts no further than to the day before the record says more: of a storm after its day it knows nothing", () => {
+    const { date: _, ...open } = outlook;
+    const later = (entry: object, of: "main" | "backup" = "main") =>
+      worked(
+        assessmentOf((record) => ({
+          ...record,
+          webbings: record.webbings!.map((one) =>
+            one.id === of ? { ...one, entries: [...one.entries, entry as never] } : one,
+          ),
+        })),
+      );
+    const storm = later({ date: "2026-06-20", event: "storm" });
+    expect(storm.upkeep).toMatchObject({ lapses: [], nextEntry: "2026-06-20" });
+    expect(storm.hash).toBe(assessed.hash);
+    expect(cardUntil(storm, open)).toEqual({ day: "2026-06-19", ends: "record" });
+    expect(cardUntil(storm, { ...open, date: "2026-06-15" })).toEqual({ day: "2026-06-14", ends: "thin" });
+    const due = later({ date: "2026-07-31", event: "falls", from: "20 m", to: "38 m", falls: 30 });
+    expect(cardUntil(due, open)).toEqual({ day: "2026-07-30", ends: "record" });
+    expect(cardUntil(later({ date: "2026-08-01", event: "storm" }, "backup"), open)!.ends).toBe("inspection");
+  });
+
   it("permits a heavier walker for as long as the rig keeps with that one, never for longer than with the file's", () => {
     const walker = { mass: 95, from: "searched", looked: true } as const;
     const { date: _, ...open } = outlook;

@@ -163,6 +163,7 @@ interface TestFacts {
   "tests.otherWear": { readonly count: number };
   "tests.beyond": { readonly count: number };
   "tests.foreign": { readonly count: number; readonly materials: FactValue };
+  "tests.copies": { readonly count: number };
   "tests.wetHeldLess": { readonly stocks: FactValue };
   "dose.sun": { readonly dose: FactValue };
   "dose.falls": { readonly dose: FactValue };

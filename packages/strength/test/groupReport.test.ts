@@ -57,6 +57,17 @@ describe("doubts are shown before the numbers", () => {
     expect(report(broke(...values)).mean).toBeCloseTo(values.reduce((a, b) => a + b) / 8, 6);
   });
 
+  it("asks whether rows that repeat others to the letter are pieces of their own: twice the log is no more tests", () => {
+    const log = broke(28_000, 29_000, 30_000, 31_000, 32_000).map((test, i) => ({ ...test, line: i + 2 }));
+    const twice = [...log, ...log.map((test) => ({ ...test, line: test.line + 5 }))];
+    expect(doubts(log)).not.toContain("copies");
+    expect(report(twice).doubts.find(({ kind }) => kind === "copies")!.message.values).toEqual({ count: 5, of: 10 });
+    // Another day is another piece, and a machine stops at the same load again and again.
+    expect(doubts([...log, ...log.map((test) => ({ ...test, date: "2026-07-02" }))])).not.toContain("copies");
+    const stopped = Array.from({ length: 4 }, () => testOf({ kind: "above", value: 30_000 }));
+    expect(doubts([...log, ...stopped])).not.toContain("copies");
+  });
+
   it("tells batches that differ, and batches too small to compare", () => {
     const batch = (name: string, ...values: number[]) => broke(...values).map((t) => ({ ...t, batch: name }));
     const far = [...batch("1", 30_000, 30_200, 30_400, 30_100), ...batch("2", 20_000, 20_300, 20_100, 20_200)];

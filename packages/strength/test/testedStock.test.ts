@@ -30,6 +30,18 @@ describe("own break tests in place of built-in factors", () => {
     );
   });
 
+  it("tell a rope from a webbing of the same name: whoever puts the form right is not told the knots of the other", () => {
+    const factors = factorsFromLog(weak);
+    const knotOf = (form: "rope" | "webbing" | undefined) => {
+      const { form: _, ...stock } = polyesterWebbing;
+      return factors(form === undefined ? stock : { ...stock, form }).knot("figureEight").value;
+    };
+    const [rope, webbing, unsaid] = [knotOf("rope"), knotOf("webbing"), knotOf(undefined)];
+    expect(rope).toBeCloseTo(constant("knot.figureEight.value"));
+    expect(webbing).toBeCloseTo(constant("knot.webbing.value"));
+    expect(unsaid).toBeCloseTo(constant("knot.webbing.value"));
+  });
+
   it("leave other stocks and samples of which nothing is known alone", () => {
     const others = [
       testOf({ sunMonths: 12, material: "another" }),
@@ -84,6 +96,14 @@ describe("own break tests in place of built-in factors", () => {
       expect(JSON.stringify(said[1])).toContain(`"code":"${code}","values":{"count":1`);
     expect(testUseWords([polyesterWebbing], [testOf({ material: "x" })])[0]).toMatchObject({ values: { all: 1 } });
     expect(testUseWords([polyesterWebbing], [])).toEqual([]);
+    const twice = [...log, ...log.map((test) => ({ ...test, line: 99 }))];
+    const copies = log.filter(({ material, result }) => material === polyesterWebbing.id && result.kind === "exact");
+    expect(copies.length).toBeGreaterThan(1);
+    expect(testUseWords([polyesterWebbing], twice)).toContainEqual({
+      code: "tests.copies",
+      values: { count: copies.length },
+    });
+    expect(said.map(({ code }) => code)).not.toContain("tests.copies");
   });
 });
 

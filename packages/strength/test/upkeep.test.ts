@@ -31,6 +31,18 @@ describe("the upkeep of a rig", () => {
     expect(upkeep([RIGGED])).toEqual({ lapses: [] });
   });
 
+  it("names the first later day of which the record says something of this rig, and of no other", () => {
+    const storm = { date: "2026-07-09", event: "storm" } as const;
+    const parts = (rig: string): WearDocument["parts"] => [
+      { rig, part: "leash", entries: [{ date: "2026-07-03", event: "putUp" }] },
+    ];
+    expect(upkeep([RIGGED, storm])).toEqual({ lapses: [], nextEntry: "2026-07-09" });
+    expect(upkeep([RIGGED, storm], { parts: parts("test rig") }).nextEntry).toBe("2026-07-03");
+    expect(upkeep([RIGGED, storm], { parts: parts("another rig") }).nextEntry).toBe("2026-07-09");
+    expect(upkeep([RIGGED, storm], {}, "2026-07-09").nextEntry).toBeUndefined();
+    expect(upkeep([{ ...RIGGED, rig: "another rig" }, storm]).nextEntry).toBeUndefined();
+  });
+
   it("names what lapsed, in the words of the record's own needs", () => {
     const storm = { date: "2026-06-01", event: "storm", until: "2026-06-04", note: "gusts" } as const;
     const record = recordOf([RIGGED, storm]);

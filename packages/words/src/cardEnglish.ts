@@ -44,6 +44,7 @@ export const CARD_ENGLISH = {
   "persons.rescue": "A second one, of up to {mass}, only hangs in beside the first in a rescue.",
   "until.thin": "From the next day on a part may keep less than required, used on as so far.",
   "until.inspection": "That day it is to be inspected.",
+  "until.record": "Of the next day the wear record says more: make a card of a later day.",
   "until.horizon": "Nobody looked further ahead.",
   "falls.thin": "One more at one place, and a part may keep less than required.",
   "falls.plan": "As planned between two inspections.",
@@ -76,6 +77,8 @@ export const CARD_ENGLISH = {
 
   "caution.head": "Before you clip in",
   "caution.yours": "The card knows nothing of your harness, your knots and your partner check.",
+  "caution.askedLess":
+    "This rig was asked for less than is usual: a margin of {expected} in falls (usual {usualExpected}), {afterFailure} after a failure ({usualAfterFailure}), {clearance} under the feet ({usualClearance}).",
   "foot.state": "State of {on}.",
   "foot.noDay": "Of no day.",
   "foot.hash": "Fingerprint of the assessment",

@@ -4,11 +4,10 @@ import type { Rig } from "@secondline/rig";
 import { type CautionFact, type Outcome, type Refusal, type SiteCard, VERSION } from "@secondline/scenarios";
 import { CARD_ENGLISH, type CardKey } from "./cardEnglish.ts";
 import { cautionTexts } from "./cautionWords.ts";
-import { formatMass } from "./formats.ts";
 import { english, filled, type Language, sayIn, type Values } from "./language.ts";
 import { listed } from "./lists.ts";
 import { capital, partName } from "./partNames.ts";
-import { length } from "./quantity.ts";
+import { height, length, massUpTo, required } from "./quantity.ts";
 import { valueNames } from "./valueNames.ts";
 import { lapseText, singlesText, verdictSentence } from "./verdictWords.ts";
 
@@ -53,6 +52,10 @@ export function createCardWords(language: Language) {
   return { say: sayCard, card: (asked: CardToSay): CardText => cardText(language, asked) };
 }
 
+/** A card of an earlier day may be over on the day on which it is made; `day`: YYYY-MM-DD. */
+export const overOn = ({ late }: CardText, day: string): CardText["late"] =>
+  late !== undefined && late.day < day ? late : undefined;
+
 function cardText(language: Language, asked: CardToSay): CardText {
   const { rig, outcome, card, made } = asked;
   const until = card.allows?.until.day;
@@ -66,7 +69,11 @@ function cardText(language: Language, asked: CardToSay): CardText {
     lapse: { head: sayCard("lapse.head"), items: lapsesWhen(card) },
     cautions: {
       head: sayCard("caution.head"),
-      items: [sayCard("caution.yours"), ...cautionTexts(language, rig, ownCautions(outcome))],
+      items: [
+        sayCard("caution.yours"),
+        ...(card.allows ? lessAsked(rig) : []),
+        ...cautionTexts(language, rig, ownCautions(outcome)),
+      ],
     },
     ...(until === undefined
       ? {}
@@ -93,10 +100,32 @@ const CARD_CAUTIONS: readonly CautionFact["kind"][] = [
 ];
 const ownCautions = ({ cautions }: Outcome) => cautions.filter(({ kind }) => CARD_CAUTIONS.includes(kind));
 
+/** What is asked of margins and height where a rig asks for less [-], [-], [m]. */
+const USUAL = { expected: 2, afterFailure: 1.5, clearance: 1 };
+
+/** A rig that asks for less than is usual holds sooner: who clips in is told what it was asked. */
+function lessAsked({ requiredFactor, requiredAfterFailure, requiredClearance }: Rig): readonly string[] {
+  const { expected, afterFailure, clearance } = USUAL;
+  const isLess =
+    requiredFactor.value < expected || requiredAfterFailure < afterFailure || requiredClearance < clearance;
+  if (!isLess) return [];
+  const asked = {
+    expected: required(requiredFactor.value),
+    afterFailure: required(requiredAfterFailure),
+    clearance: height(requiredClearance),
+  };
+  const usual = {
+    usualExpected: required(expected),
+    usualAfterFailure: required(afterFailure),
+    usualClearance: height(clearance),
+  };
+  return [sayCard("caution.askedLess", { ...asked, ...usual })];
+}
+
 function saysOf({ permission, allows }: SiteCard): string {
   if (!allows) return sayCard(permission === "lapsed" ? "lapsed.says" : "none.says");
   const { walker, until, falls } = allows;
-  return sayCard("given.says", { mass: formatMass(walker.mass), day: until.day, falls: falls.left });
+  return sayCard("given.says", { mass: massUpTo(walker.mass), day: until.day, falls: falls.left });
 }
 
 function mustOf(language: Language, { rig, outcome, card }: CardToSay): readonly string[] {
@@ -152,7 +181,7 @@ function rowsOf(language: Language, { rig, card }: CardToSay): readonly CardRow[
     // Without permission there is no number that might be read as one.
     ...(allows
       ? [
-          row("walker", formatMass(allows.walker.mass), walkerNote(card)),
+          row("walker", massUpTo(allows.walker.mass), walkerNote(card)),
           row("persons", sayCard("persons.one"), personsNote(card)),
           row("falls", fallsValue(card), sayCard(`falls.${allows.falls.ends}`)),
           row("until", allows.until.day, sayCard(`until.${allows.until.ends}`)),
@@ -194,13 +223,13 @@ function walkerNote({ allows }: SiteCard): string {
   if (from === "searched") {
     const searched = sayCard("walker.searched");
     if (!own) return searched;
-    return `${searched} ${sayCard("walker.own", { mass: formatMass(own.mass), day: own.until.day, falls: own.falls.left })}`;
+    return `${searched} ${sayCard("walker.own", { mass: massUpTo(own.mass), day: own.until.day, falls: own.falls.left })}`;
   }
   return sayCard(looked ? "walker.asked" : "walker.notLooked");
 }
 
 const personsNote = ({ rescuer }: SiteCard): string =>
-  rescuer === undefined ? sayCard("persons.noRescue") : sayCard("persons.rescue", { mass: formatMass(rescuer) });
+  rescuer === undefined ? sayCard("persons.noRescue") : sayCard("persons.rescue", { mass: massUpTo(rescuer) });
 
 function fallsValue({ allows }: SiteCard): string {
   const { left, ends } = allows!.falls;

@@ -7,6 +7,8 @@ export const DOUBT_FACTS_ENGLISH = {
   "doubt.severalTests": "{count} tests give a wide answer: the exact factors are large for so few.",
   "doubt.censored":
     "{count} of {of} results {count|is a bound, not a breaking load, and counts|are bounds, not breaking loads, and count} as such: they say little about the scatter.",
+  "doubt.copies":
+    "{count} of {of} rows repeat another one to the letter. Each counts: if they are copies and not pieces of their own, the values are too high, so take them out.",
   "doubt.outlier": "{load} does not belong with the others (maximum normed residual). It is kept: find out why.",
   "doubt.batches":
     "The batches differ (k-sample Anderson–Darling, 5 %). The values allow for scatter between batches, and are lower for it.",

@@ -80,6 +80,8 @@ export const LATER_NOTE_FACTS_ENGLISH = {
   "tests.otherWear": "{count} weakened by something that no factor here describes, by the words for part and state",
   "tests.beyond": "{count} with more sun, falls or months than the built-in factor covers",
   "tests.foreign": "{count} of a material that this rig does not have: {materials}",
+  "tests.copies":
+    "{count} rows of the break log repeat another one to the letter. Each counts: if they are copies and not pieces of their own, take them out, for they make strengths surer than they are.",
   "tests.wetHeldLess":
     "Pieces pulled wet held less than is built in for wet ones, of {stocks}: no such piece is credited more, wet or dry. Pull some dry.",
 } as const satisfies Record<Exclude<keyof NoteFacts, keyof typeof NOTE_FACTS_ENGLISH>, string>;

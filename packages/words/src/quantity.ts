@@ -72,6 +72,9 @@ export const dropIn = (metre: number): string => rounded(metre, 1, "up");
 export const height = (metre: number): string => `${rounded(metre, 1, "down")} m`;
 export const heightIn = (metre: number): string => rounded(metre, 1, "down");
 
+/** The heaviest who may, in tenths of a kilogram. */
+export const massUpTo = (kilogram: number): string => `${shortened(digits(kilogram, 1, "down"))} kg`;
+
 /** A length as it was given or lies on a line: up to three significant digits. */
 export function length(metre: number): string {
   if (!Number.isFinite(metre)) return DASH;

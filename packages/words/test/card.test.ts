@@ -1,9 +1,10 @@
 /** The site card's sentences follow its facts, and permit nothing that the facts do not. */
 
+import { FIELDS } from "@secondline/rig";
 import type { Outcome, SiteCard } from "@secondline/scenarios";
 import { noteFact } from "@secondline/strength";
 import { describe, expect, it } from "vitest";
-import { type CardText, cardWords, leashText } from "../src/createCardWords.ts";
+import { type CardText, cardWords, leashText, overOn } from "../src/createCardWords.ts";
 import { tellNote } from "../src/laterNoteWords.ts";
 import { demoRig } from "./outcomes.ts";
 
@@ -69,6 +70,19 @@ describe("a card that permits", () => {
     expect(row(said({ ...GIVEN, unfollowed: [] }), "unfollowed")).toBeUndefined();
   });
 
+  it("permits nobody heavier than was looked at: masses are rounded down, a walker's and a rescuer's", () => {
+    const walker = { mass: 108.862, from: "asked", looked: false } as const;
+    const own = { mass: 99.96, until: { day: "2026-07-01", ends: "thin" }, falls: { left: 80, ends: "thin" } } as const;
+    const exact = said({ ...GIVEN, rescuer: 99.96, allows: { ...GIVEN.allows!, walker } });
+    expect(exact.says).toContain("One walker up to 108.8 kg,");
+    expect(row(exact, "walker")!.value).toBe("108.8 kg");
+    expect(row(exact, "persons")!.note).toContain("of up to 99.9 kg");
+    const heavier = { ...walker, from: "searched" } as const;
+    expect(row(said({ ...GIVEN, allows: { ...GIVEN.allows!, walker: heavier, own } }), "walker")!.note).toContain(
+      "With that of the rig's file, 99.9 kg:",
+    );
+  });
+
   it("gives every number its basis", () => {
     const note = (change: Partial<NonNullable<SiteCard["allows"]>>, kind: string) =>
       row(said({ ...GIVEN, allows: { ...GIVEN.allows!, ...change } }), kind)?.note;
@@ -81,6 +95,7 @@ describe("a card that permits", () => {
     expect(note({ walker: { mass: 80, from: "asked", looked: false } }, "walker")).toContain("were not looked at");
     expect(note({ until: { day: "2026-07-01", ends: "thin" } }, "until")).toContain("may keep less than required");
     expect(note({ until: { day: "2026-07-01", ends: "horizon" } }, "until")).toBe("Nobody looked further ahead.");
+    expect(note({ until: { day: "2026-07-01", ends: "record" } }, "until")).toContain("the wear record says more");
     expect(note({ falls: { left: 3, ends: "plan" } }, "falls")).toContain("planned between two inspections");
     const most = said({ ...GIVEN, allows: { ...GIVEN.allows!, falls: { left: 1000, ends: "most" } } });
     expect(row(most, "falls")!.value).toBe("1000 or more");
@@ -99,9 +114,30 @@ describe("a card that permits", () => {
     );
   });
 
+  it("is over on the day after its last one, also where it is made only then", () => {
+    expect(overOn(text, "2026-07-31")).toBeUndefined();
+    expect(overOn(text, "2026-08-01")).toMatchObject({ word: "Lapsed", day: "2026-07-31" });
+    expect(overOn(said({ ...BARE, permission: "none" }), "2026-08-01")).toBeUndefined();
+  });
+
   it("does not go without the general cautions, nor without saying that a rig is invented", () => {
     expect(text.cautions.items.join(" ")).toMatch(/model of the rig.*Do not rig from these numbers alone.*invented/);
     expect(text.foot).toMatchObject({ state: "State of 2026-06-10.", hash: "abc" });
+  });
+
+  it("says so where the rig asks for less than is usual, and by how much", () => {
+    const cautionsOf = (own: typeof rig) =>
+      cardWords.card({ rig: own, outcome, card: GIVEN, made: "2026-06-11" }).cautions.items.join(" ");
+    expect(cautionsOf(rig)).not.toContain("less than is usual");
+    const loose = { ...rig, requiredFactor: { ...rig.requiredFactor, value: 1.2 } };
+    expect(cautionsOf(loose)).toContain(
+      "a margin of 1.2 in falls (usual 2), 1.5 after a failure (1.5), 1.0 m under the feet (1.0 m).",
+    );
+    expect(cautionsOf({ ...rig, requiredAfterFailure: 1 })).toContain("1 after a failure (1.5)");
+    // Usual is what a rig that says nothing of it is asked for.
+    const fallbackOf = (path: string) => (FIELDS[path] as { readonly fallback?: unknown }).fallback;
+    expect(["requiredFactor", "requiredAfterFailure", "requiredClearance"].map(fallbackOf)).toEqual([2, 1.5, "1 m"]);
+    expect(cautionsOf({ ...rig, requiredClearance: 0 })).toContain("0.0 m under the feet (1.0 m)");
   });
 
   it("names leash, knots and ring, and what has no second", () => {

@@ -20,6 +20,12 @@ describe("what speaks against the numbers of a group of tests", () => {
     );
   });
 
+  it("asks whether rows that repeat others are pieces of their own", () => {
+    expect(tellNote({ code: "doubt.copies", values: { count: 5, of: 10 } })).toMatch(
+      /^5 of 10 rows repeat another one/,
+    );
+  });
+
   it("names loads, ways of failing and scatter with their numbers", () => {
     expect(tellNote({ code: "doubt.outlier", values: { load: { force: 12_340 } } })).toMatch(/^12\.3 kN does not/);
     expect(tellNote({ code: "doubt.modes", values: { list: { list: ["at the bend", "in the middle"] } } })).toMatch(

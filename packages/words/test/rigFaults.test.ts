@@ -107,6 +107,8 @@ describe("faults between fields", () => {
     "two connections at one place": "same place",
     "a tape at a connection": "same place",
     "ground that ends before anchor B": "ends before anchor B",
+    "ground that ends two centimetres before it": "ends before anchor B",
+    "ground that ends at anchor B but for less than a centimetre, and above it": "above the anchor",
     "ground that begins beyond anchor A": "begins beyond anchor A",
     "ground as high as the line": "as high as the line",
     "ground above an anchor": "above the anchor",

@@ -97,6 +97,13 @@ describe("a new rig", () => {
       [40, -1],
     ]);
     expect(placesOf({ shape: "round" })).toEqual(["shape"]);
+    // 375 m is a metre from anchor B: too near to it for a connection.
+    expect(rigFrom({ span: "376 m" }).rig?.backup?.connections.at(-1)?.at).toBeCloseTo(360 / 376, 4);
+    // 97.8408 m: places of a profile are told to the centimetre.
+    for (const span of ["321 ft", "97.844 m", "60.333 m"]) {
+      expect(rigFrom({ span }).faults).toEqual([]);
+      expect(rigFrom({ span, shape: "walls", rise: "2.347 m" }).faults).toEqual([]);
+    }
     expect(rigFrom({ lowest: "25 m", confirmed: ["ground"] }).unconfirmed).not.toContain("ground");
   });
 
@@ -114,6 +121,15 @@ describe("what is wrong", () => {
     expect(rigFrom({ lowest: "25" }).faults).toMatchObject([{ kind: "depth", place: "lowest", remedy: "25 m" }]);
     expect(rigFrom({ lowest: "-25 m" }).faults).toMatchObject([{ place: "lowest", remedy: "25 m" }]);
     expect(rigFrom({ connections: "every 15" }).faults).toMatchObject([{ remedy: "every 15 m" }]);
+    expect(rigFrom({ slack: "6" }).faults).toMatchObject([{ place: "slack", remedy: "6 %" }]);
+  });
+
+  it("has no value offered where a number may mean two: half of the sun is not half a per cent of it", () => {
+    const { faults } = rigFrom({ age: "2 years", outside: "1 year", sun: "0.5" });
+    // Told once, though every part has it.
+    expect(faults).toMatchObject([{ kind: "issue", place: "sun" }]);
+    expect(JSON.stringify(faults)).toContain("quantity.noUnit");
+    expect(faults[0]!.remedy).toBeUndefined();
   });
 
   it("is ground as high as the line, a connection outside the span, a place beyond the anchors", () => {

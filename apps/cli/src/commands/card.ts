@@ -16,7 +16,7 @@ import {
   type WalkerAnswer,
   type WalkerStep,
 } from "@secondline/scenarios";
-import { cardWords as words } from "@secondline/words/card";
+import { overOn, cardWords as words } from "@secondline/words/card";
 import { type AssessmentOptions, type ReadAssessment, readAssessment } from "../assessment.ts";
 import type { Computing } from "../computing.ts";
 import { type ComputingOptions, readComputing } from "../computingOptions.ts";
@@ -48,11 +48,12 @@ export async function card(file: string, options: CardOptions): Promise<void> {
   const { assessed } = read;
   writeOutFile(out, siteCardPage(assessed, found.outcome, made, { date: today() }));
   const text = words.card({ rig: assessed.rig, outcome: found.outcome, card: made, made: today() });
-  message(`${text.word}: ${text.says}`);
+  const over = overOn(text, today());
+  message(over ? `${over.word}: ${over.says}` : `${text.word}: ${text.says}`);
   for (const item of text.must.items) message(item);
   message(words.say("written", { file: options.out }));
   if (failedRuns(assessed.rig, found.outcome).length > 0) process.exitCode = EXIT.audit;
-  else if (options.require && made.permission !== "given") process.exitCode = EXIT.required;
+  else if (options.require && (over !== undefined || made.permission !== "given")) process.exitCode = EXIT.required;
 }
 
 /** By the clock and the calendar of where it is printed. */

@@ -132,21 +132,22 @@ export function assess(assessment: Assessment): AssessmentReading {
 
 /** Own judgements of the file that others take the place of: said, since a doubt may go with them. */
 function displacedNotes(rig: Rig, judgements: readonly PartJudgement[]): readonly Fact[] {
-  return judgements.flatMap(({ part, factor }) => {
-    const [before] = judgementsIn(rig, part);
-    if (before === undefined) return [];
-    const { reason } = before;
-    return [assessmentNote("judgement.displaced", { part, now: judged(factor), was: judged(before.factor), reason })];
-  });
+  return judgements.flatMap(({ part, factor: now }) =>
+    judgementsIn(rig, part).map(({ factor, reason }) =>
+      assessmentNote("judgement.displaced", { part, now: judged(now), was: judged(factor), reason }),
+    ),
+  );
 }
 
 const judged = (factor: number | undefined): FactValue =>
   factor === undefined ? assessmentNote("judgement.doubt", {}) : assessmentNote("judgement.times", { factor });
 
+/** Of a line those of all its sections, each once. */
 function judgementsIn(rig: Rig, part: PartId): readonly OwnJudgement[] {
   const value = valueAt(rig, pathSteps(partPath(rig, part)));
   const written = Array.isArray(value) ? value : [value];
-  return written.flatMap((one) => (one as { readonly own?: OwnJudgement } | undefined)?.own ?? []);
+  const all = written.flatMap((one) => (one as { readonly own?: OwnJudgement } | undefined)?.own ?? []);
+  return all.filter((one, i) => all.findIndex((o) => o.factor === one.factor && o.reason === one.reason) === i);
 }
 
 /** The rig on later days, at the present rate of use; needs a date. */

@@ -32,8 +32,8 @@ export type Refusal =
 export interface CardUntil {
   /** The last day on which the card counts, YYYY-MM-DD. */
   readonly day: string;
-  /** What ends it: a part gets thin, the inspection is due, or nobody looked further ahead. */
-  readonly ends: "thin" | "inspection" | "horizon";
+  /** What ends it: a part gets thin, the inspection is due, the record says something of the next day, or nobody looked further ahead. */
+  readonly ends: "thin" | "inspection" | "record" | "horizon";
 }
 
 export interface CardFalls {
@@ -84,16 +84,22 @@ export interface CardQuestion extends CardTerms {
   readonly heavier?: { readonly walker: HeaviestWalker; readonly terms?: CardTerms };
 }
 
-/** The last day on which a card could count: the day before the first part gets thin, or that of the next inspection. */
+/**
+ * The last day on which a card could count: the day before the first part gets thin, that of the next inspection, or the day before the record
+ * says more. What is written of later days is not in the state of the card's day, be it a plan or long over.
+ */
 export function cardUntil({ upkeep }: Assessed, outlook: Outlook | undefined): CardUntil | undefined {
-  const { nextInspection } = upkeep;
+  const { nextInspection, nextEntry } = upkeep;
   if (!outlook || outlook.parts.length === 0 || nextInspection === undefined) return undefined;
   const last: CardUntil =
     outlook.date === undefined
       ? { day: outlook.horizon, ends: "horizon" }
-      : { day: addDays(readDate(outlook.date)!, -1).toString(), ends: "thin" };
-  return nextInspection <= last.day ? { day: nextInspection, ends: "inspection" } : last;
+      : { day: dayBefore(outlook.date), ends: "thin" };
+  const first: CardUntil = nextInspection <= last.day ? { day: nextInspection, ends: "inspection" } : last;
+  return nextEntry !== undefined && nextEntry <= first.day ? { day: dayBefore(nextEntry), ends: "record" } : first;
 }
+
+const dayBefore = (day: string): string => addDays(readDate(day)!, -1).toString();
 
 export function siteCard(question: CardQuestion): SiteCard {
   const { assessed, outcome } = question;

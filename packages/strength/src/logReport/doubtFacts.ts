@@ -5,6 +5,7 @@ export interface DoubtFacts {
   "doubt.fewTests": { readonly count: number };
   "doubt.severalTests": { readonly count: number };
   "doubt.censored": { readonly count: number; readonly of: number };
+  "doubt.copies": { readonly count: number; readonly of: number };
   "doubt.outlier": { readonly load: FactValue };
   "doubt.batches": NoValues;
   "doubt.batchesUnchecked": NoValues;

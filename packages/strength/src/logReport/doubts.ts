@@ -1,5 +1,6 @@
 /** What stands in the way of believing a group's numbers. Shown before the numbers, never acted upon silently. */
 import { isComplete } from "@secondline/statistics";
+import { copiesIn } from "../breakLog/copies.ts";
 import { type DoubtFact, doubtFact } from "./doubtFacts.ts";
 import type { GroupFindings } from "./groupFindings.ts";
 
@@ -7,6 +8,7 @@ export interface GroupDoubt {
   readonly kind:
     | "fewTests"
     | "censored"
+    | "copies"
     | "outlier"
     | "batches"
     | "batchesUnchecked"
@@ -26,6 +28,7 @@ export function groupDoubts(found: GroupFindings, accepted: number): GroupDoubt[
   return [
     few(found),
     censored(found),
+    copies(found),
     outlier(found),
     batches(found),
     unseen(found),
@@ -45,6 +48,11 @@ function censored({ sample }: GroupFindings): GroupDoubt[] {
   if (isComplete(sample)) return [];
   const count = sample.filter((o) => o.kind !== "exact").length;
   return [{ kind: "censored", message: doubtFact("doubt.censored", { count, of: sample.length }) }];
+}
+
+function copies({ tests }: GroupFindings): GroupDoubt[] {
+  const count = copiesIn(tests);
+  return count === 0 ? [] : [{ kind: "copies", message: doubtFact("doubt.copies", { count, of: tests.length }) }];
 }
 
 function outlier({ outlier: test, sample }: GroupFindings): GroupDoubt[] {

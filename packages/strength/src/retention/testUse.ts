@@ -1,6 +1,7 @@
 /** What a log does for a rig's webbings and ropes. */
 import type { FactValue, LineStock } from "@secondline/rig";
 import { alikeTests } from "../breakLog/alikeTests.ts";
+import { copiesIn } from "../breakLog/copies.ts";
 import type { BreakTest } from "../breakLog/logEntry.ts";
 import { type NoteFact, type NoteFacts, noteFact } from "../noteFacts.ts";
 import { isOfStock, type NotUsed, testsOfStock, wearOfTest } from "./testState.ts";
@@ -53,11 +54,13 @@ export function testUseWords(stocks: readonly LineStock[], tests: readonly Break
   if (others > 0) reasons.push(noteFact("tests.foreign", { count: others, materials: { list: materials } }));
   const lowered = known.filter((stock) => wetLimits(stock, tests).length > 0).map(({ name }) => ({ brought: name }));
   const all = tests.length;
+  const copies = copiesIn(tests.filter((test) => known.some((stock) => isOfStock(test, stock))));
   return [
     used > 0
       ? noteFact("tests.use", { used, all, list: { list: counted } })
       : noteFact(lowered.length === 0 ? "tests.none" : "tests.noneNorWet", { all }),
     ...(reasons.length > 0 ? [noteFact("tests.leftOut", { list: { list: reasons, joined: "semicolon" } })] : []),
+    ...(copies > 0 ? [noteFact("tests.copies", { count: copies })] : []),
     ...(lowered.length > 0 ? [noteFact("tests.wetHeldLess", { stocks: { list: lowered, joined: "and" } })] : []),
   ];
 }

@@ -65,7 +65,7 @@ function factorsOf(tests: readonly BreakTest[]): FactorsOf {
   const known = new Map<string, StockFactors>();
   const invented = tests.some((test) => test.invented);
   return (stock) => {
-    const key = JSON.stringify([stock.id, stock.name, stock.fibre, stock.rated.strength]);
+    const key = JSON.stringify([stock.id, stock.name, stock.fibre, stock.form, stock.rated.strength]);
     const found = known.get(key) ?? factorsOfStock(stock, tests, invented);
     known.set(key, found);
     return found;

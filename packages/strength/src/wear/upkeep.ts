@@ -41,6 +41,8 @@ export interface Upkeep {
   readonly plannedFallsLeft?: number;
   /** Ids of the parts, besides webbing, that the record follows; absent: none. */
   readonly parts?: readonly string[];
+  /** The first later day of which the record says something of what hangs or belongs to the rig, YYYY-MM-DD; absent: of none. */
+  readonly nextEntry?: string;
 }
 
 type Entry = WebbingRecord["entries"][number] | PartRecord["entries"][number];
@@ -69,10 +71,12 @@ export function upkeepOf(rig: Rig, record: WearRecord, on: PlainDate): Upkeep {
   const due = items.map(({ entries }) => nextInspection(entries, between, day));
   const parts = items.flatMap(({ of }) => ("part" in of ? [of.part] : []));
   const first = due.every((one) => one !== undefined) ? [...due].sort()[0] : undefined;
+  const next = nextEntry(rig, record, on);
   return {
     lapses,
     ...(first === undefined ? {} : { nextInspection: first }),
     ...(parts.length === 0 ? {} : { parts }),
+    ...(next === undefined ? {} : { nextEntry: next }),
     ...(falls === undefined || items.length === 0
       ? {}
       : {
@@ -82,6 +86,19 @@ export function upkeepOf(rig: Rig, record: WearRecord, on: PlainDate): Upkeep {
           ),
         }),
   };
+}
+
+function nextEntry(rig: Rig, record: WearRecord, on: PlainDate): string | undefined {
+  const hanging = record.webbings.filter((webbing) => {
+    const { placement } = webbingState(webbing, on, record);
+    return placement !== undefined && rigMatch(rig, placement.rig) !== undefined;
+  });
+  const followed: readonly { readonly entries: readonly Entry[] }[] = [
+    ...hanging,
+    ...record.parts.filter((part) => isOf(part, rig)),
+  ];
+  const later = followed.flatMap(({ entries }) => entries.filter(({ date }) => isBefore(on, date)));
+  return later.map(({ date }) => date.toString()).sort()[0];
 }
 
 function itemsOf(rig: Rig, record: WearRecord, on: PlainDate): readonly Item[] {

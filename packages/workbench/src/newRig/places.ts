@@ -3,6 +3,9 @@ import { parseQuantity, quantityText } from "@secondline/rig";
 import { metreText } from "../metres.ts";
 import { NEAREST_CONNECTION } from "../side/connections.ts";
 
+/** No rig's file has one nearer to an anchor than this, as a share of the span [-]. */
+const NEAREST_SHARE = 0.005;
+
 /** More than this nobody ties. */
 export const MOST_PLACES = 60;
 
@@ -50,7 +53,8 @@ function evenly(
     return fault("places", `every ${text}`, /^\d+(?:\.\d+)?$/.test(text) ? `every ${text} m` : undefined);
   }
   // A place on anchor B itself, but for rounding, is none.
-  const count = Math.floor((span - NEAREST_CONNECTION) / read.value + 1e-9);
+  const nearest = Math.max(NEAREST_CONNECTION, NEAREST_SHARE * span);
+  const count = Math.floor((span - nearest) / read.value + 1e-9);
   if (count > MOST_PLACES) return fault("placesMany", String(count), "every 15 m");
   return { ok: true, metres: Array.from({ length: count }, (_, i) => (i + 1) * read.value) };
 }

@@ -1,5 +1,14 @@
 /** The rig that follows from answers: its document, what in it nobody has confirmed, and what is wrong or doubtful. */
-import { fieldAt, parseQuantity, type Rig, type RigDocument, readRig } from "@secondline/rig";
+import {
+  fieldAt,
+  mayBeOfAll,
+  parseQuantity,
+  type Rig,
+  type RigDocument,
+  type RigIssue,
+  readRig,
+  sameFact,
+} from "@secondline/rig";
 import { lowestProfile } from "../ground/lowest.ts";
 import { shareAt } from "../side/connections.ts";
 import { ANSWER_IDS, ANSWERS, type AnswerId, type Answers, answerOf, QUESTIONS, type QuestionId } from "./answers.ts";
@@ -30,6 +39,7 @@ export function rigFrom(answers: Answers): NewRig {
   if (!read.ok) {
     for (const issue of read.issues) {
       const place = placeOf(issue.path, answers);
+      if (faults.some((one) => isSame(one, place, issue))) continue;
       faults.push({ kind: "issue", place, issue, ...remedyOf(place, answers) });
     }
   }
@@ -42,6 +52,10 @@ export function rigFrom(answers: Answers): NewRig {
     doubts: good ? answerDoubts(answers, read.rig) : [],
   };
 }
+
+/** One answer may stand at many places of the document. */
+const isSame = (one: NewRigFault, place: AnswerPlace, issue: RigIssue): boolean =>
+  one.kind === "issue" && one.place === place && place !== "rig" && sameFact(one.issue.message, issue.message);
 
 /** Values that are confirmed as patterns: by every answer that names them, or by their question as a whole. */
 function confirmedPaths(answers: Answers): ReadonlySet<string> {
@@ -195,11 +209,13 @@ function remedyOf(place: AnswerPlace, answers: Answers): { readonly remedy?: str
   const text = answerOf(answers, place).trim();
   const answer = ANSWERS[place];
   if (answer.kind !== "field" || !/^[-+]?\d+(?:\.\d+)?$/.test(text)) return {};
-  const unit = dimensionUnit(answer.field);
+  const unit = unitFor(Number(text), answer.field);
   return unit === undefined ? {} : { remedy: `${text} ${unit}` };
 }
 
-function dimensionUnit(path: string): string | undefined {
+/** None where the number may mean two things. */
+function unitFor(number: number, path: string): string | undefined {
   const field = fieldAt(path);
-  return field?.kind === "quantity" ? UNIT_OF_ANSWER[field.dimension] : undefined;
+  if (field?.kind !== "quantity" || mayBeOfAll(number, field.dimension)) return undefined;
+  return UNIT_OF_ANSWER[field.dimension];
 }
