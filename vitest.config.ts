@@ -1,12 +1,25 @@
 import { defineConfig } from "vitest/config";
+import { BaseSequencer, type TestSpecification } from "vitest/node";
 
 /** Engines, searches and fits take seconds, on a busy machine more: bounds, not measurements. */
 const PATIENCE = { testTimeout: 60_000, hookTimeout: 120_000 };
 /** It stands in for a package that others have loaded by then. */
 const STANDS_IN = "packages/scenarios/test/incomplete.test.ts";
 
+/** Files that take long though they are small: begun last, they would keep one core busy while the others have nothing to do. */
+const SLOW = ["twoFaces.test.ts", "partialSearches.test.ts", "catcher.test.ts", "poolRunner.test.ts", "search.test.ts"];
+
+class SlowFirst extends BaseSequencer {
+  override async sort(files: TestSpecification[]): Promise<TestSpecification[]> {
+    const isSlow = ({ moduleId }: TestSpecification) => SLOW.some((name) => moduleId.endsWith(`/${name}`));
+    const sorted = await super.sort(files);
+    return [...sorted.filter(isSlow), ...sorted.filter((one) => !isSlow(one))];
+  }
+}
+
 export default defineConfig({
   test: {
+    sequence: { sequencer: SlowFirst },
     projects: [
       {
         test: {

@@ -88,7 +88,7 @@ it("saves the forces of a run as a table; says plainly why a bad file is not ope
 });
 
 it("keeps the work over a reload, also an entry that is wrong just then, and opens elsewhere what it saved", async () => {
-  const { page, problems } = await app.visit();
+  const { page, problems } = await app.visit({ quickLookAlone: true });
   await computed(page);
   await openRig(page);
   await recomputed(page, () => page.getByRole("textbox", { name: "Mass of the walker" }).fill("93 kg"));
@@ -107,7 +107,7 @@ it("keeps the work over a reload, also an entry that is wrong just then, and ope
   expect(await page.getByRole("textbox", { name: "Mass of the walker" }).inputValue()).toBe("93 kg");
   expect(await page.getByRole("textbox", { name: "Length of the leash" }).inputValue()).toBe("long");
   await page.close();
-  const other = await app.visit();
+  const other = await app.visit({ quickLookAlone: true });
   await computed(other.page);
   await recomputed(other.page, () => open(other.page, path));
   await expect.poll(() => answer(other.page)).toBe(fall);
@@ -115,7 +115,7 @@ it("keeps the work over a reload, also an entry that is wrong just then, and ope
 });
 
 it("shows nothing of the verdict before beside the name of a rig that has just been opened", async () => {
-  const { page, problems } = await app.visit();
+  const { page, problems } = await app.visit({ quickLookAlone: true });
   await fileMenu(page, /a loose backup/);
   // The loose rig fails, and the sound one that is opened then does not: no word of the former may outlast its name.
   await page.locator("header[data-verdict=fails]").waitFor();
@@ -136,7 +136,10 @@ it("shows nothing of the verdict before beside the name of a rig that has just b
 });
 
 it("brings rig, what-if and moment to somebody else in a link", async () => {
-  const { page, problems } = await app.visit({ permissions: ["clipboard-read", "clipboard-write"] });
+  const { page, problems } = await app.visit({
+    quickLookAlone: true,
+    permissions: ["clipboard-read", "clipboard-write"],
+  });
   await computed(page);
   await openRig(page);
   await recomputed(page, () => page.getByRole("textbox", { name: "Slack of the backup" }).fill("8 %"));
@@ -145,7 +148,7 @@ it("brings rig, what-if and moment to somebody else in a link", async () => {
   await messages(page).getByText("The link is copied").waitFor();
   const link = await page.evaluate(() => navigator.clipboard.readText());
   await page.close();
-  const other = await app.visit({ hash: link.slice(link.indexOf("#")) });
+  const other = await app.visit({ quickLookAlone: true, hash: link.slice(link.indexOf("#")) });
   await computed(other.page);
   await expect.poll(() => answer(other.page)).toBe(fall);
   expect(new URL(other.page.url()).hash).toBe("");

@@ -76,7 +76,7 @@ const cells = (page: Page, label: string) =>
     .allTextContents();
 
 it("copies the rig, changes one thing, and says what changed; the same what-if runs on both when it is changed", async () => {
-  const { page, problems } = await app.visit();
+  const { page, problems } = await app.visit({ quickLookAlone: true });
   await openLayouts(page);
   await copyAndLoosen(page);
   expect(await layout(page, "B").textContent()).toContain("Backup, slack: 5 % 12 %");
@@ -127,7 +127,7 @@ it("takes four layouts, no more, and brings one back that was taken away", async
 });
 
 it("keeps the last good state of a layout whose entry cannot be read, undoes it, and finds the layouts again after a reload", async () => {
-  const { page, problems } = await app.visit();
+  const { page, problems } = await app.visit({ quickLookAlone: true });
   await openLayouts(page);
   await copyAndLoosen(page);
   const answer = /The backup caught you [\d.]+ m down/.exec((await layout(page, "B").textContent())!)![0];
@@ -153,7 +153,7 @@ it("keeps the last good state of a layout whose entry cannot be read, undoes it,
 });
 
 it("leaves the open rig alone until a layout is taken for it", async () => {
-  const { page, problems } = await app.visit();
+  const { page, problems } = await app.visit({ quickLookAlone: true });
   await openLayouts(page);
   await copyAndLoosen(page);
   await page.getByRole("button", { name: "More for layout B" }).click();
@@ -168,7 +168,7 @@ it("leaves the open rig alone until a layout is taken for it", async () => {
 });
 
 it("moves every picture and the traces with one clock, by the keys", async () => {
-  const { page, problems } = await app.visit();
+  const { page, problems } = await app.visit({ quickLookAlone: true });
   await openLayouts(page);
   await copyAndLoosen(page);
   const time = page.getByRole("slider", { name: "Time in the run" });
