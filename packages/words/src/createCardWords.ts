@@ -1,6 +1,6 @@
 /** Words of the site card, for paper, phone and terminal: apart from the rest, for the first load needs none of them. */
 
-import type { Rig } from "@secondline/rig";
+import { fieldAt, parseQuantity, type Rig } from "@secondline/rig";
 import { type CautionFact, type Outcome, type Refusal, type SiteCard, VERSION } from "@secondline/scenarios";
 import { CARD_ENGLISH, type CardKey } from "./cardEnglish.ts";
 import { cautionTexts } from "./cautionWords.ts";
@@ -100,12 +100,21 @@ const CARD_CAUTIONS: readonly CautionFact["kind"][] = [
 ];
 const ownCautions = ({ cautions }: Outcome) => cautions.filter(({ kind }) => CARD_CAUTIONS.includes(kind));
 
-/** What is asked of margins and height where a rig asks for less [-], [-], [m]. */
-const USUAL = { expected: 2, afterFailure: 1.5, clearance: 1 };
+/** What a rig file asks for that does not say it, in SI units. */
+function usual(path: "requiredFactor" | "requiredAfterFailure" | "requiredClearance"): number {
+  const field = fieldAt(path);
+  const read = field?.kind === "quantity" ? parseQuantity(field.fallback, field.dimension) : undefined;
+  if (!read?.ok) throw new Error(path);
+  return read.value;
+}
 
 /** A rig that asks for less than is usual holds sooner: who clips in is told what it was asked. */
 function lessAsked({ requiredFactor, requiredAfterFailure, requiredClearance }: Rig): readonly string[] {
-  const { expected, afterFailure, clearance } = USUAL;
+  const [expected, afterFailure, clearance] = [
+    usual("requiredFactor"),
+    usual("requiredAfterFailure"),
+    usual("requiredClearance"),
+  ];
   const isLess =
     requiredFactor.value < expected || requiredAfterFailure < afterFailure || requiredClearance < clearance;
   if (!isLess) return [];
@@ -114,12 +123,12 @@ function lessAsked({ requiredFactor, requiredAfterFailure, requiredClearance }: 
     afterFailure: required(requiredAfterFailure),
     clearance: height(requiredClearance),
   };
-  const usual = {
+  const instead = {
     usualExpected: required(expected),
     usualAfterFailure: required(afterFailure),
     usualClearance: height(clearance),
   };
-  return [sayCard("caution.askedLess", { ...asked, ...usual })];
+  return [sayCard("caution.askedLess", { ...asked, ...instead })];
 }
 
 function saysOf({ permission, allows }: SiteCard): string {
