@@ -33,7 +33,7 @@ export type FileFault =
   | { readonly kind: "tooLong"; readonly most: number; readonly of: "characters" | "rows" }
   | { readonly kind: "columns"; readonly row: number; readonly count: number }
   | { readonly kind: "number"; readonly row: number; readonly got: string }
-  | { readonly kind: "unitsDiffer"; readonly first: string; readonly second: string }
+  | { readonly kind: "unitsDiffer" | "severalColumns"; readonly first: string; readonly second: string }
   | { readonly kind: "unitUnknown"; readonly got: string }
   | { readonly kind: "unitSaid"; readonly said: "m" | "ft"; readonly asked: "m" | "ft" }
   | { readonly kind: "datum"; readonly first: number }
@@ -88,6 +88,8 @@ function fileFault(fault: FileFault): string {
       return sayNewRig("file.number", { row: fault.row, got: fault.got });
     case "unitsDiffer":
       return sayNewRig("ground.unitsDiffer", { first: fault.first, second: fault.second });
+    case "severalColumns":
+      return sayNewRig("file.severalColumns", { first: fault.first, second: fault.second });
     case "unitUnknown":
       return sayNewRig("ground.unitUnknown", { got: fault.got });
     case "unitSaid":

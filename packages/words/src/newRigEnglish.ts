@@ -154,6 +154,7 @@ export const NEW_RIG_ENGLISH = {
   "file.number": "Line {row}: “{got}” is no number.",
   "file.columnNames":
     "Its first line must say which column is which and in what unit, such as “force [kN], stretch [%]”.",
+  "file.severalColumns": "“{first}” and “{second}” could both be it: leave one of them.",
   "file.nothing": "No force in it is above zero.",
   "file.backwards": "From {from} to {to} it gets shorter under more load.",
   "file.device": "It could not be read from this device.",

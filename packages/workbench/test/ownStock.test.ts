@@ -109,6 +109,25 @@ describe("a force-stretch file", () => {
     expect(german.ok && loadRows(german.points).at(-1)).toEqual({ load: "6 kN", stretch: "3.5 %" });
   });
 
+  it("is found among other columns, and stretch may be a share", () => {
+    const machine = readPull(
+      "time [s],grip [mm],load [lbf],strain [mm/mm]\n0:00,x,0,0\n0:01,x,500,0.01\n0:02,x,1000,0.03",
+    );
+    expect(machine.ok && machine.points.at(-1)![0]).toBe(0.03);
+    expect(machine.ok && machine.points.at(-1)![1]).toBeCloseTo(4448.22, 2);
+    expect(readPull("time [s];load [kN];strain [%]\n0;0;0\n1;1;?")).toEqual({
+      ok: false,
+      faults: [{ kind: "number", row: 3, got: "?" }],
+    });
+  });
+
+  it("with two columns of one kind is refused: nobody guesses which is meant", () => {
+    expect(readPull("load [kN],frame [%],gauge [%]\n0,0,0\n1,2,1")).toEqual({
+      ok: false,
+      faults: [{ kind: "severalColumns", first: "frame [%]", second: "gauge [%]" }],
+    });
+  });
+
   it("gives rows that make a stock", () => {
     const read = readPull(csv(straight));
     expect(faultsOf({ ...ENTRY, loads: read.ok ? loadRows(read.points) : [] })).toEqual([]);

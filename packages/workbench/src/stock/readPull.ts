@@ -1,4 +1,7 @@
-/** A slow-pull curve from the table of a test machine: force and stretch, as the first line names them with their units. */
+/**
+ * A slow-pull curve from the table of a test machine: force and stretch, as the first line names them with their units. Other columns,
+ * such as time, may stand beside them.
+ */
 import { parseQuantity } from "@secondline/rig";
 import { type FileColumn, readTable, type TableFault } from "../tables/readTable.ts";
 
@@ -9,6 +12,8 @@ export type PullFault =
   | TableFault
   /** The first line does not say which column is which, or in what unit. */
   | { readonly kind: "columnNames" }
+  /** Several columns are forces, or several are stretches. */
+  | { readonly kind: "severalColumns"; readonly first: string; readonly second: string }
   | { readonly kind: "nothing" }
   /** At a higher load it is shorter. */
   | { readonly kind: "backwards"; readonly from: number; readonly to: number };
@@ -22,11 +27,11 @@ const LOAD_LEVELS = 12;
 
 /** Reads the way up to the largest force; what comes after the break says nothing of the curve. */
 export function readPull(text: string): PullReading {
-  const table = readTable(text);
+  const table = readTable(text, columnsNeeded);
   if (!table.ok) return table;
-  const columns = table.columns && columnsOf(table.columns);
-  if (!columns) return { ok: false, faults: [{ kind: "columnNames" }] };
-  const { force, stretch } = columns;
+  const found = columnsOf(table.columns ?? []);
+  if ("kind" in found) return { ok: false, faults: [found] };
+  const { force, stretch } = found;
   const rows = table.rows.map((row): PullPoint => [row[stretch.at]! * stretch.factor, row[force.at]! * force.factor]);
   const largest = rows.reduce((best, [, tension], i) => (tension > rows[best]![1] ? i : best), 0);
   const most = rows[largest]![1];
@@ -58,16 +63,32 @@ interface Found {
   readonly at: number;
   readonly factor: number;
 }
-
-function columnsOf(columns: readonly FileColumn[]): { readonly force: Found; readonly stretch: Found } | undefined {
-  const found = columns.slice(0, 2).map(({ unit }, at) => ({ at, ...kindOf(unit) }));
-  const force = found.find(({ kind }) => kind === "force");
-  const stretch = found.find(({ kind }) => kind === "stretch");
-  return force && stretch ? { force, stretch } : undefined;
+interface PullColumns {
+  readonly force: Found;
+  readonly stretch: Found;
 }
+
+const columnsNeeded = (columns: readonly FileColumn[]): readonly number[] | undefined => {
+  const found = columnsOf(columns);
+  return "kind" in found ? undefined : [found.force.at, found.stretch.at];
+};
+
+function columnsOf(columns: readonly FileColumn[]): PullColumns | PullFault {
+  const found = columns.map(({ name, unit }, at) => ({ at, name, ...kindOf(unit) }));
+  const [force, otherForce] = found.filter(({ kind }) => kind === "force");
+  const [stretch, otherStretch] = found.filter(({ kind }) => kind === "stretch");
+  if (!force || !stretch) return { kind: "columnNames" };
+  if (otherForce) return { kind: "severalColumns", first: force.name, second: otherForce.name };
+  if (otherStretch) return { kind: "severalColumns", first: stretch.name, second: otherStretch.name };
+  return { force, stretch };
+}
+
+/** Stretch as a length over a length. */
+const SHARE_UNIT = /^(?:-|1|mm ?\/ ?mm|m ?\/ ?m|in ?\/ ?in)$/i;
 
 function kindOf(unit: string): { readonly kind: "force" | "stretch" | undefined; readonly factor: number } {
   if (unit === "%") return { kind: "stretch", factor: 0.01 };
+  if (SHARE_UNIT.test(unit)) return { kind: "stretch", factor: 1 };
   const read = parseQuantity(`1 ${unit}`, "force");
   return read.ok ? { kind: "force", factor: read.value } : { kind: undefined, factor: 1 };
 }

@@ -33,8 +33,12 @@ export const MOST_TEXT = 5_000_000;
 const MOST_ROWS = 100_000;
 const MOST_FAULTS = 10;
 
-/** Reads a table with at least two columns; the others are read too where they are numbers. */
-export function readTable(text: string): TableReading {
+/** Where the columns are that a reader needs, from 0: the first two unless it says otherwise. */
+type ColumnsNeeded = (columns: readonly FileColumn[]) => readonly number[] | undefined;
+const FIRST_TWO = [0, 1];
+
+/** Reads a table with at least two columns. The needed ones must be numbers; the others are read too where they are. */
+export function readTable(text: string, columnsNeeded: ColumnsNeeded = () => undefined): TableReading {
   if (text.length > MOST_TEXT) return { ok: false, faults: [{ kind: "tooLong", most: MOST_TEXT, of: "characters" }] };
   const parsed = Papa.parse<string[]>(text.replace(/^\uFEFF/, ""), { skipEmptyLines: false });
   const lines = parsed.data
@@ -48,20 +52,22 @@ export function readTable(text: string): TableReading {
   if (body.length === 0) return { ok: false, faults: [{ kind: "empty" }] };
   if (body.length > MOST_ROWS) return { ok: false, faults: [{ kind: "tooLong", most: MOST_ROWS, of: "rows" }] };
   const width = named ? first.cells.length : body[0]!.cells.length;
-  const faults = body.flatMap(({ line, cells }) => rowFaults(line, cells, comma)).slice(0, MOST_FAULTS);
+  const columns = named ? first.cells.map(columnOf) : undefined;
+  const needed = (columns && columnsNeeded(columns)) ?? FIRST_TWO;
+  const faults = body.flatMap(({ line, cells }) => rowFaults(line, cells, needed, comma)).slice(0, MOST_FAULTS);
   if (width < 2) faults.unshift({ kind: "columns", row: first.line, count: width });
   if (faults.length > 0) return { ok: false, faults };
   return {
     ok: true,
-    columns: named ? first.cells.map(columnOf) : undefined,
+    columns,
     rows: body.map(({ cells }) => cells.map((cell) => numberOf(cell, comma) ?? Number.NaN)),
     lines: body.map(({ line }) => line),
   };
 }
 
-function rowFaults(row: number, cells: readonly string[], comma: boolean): TableFault[] {
+function rowFaults(row: number, cells: readonly string[], needed: readonly number[], comma: boolean): TableFault[] {
   if (cells.length < 2) return [{ kind: "columns", row, count: cells.length }];
-  const bad = cells.slice(0, 2).find((cell) => numberOf(cell, comma) === undefined);
+  const bad = needed.map((at) => cells[at] ?? "").find((cell) => numberOf(cell, comma) === undefined);
   return bad === undefined ? [] : [{ kind: "number", row, got: bad }];
 }
 
