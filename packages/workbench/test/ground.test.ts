@@ -22,6 +22,29 @@ describe("a distance-height file", () => {
     expect(unconfirmed).not.toContain("ground");
   });
 
+  it("finds distance and height by their names, in any order and among other columns", () => {
+    const read = (text: string) => readProfile(text);
+    const wanted = read("distance (m),height (m)\n0,-1\n10,-20\n50,-2");
+    expect(wanted.ok).toBe(true);
+    expect(read("z (m),x (m)\n-1,0\n-20,10\n-2,50")).toEqual(wanted);
+    expect(read("distance (m),height (m),,\n0,-1,,\n10,-20,,\n50,-2,,\n,,,")).toEqual(wanted);
+    expect(readProfile("0,-1,\n10,-20,\n50,-2,", "m")).toEqual(wanted);
+    expect(read("height (m),distance (m)\n-1,0\n-20,10\n-2,50")).toEqual(wanted);
+    expect(read("no,chainage [m],elevation [m],remark\n1,0,-1,rim\n2,10,-20,\n3,50,-2,tree")).toEqual(wanted);
+    expect(read("point;east [m];down [m]\n1;0;-1\n2;10;-20\n3;50;-2")).toEqual(wanted);
+  });
+
+  it("with more columns that could be a height is not guessed at", () => {
+    const faultsIn = (text: string, unit?: "m") => {
+      const read = readProfile(text, unit);
+      return read.ok ? [] : read.faults;
+    };
+    expect(faultsIn("x [m],y [m],z [m]\n0,0,-1\n10,2,-20\n50,9,-2")).toEqual([
+      { kind: "severalColumns", first: "y [m]", second: "z [m]" },
+    ]);
+    expect(faultsIn("1,0,-1\n2,10,-20\n3,50,-2", "m")).toEqual([{ kind: "columns", row: 1, count: 3 }]);
+  });
+
   it("that does not say its unit is not guessed at", () => {
     expect(kinds(BODY)).toEqual(["unit"]);
     expect(kinds(`distance,height\n${BODY}`)).toEqual(["unit"]);

@@ -3,6 +3,7 @@
 import { metreText } from "../metres.ts";
 import { readTable, type TableFault } from "../tables/readTable.ts";
 import type { Profile } from "./lowest.ts";
+import { FOOT, METRES, OTHER_LENGTH_UNIT, type ProfileColumns, profileColumns } from "./profileColumns.ts";
 
 export type LengthUnit = "m" | "ft";
 /** The international foot [m]. */
@@ -17,6 +18,8 @@ export type ProfileFault =
   /** It says two, or another one. */
   | { readonly kind: "unitsDiffer"; readonly first: string; readonly second: string }
   | { readonly kind: "unitUnknown"; readonly got: string }
+  /** Either could be the distance, or the height. */
+  | { readonly kind: "severalColumns"; readonly first: string; readonly second: string }
   /** It says another one than somebody did. */
   | { readonly kind: "unitSaid"; readonly said: LengthUnit; readonly asked: LengthUnit }
   | { readonly kind: "backwards"; readonly row: number }
@@ -29,9 +32,12 @@ export type ProfileReading =
 
 /** `unit`: what somebody said, where the file does not say it itself. Distances from A, heights relative to A. */
 export function readProfile(text: string, unit?: LengthUnit): ProfileReading {
-  const table = readTable(text);
+  const table = readTable(text, columnsNeeded);
   if (!table.ok) return table;
-  const said = unitOf(table.columns?.slice(0, 2).map((column) => column.unit) ?? []);
+  const { columns } = table;
+  const found = profileColumns(columns ?? table.rows[0]!.map(() => NAMELESS));
+  if ("kind" in found) return { ok: false, faults: [found] };
+  const said = unitOf(columns ? [columns[found.distance]!.unit, columns[found.height]!.unit] : []);
   if (typeof said === "object") return { ok: false, faults: [said] };
   if (said !== undefined && unit !== undefined && said !== unit) {
     return { ok: false, faults: [{ kind: "unitSaid", said, asked: unit }] };
@@ -39,7 +45,7 @@ export function readProfile(text: string, unit?: LengthUnit): ProfileReading {
   const used = said ?? unit;
   if (used === undefined) return { ok: false, faults: [{ kind: "unit" }] };
   const factor = used === "ft" ? METRES_PER_FOOT : 1;
-  const points = table.rows.map(([x, z]) => [x! * factor, z! * factor] as const);
+  const points = table.rows.map((row) => [row[found.distance]! * factor, row[found.height]! * factor] as const);
   const back = points.findIndex(([x], i) => i > 0 && x <= points[i - 1]![0]);
   if (back >= 0) return { ok: false, faults: [{ kind: "backwards", row: table.lines[back]! }] };
   // A profile that is above anchor A all along counts from another height.
@@ -53,13 +59,15 @@ export function readProfile(text: string, unit?: LengthUnit): ProfileReading {
   };
 }
 
+const NAMELESS = { name: "", unit: "" };
+
+const columnsNeeded = (columns: Parameters<typeof profileColumns>[0]): readonly number[] | undefined => {
+  const found: ProfileColumns | { readonly kind: string } = profileColumns(columns);
+  return "kind" in found ? undefined : [found.distance, found.height];
+};
+
 /** Ground is never written lower than it is. */
 const height = (value: number) => `${Math.ceil(value * 100 - 1e-6) / 100} m`;
-
-const METRES = /^(?:m|metre|metres|meter|meters)$/i;
-const FOOT = /^(?:ft|foot|feet|['\u2032])$/i;
-/** Lengths that a surveyor's table may be in and this reader does not take. */
-const OTHER_LENGTH_UNIT = /^(?:mm|cm|dm|km|in|inch|inches|yd|yard|yards|mi|mile|miles|["\u2033])$/i;
 
 /** One unit for both columns; undefined where the file does not say. */
 function unitOf(units: readonly string[]): LengthUnit | ProfileFault | undefined {

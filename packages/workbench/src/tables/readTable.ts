@@ -41,9 +41,7 @@ const FIRST_TWO = [0, 1];
 export function readTable(text: string, columnsNeeded: ColumnsNeeded = () => undefined): TableReading {
   if (text.length > MOST_TEXT) return { ok: false, faults: [{ kind: "tooLong", most: MOST_TEXT, of: "characters" }] };
   const parsed = Papa.parse<string[]>(text.replace(/^\uFEFF/, ""), { skipEmptyLines: false });
-  const lines = parsed.data
-    .map((cells, i) => ({ line: i + 1, cells: cells.map((cell) => cell.trim()) }))
-    .filter(({ cells }) => cells.some((cell) => cell !== ""));
+  const lines = linesOf(parsed.data);
   const comma = parsed.meta.delimiter !== ",";
   const [first] = lines;
   if (!first) return { ok: false, faults: [{ kind: "empty" }] };
@@ -63,6 +61,20 @@ export function readTable(text: string, columnsNeeded: ColumnsNeeded = () => und
     rows: body.map(({ cells }) => cells.map((cell) => numberOf(cell, comma) ?? Number.NaN)),
     lines: body.map(({ line }) => line),
   };
+}
+
+interface Line {
+  readonly line: number;
+  readonly cells: readonly string[];
+}
+
+/** Without empty lines, and without the empty columns that a spreadsheet may write after the last. */
+function linesOf(table: readonly (readonly string[])[]): readonly Line[] {
+  const lines = table
+    .map((cells, i) => ({ line: i + 1, cells: cells.map((cell) => cell.trim()) }))
+    .filter(({ cells }) => cells.some((cell) => cell !== ""));
+  const width = lines.reduce((most, { cells }) => Math.max(most, cells.findLastIndex((cell) => cell !== "") + 1), 0);
+  return lines.map(({ line, cells }) => ({ line, cells: cells.slice(0, width) }));
 }
 
 function rowFaults(row: number, cells: readonly string[], needed: readonly number[], comma: boolean): TableFault[] {
