@@ -28,6 +28,7 @@ describe("a distance-height file", () => {
     expect(wanted.ok).toBe(true);
     expect(read("z (m),x (m)\n-1,0\n-20,10\n-2,50")).toEqual(wanted);
     expect(read("distance (m),height (m),,\n0,-1,,\n10,-20,,\n50,-2,,\n,,,")).toEqual(wanted);
+    expect(read("Survey of May\n\ndistance (m),height (m)\n0,-1\n10,-20\n50,-2")).toEqual(wanted);
     expect(readProfile("0,-1,\n10,-20,\n50,-2,", "m")).toEqual(wanted);
     expect(read("height (m),distance (m)\n-1,0\n-20,10\n-2,50")).toEqual(wanted);
     expect(read("no,chainage [m],elevation [m],remark\n1,0,-1,rim\n2,10,-20,\n3,50,-2,tree")).toEqual(wanted);

@@ -110,6 +110,15 @@ describe("somebody's own table of break tests", () => {
     expect(tableOf('"Load; kN",State\n3,new\n').columns).toEqual(["Load; kN", "State"]);
   });
 
+  it("may have titles above its names", () => {
+    const read = readLogTable("Pulls, of the club\n\n;;\nDay;Load [kN];What\n2026-01-02;10,4;leash\n");
+    expect(read.ok && read.table).toEqual({
+      columns: ["Day", "Load [kN]", "What"],
+      remarks: ["Pulls, of the club"],
+      rows: [{ cells: ["2026-01-02", "10,4", "leash"], line: 5 }],
+    });
+  });
+
   it("is told when it is none", () => {
     expect(readLogTable("")).toEqual({ ok: false, fault: { kind: "empty" } });
     expect(readLogTable("load\n3\n")).toEqual({ ok: false, fault: { kind: "oneColumn" } });

@@ -11,7 +11,7 @@ export interface LogTable {
   /** Names of the first line, each once; those without one are named by their letter. */
   readonly columns: readonly string[];
   readonly rows: readonly LogRow[];
-  /** Remarks before the table: lines that begin with #. */
+  /** Lines that begin with #, and titles above the table. */
   readonly remarks: readonly string[];
 }
 
@@ -31,17 +31,19 @@ export function readLogTable(text: string): LogTableReading {
   const no = (fault: LogTableFault): LogTableReading => ({ ok: false, fault });
   if (text.length > MOST_CHARACTERS) return no({ kind: "tooLong", most: MOST_CHARACTERS, of: "characters" });
   const { rows, remarks } = split(text.replace(/^\uFEFF/, ""));
-  const [head, ...body] = rows;
+  const headAt = rows.findIndex(({ cells }) => cells.filter((cell) => cell !== "").length > 1);
+  if (headAt < 0 && rows.length > 1) return no({ kind: "oneColumn" });
+  const [head, ...body] = rows.slice(Math.max(headAt, 0));
+  const titles = rows.slice(0, Math.max(headAt, 0)).map(({ cells }) => cells.join(""));
   if (!head || body.length === 0) return no({ kind: "empty" });
   if (body.length > MOST_ROWS) return no({ kind: "tooLong", most: MOST_ROWS, of: "rows" });
-  const width = Math.max(...rows.map(({ cells }) => cells.findLastIndex((cell) => cell !== "") + 1));
-  if (width < 2) return no({ kind: "oneColumn" });
+  const width = Math.max(...[head, ...body].map(({ cells }) => cells.findLastIndex((cell) => cell !== "") + 1));
   const columns = namesOf(head.cells, width);
   return {
     ok: true,
     table: {
       columns,
-      remarks,
+      remarks: [...remarks, ...titles],
       rows: body.map(({ cells, line }) => ({ line, cells: columns.map((_, i) => cells[i] ?? "") })),
     },
   };
@@ -65,12 +67,16 @@ function split(text: string): { readonly rows: readonly LogRow[]; readonly remar
   return { rows, remarks };
 }
 
-/** What parts the names of the first line; numbers below it may have commas of their own. */
+const DELIMITERS = [",", ";", "\t"];
+/** So far down the names are looked for, below a title [lines]. */
+const HEAD_LINES = 20;
+
+/** What parts the line of the most cells near the top, which has the names. Commas in numbers part nothing. */
 function delimiterOf(text: string): string {
-  const head = text.split(/\r\n|\n|\r/).find((line) => line.trim() !== "" && !line.startsWith("#")) ?? "";
-  const unquoted = head.replace(/"[^"]*"/g, "");
-  const count = (one: string) => unquoted.split(one).length;
-  return [",", ";", "\t"].reduce((best, one) => (count(one) > count(best) ? one : best));
+  const lines = text.split(/\r\n|\n|\r/, HEAD_LINES).filter((line) => !line.startsWith("#"));
+  const bare = lines.map((line) => line.replace(/"[^"]*"/g, "").replace(/\d,(?=\d)/g, ""));
+  const most = (one: string) => Math.max(...bare.map((line) => line.split(one).length));
+  return DELIMITERS.reduce((best, one) => (most(one) > most(best) ? one : best));
 }
 
 /** Column names as written. A column without a name gets its letter; so does the second column of a name. */

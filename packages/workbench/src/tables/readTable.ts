@@ -68,13 +68,14 @@ interface Line {
   readonly cells: readonly string[];
 }
 
-/** Without empty lines, and without the empty columns that a spreadsheet may write after the last. */
+/** Without empty lines, titles above the table, and the empty columns that a spreadsheet may write after the last. */
 function linesOf(table: readonly (readonly string[])[]): readonly Line[] {
   const lines = table
     .map((cells, i) => ({ line: i + 1, cells: cells.map((cell) => cell.trim()) }))
     .filter(({ cells }) => cells.some((cell) => cell !== ""));
+  const tableAt = lines.findIndex(({ cells }) => cells.filter((cell) => cell !== "").length > 1);
   const width = lines.reduce((most, { cells }) => Math.max(most, cells.findLastIndex((cell) => cell !== "") + 1), 0);
-  return lines.map(({ line, cells }) => ({ line, cells: cells.slice(0, width) }));
+  return lines.slice(Math.max(tableAt, 0)).map(({ line, cells }) => ({ line, cells: cells.slice(0, width) }));
 }
 
 function rowFaults(row: number, cells: readonly string[], needed: readonly number[], comma: boolean): TableFault[] {
