@@ -46,7 +46,8 @@ function find({ role, name, nth }: Target): HTMLElement | null {
     if (one instanceof HTMLInputElement) return plain(one.labels?.[0]?.textContent);
     return plain((role === "checkbox" ? one.closest("label") : one)?.textContent);
   }
-  const own = role === "button" ? "button:not([role])," : role === "textbox" ? "input:not([type]), input[type=text]," : "";
+  const own =
+    role === "button" ? "button:not([role])," : role === "textbox" ? "input:not([type]), input[type=text]," : "";
   const seen = [...document.querySelectorAll<HTMLElement>(`${own}[role=${role}]`)].filter(
     (one) =>
       one.checkVisibility({ visibilityProperty: true }) && !one.closest("[inert], [aria-hidden=true], :disabled"),
