@@ -243,6 +243,8 @@ export const ENGLISH_LATER = {
   "rig.row.main": "Main line",
   "rig.row.mainEnds": "Its ends",
   "rig.row.backup": "Backup",
+  "rig.row.layOut": "Webbing, anchor to anchor",
+  "rig.row.tiedAt": "Tied together",
   "rig.row.ring": "Ring",
   "rig.row.leash": "Leash",
   "rig.row.harness": "Harness",
@@ -273,6 +275,11 @@ export const ENGLISH_LATER = {
   "rig.ends": "A: {a}; B: {b}",
   "rig.backupRow":
     "{sections}; {slack} longer than the chord; {connections|one connection|{connections} connections}, {tapes|one tape|{tapes} tapes}; {ends}",
+  "rig.layOutBoth":
+    "main line {main}, backup {backup}, measured lying flat without load; what the ends take comes on top",
+  "rig.layOutMain": "main line {main}, measured lying flat without load; what the ends take comes on top",
+  "rig.tiedAt": "from A, lying flat: {places}",
+  "rig.tiedPlace": "main line {main} to backup {backup}",
   "rig.none": "none",
   "rig.sewn": "sewn",
   "rig.knots": "{count|one knot|{count} knots}",

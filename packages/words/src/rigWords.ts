@@ -8,6 +8,7 @@ import { type LaterSay, sayLaterIn } from "./laterLanguage.ts";
 import { listed } from "./lists.ts";
 import { capital } from "./partNames.ts";
 import { drop, height, length, load, percent, required, strength } from "./quantity.ts";
+import { tiedAt, webbingToLayOut } from "./settingOut.ts";
 import { basisText } from "./tableWords.ts";
 
 const LIST_SEPARATOR = ", ";
@@ -53,6 +54,7 @@ export interface RigRow {
 export function rigRows(language: Language, rig: Rig): readonly RigRow[] {
   const say = sayLaterIn(language);
   const { main, walker } = rig;
+  const tied = tiedAt(say, rig);
   const rows: RigRow[] = [
     { name: say("rig.row.span"), value: span(say, rig) },
     {
@@ -61,6 +63,8 @@ export function rigRows(language: Language, rig: Rig): readonly RigRow[] {
     },
     { name: say("rig.row.mainEnds"), value: ends(say, main) },
     { name: say("rig.row.backup"), value: backup(say, rig) },
+    { name: say("rig.row.layOut"), value: webbingToLayOut(say, rig) },
+    ...(tied === undefined ? [] : [{ name: say("rig.row.tiedAt"), value: tied }]),
     { name: say("rig.row.ring"), value: rings(say, rig) },
     { name: say("rig.row.leash"), value: leash(say, rig) },
     {
