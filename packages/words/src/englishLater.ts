@@ -279,6 +279,7 @@ export const ENGLISH_LATER = {
     "main line {main}, backup {backup}, measured lying flat without load; what the ends take comes on top",
   "rig.layOutMain": "main line {main}, measured lying flat without load; what the ends take comes on top",
   "rig.tiedAt": "from A, lying flat: {places}",
+  "rig.tiedNext": "; ",
   "rig.tiedPlace": "main line {main} to backup {backup}",
   "rig.none": "none",
   "rig.sewn": "sewn",

@@ -17,5 +17,5 @@ export function tiedAt(say: LaterSay, rig: Rig): string | undefined {
   const places = (rig.backup?.connections ?? [])
     .filter(({ kind }) => kind === "connection")
     .map(({ at }) => say("rig.tiedPlace", { main: cutAt(at * main), backup: cutAt(at * backup) }));
-  return places.length === 0 ? undefined : say("rig.tiedAt", { places: places.join("; ") });
+  return places.length === 0 ? undefined : say("rig.tiedAt", { places: places.join(say("rig.tiedNext")) });
 }
