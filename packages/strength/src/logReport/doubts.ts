@@ -1,4 +1,4 @@
-/** What stands in the way of believing a group's numbers. Shown before the numbers, never acted upon silently. */
+/** Reasons to doubt a group's numbers. They are shown before the numbers, and the program never acts on one silently. */
 import { isComplete } from "@secondline/statistics";
 import { copiesIn } from "../breakLog/copies.ts";
 import { type DoubtFact, doubtFact } from "./doubtFacts.ts";
@@ -68,7 +68,7 @@ function batches({ batches: test, tests }: GroupFindings): GroupDoubt[] {
   return test.poolable ? [] : [{ kind: "batches", message: doubtFact("doubt.batches", {}) }];
 }
 
-/** What the tests cannot show is said not to be covered. */
+/** Cases that the tests cannot show, and that the value therefore does not cover. */
 function unseen({ tests }: GroupFindings): GroupDoubt[] {
   const named = new Set(tests.flatMap((t) => (t.batch === undefined || t.batch === "" ? [] : [t.batch])));
   if (tests.length < 3 || named.size > 1) return [];

@@ -1,4 +1,4 @@
-/** What the tests of one group say: numbers, fits, doubts, and the characteristic value that stands up to them. */
+/** The report on the tests of one group: numbers, fits, doubts, and the characteristic value. */
 import {
   andersonDarling,
   batchesPoolable,
@@ -27,7 +27,7 @@ export interface GroupReport extends GroupFindings {
   readonly doubts: readonly GroupDoubt[];
 }
 
-/** The published significance levels are no good for fewer values [-]. */
+/** Least number of values for which the published significance levels are good [-]. */
 const LEAST_FOR_GOODNESS = 5;
 /** Significance below which a family is rejected [-]. */
 const REJECTION_SIGNIFICANCE = 0.05;
@@ -106,7 +106,7 @@ function poolability(tests: readonly BreakTest[]): Poolability | undefined {
 
 function en1990(sample: readonly Observation[]): Pick<GroupFindings, "en1990"> {
   const values = exactValues(sample);
-  // Values that are all the same show no deviation to multiply.
+  // Equal values have no deviation to multiply.
   if (!isComplete(sample) || values.length < 3 || new Set(values).size < 2) return {};
   const factor = en1990Factor(values.length, false);
   return { en1990: { factor, value: mean(values) - factor * standardDeviation(values)! } };
