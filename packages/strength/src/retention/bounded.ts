@@ -1,11 +1,11 @@
-/** What is to be expected of a test that tells only a bound of its strength. */
+/** The strength to be expected of a test that gives only a bound. */
 import { normalDensity, normalTail } from "@secondline/statistics";
 import type { BreakTest } from "../breakLog/logEntry.ts";
 
 /** A piece that broke below a load: a test without a least load. */
 export const isBelow = ({ result }: BreakTest): boolean => result.kind === "below";
 
-/** What is to be expected of a result that is only bounded, and the share of a breaking load's information in it. */
+/** The mean to be expected of a result that is only bounded, and the share of a breaking load's information in it. */
 export function beyondBound(test: BreakTest, centre: number, deviation: number, offset: number) {
   const { result } = test;
   const z = (load: number) => (Math.log(load) - offset - centre) / deviation;
@@ -20,7 +20,7 @@ function truncated(centre: number, deviation: number, low: number, high: number)
   // Far out in a tail the mean lies at the nearer bound, to within rounding.
   if (low > 8) return { mean: centre + deviation * Math.min(low + 1 / low, high), kept: 1 };
   if (high < -8) return { mean: centre + deviation * Math.max(high + 1 / high, low), kept: 1 };
-  // Below the middle the tails of the other side: the difference of two numbers near 1 has no digits left.
+  // Below the middle, takes the tails of the other side: the difference of two numbers near 1 has no digits left.
   const share = high < 0 ? normalTail(-high) - normalTail(-low) : normalTail(low) - normalTail(high);
   const area = Math.max(1e-300, share);
   const [a, b] = [normalDensity(low), normalDensity(high)];

@@ -1,37 +1,39 @@
-/** The tests of a stock as its regression sees them: by state and batch, and these by the coefficients that they are a sum of. */
+/**
+ * The tests of a stock as rows of its regression: grouped by state and batch, and these by the coefficients whose sum they are.
+ */
 import { isBelow } from "./bounded.ts";
 import type { StockState } from "./stockModel.ts";
 
-/** The tests of a state: logarithms over what the built-in factors leave of the rated strength. */
+/** The tests of a state: logarithms of the strength over the rated strength times the built-in factors. */
 export interface ToldState {
   readonly state: StockState;
-  /** Coefficients of the regression that it is a sum of. */
+  /** Coefficients of the regression whose sum is the state's mean. */
   readonly of: readonly number[];
-  /** What the built-in factors leave open of it, as variance [-]. */
+  /** Variance that the built-in factors leave open [-]. */
   readonly common: number;
-  /** Breaking loads, as they were. */
+  /** Breaking loads, not clipped. */
   readonly exact: readonly number[];
   readonly bounds: StockState["tests"];
-  /** Variance with which one test is weighed, and the one that was found [-]. */
+  /** Variance that weighs one test, and the variance that was found [-]. */
   readonly assumed: number;
   readonly found: number;
-  /** ln of what the built-in factors leave [N]. */
+  /** ln of the rated strength times the built-in factors [N]. */
   readonly offset: number;
 }
 
-/** With the mean of its breaking loads as far as they are believed. */
+/** A state with the mean of its breaking loads, each clipped to the value that is believed. */
 export interface BelievedState extends ToldState {
   readonly believed: number;
 }
 
-/** States that are the same sum of coefficients: to the regression they are one row. */
+/** States with the same sum of coefficients: one row of the regression. */
 export interface ToldGroup {
   readonly of: readonly number[];
   readonly told: readonly BelievedState[];
   /** 1 ÷ variance, summed over its breaking loads and over its bounds [-]. */
   readonly exactPrecision: number;
   readonly boundPrecision: number;
-  /** Breaking loads as far as they are believed, each over its variance, summed. */
+  /** Sum of the believed breaking loads, each over its variance. */
   readonly exactSum: number;
 }
 
@@ -54,7 +56,7 @@ export function groupsOf(told: readonly BelievedState[]): ToldGroup[] {
   });
 }
 
-/** The same without pieces of which only a load is known below which they broke. */
+/** The same states without pieces known only to have broken below a load. */
 export const withoutBelow = (told: readonly BelievedState[]): BelievedState[] =>
   told.flatMap((one) => {
     const bounds = one.bounds.filter((test) => !isBelow(test));
@@ -62,8 +64,9 @@ export const withoutBelow = (told: readonly BelievedState[]): BelievedState[] =>
   });
 
 /**
- * The same with intervals as survivors of their lower end. What a piece held at least counts for the spread: the more it held, the more is
- * known. A lower load below which it broke would make the spread narrower and a strength higher, so it does not count.
+ * The same states with intervals as survivors of their lower end. The load that a piece held counts for the spread: the more it
+ * held, the more is known. A load below which it broke does not count, because a lower such load would narrow the spread and
+ * raise a strength.
  */
 export const asSurvivors = (told: readonly BelievedState[]): BelievedState[] =>
   told.map((one) => ({
