@@ -1,4 +1,4 @@
-/** What a sling holds by how it is rigged, over its straight pull. */
+/** Strength of a sling by the way it is rigged, over that in a straight pull. */
 import type { AnchorPart, Basis } from "@secondline/rig";
 import { constant } from "./constantValues.ts";
 import { fixedFactor, type StrengthFactor } from "./factor.ts";
@@ -17,8 +17,9 @@ const UNSAID_NOTE =
   "how the sling is rigged is not written down; it counts as choked. A sling rated as it is rigged says that it is straight";
 
 /**
- * The factor of a way of rigging, as a list of one; none when the sling is pulled straight or rated as it is rigged. One that nobody
- * described counts as choked, and `field` is named. A basket raises the rating, so it is not the best that a blank is measured by.
+ * The factor of a way of rigging, as a list of one; empty when the sling is pulled straight or rated as it is rigged. If nobody
+ * described the way, the sling counts as choked, and the factor names `field`. The price of that blank is measured against a
+ * straight pull: a basket would raise the rating.
  */
 export function riggedFactors(rigged: AnchorPart["rigged"], field: string): StrengthFactor[] {
   switch (rigged) {

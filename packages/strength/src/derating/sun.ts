@@ -20,7 +20,7 @@ function levelling(fibre: "polyester" | "aramid") {
   return (months: number) => 1 - loss * (1 - Math.exp(-months / 12 / years));
 }
 
-/** Loss in a straight line, told as what is lost after 36 months. */
+/** Loss in a straight line, given by the loss after 36 months. */
 function steady(fibre: "polyamide" | "hmpe") {
   const loss = constant(`sun.${fibre}.loss`);
   return (months: number) => 1 - (loss * months) / 36;
@@ -56,7 +56,7 @@ const SUN_MODELS: Readonly<Record<Fibre, SunModel>> = {
 };
 
 /**
- * The spread grows with the loss itself. Wide enough that "up to 40 % lost in 16 months" (Lift & Access, quoting WSTDA 2003,
+ * The spread grows with the loss itself. It is so wide that "up to 40 % lost in 16 months" (Lift & Access, quoting WSTDA 2003,
  * of synthetic slings) is not below the 5 % value of either fibre [-].
  */
 const SPREAD_PER_LOSS = constant("sun.spreadPerLoss");

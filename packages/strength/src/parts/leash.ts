@@ -11,14 +11,17 @@ import { conditionFactors, overMonthsOutside } from "./textileCondition.ts";
 
 type Leash = Rig["leash"];
 
-/** A place at which the leash may give way, with what its knot or seam takes. */
+/** A place at which the leash may give way, with the factor of its knot or seam. */
 interface LeashPlace {
   readonly where: "ring" | "middle" | "harness";
   readonly factor: StrengthFactor;
   readonly knotted: boolean;
 }
 
-/** The weakest of its places by what 95 % of such leashes reach; in the middle it holds no more than any of them either. */
+/**
+ * The weakest place by the strength that 95 % of such leashes reach. The central value is no higher than that of any place
+ * either.
+ */
 export function leashStrength(leash: Leash, factorsOf: FactorsOf): PartStrength {
   const places = [...knots(leash, factorsOf), ...seams(leash, factorsOf)].map((place) =>
     leashAt(leash, place, factorsOf),

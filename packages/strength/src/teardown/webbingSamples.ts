@@ -20,7 +20,7 @@ import {
   writtenFalls,
 } from "./sample.ts";
 
-/** A webbing that hangs in the rig, and what it is there. */
+/** A webbing that hangs in the rig, with its line and section. */
 export interface HungWebbing {
   readonly state: WebbingState;
   readonly section: WebbingSection;
@@ -35,7 +35,7 @@ export interface FoundSamples {
   readonly cannot: readonly NotToBeHad[];
 }
 
-/** Something short that has to lie between the grips. */
+/** A mark that has to lie between the grips. */
 interface Spot {
   readonly kind: SampleKind;
   readonly from: number;
@@ -87,7 +87,7 @@ const placeOf = ({ state }: HungWebbing, kind: SampleKind) => ({
   webbing: state.id,
 });
 
-/** Marks that must lie between the grips, and what a piece with one shows; a fall zone is a stretch. */
+/** Marks that must lie between the grips, each with the kind of its piece; a fall zone is a stretch. */
 const SAMPLE_OF_MARK: Readonly<Record<WearMark["kind"], SampleKind | undefined>> = {
   clampMark: "clampMark",
   stitching: "sewnJoin",
@@ -132,7 +132,7 @@ function endSpot(state: WebbingState, side: AnchorName, end: LineEnd): Spot {
   };
 }
 
-/** A spot and those beside it that fit between the same grips: what re-tensioning has moved by a hand's width. */
+/** A spot and those beside it that fit between the same grips, such as marks that re-tensioning has moved by a hand's width. */
 function together(spot: Spot, spots: readonly Spot[]): Extent {
   return spots
     .filter((one) => one.window === undefined)
@@ -270,7 +270,8 @@ function stretchSamples(hung: HungWebbing, used: readonly Extent[], spots: reado
   const borders = [...zones.flatMap((zone) => [zone.from, zone.to]), from, to];
   const samples: Sample[] = [];
   const cannot: NotToBeHad[] = [];
-  // The most fallen on first: what is short takes from its neighbours, and sun alone has the most room.
+  // Stretches with the most falls come first: a short stretch takes length from its neighbours, and sun alone has the most
+  // room.
   const numbers = [...new Set([0, ...zones.map((zone) => zone.falls)])].sort((a, b) => b - a);
   for (const falls of numbers) {
     const kind = falls > 0 ? "fallZone" : "sunOnly";
@@ -348,7 +349,7 @@ function slotsOf(cells: readonly Cell[]): Extent[] {
     .slice(0, MOST_SLOTS);
 }
 
-/** Stretches less what is taken out of them. */
+/** Stretches less the pieces that are taken out of them. */
 function without(stretches: readonly Extent[], taken: readonly Extent[]): Extent[] {
   return taken.reduce<Extent[]>(
     (left, one) =>
@@ -363,7 +364,7 @@ function without(stretches: readonly Extent[], taken: readonly Extent[]): Extent
   );
 }
 
-/** What every piece of new webbing or rope is written down as. */
+/** The row of every piece of new webbing or rope. */
 export function newSample(stock: LineStock, part: string): Sample {
   return {
     kind: "new",
