@@ -1,6 +1,6 @@
 /**
- * A condition where a record begins late. What the rig's file says is the state of the day on which the record begins, and what the record
- * counts comes on top. What the file leaves blank stays unknown.
+ * A condition whose record begins late. The rig's file gives the state of the day on which the record begins, and the record's
+ * counts come on top. A blank in the file stays unknown.
  */
 import type { Condition } from "@secondline/rig";
 import { conditionSunMonths } from "../derating/sun.ts";

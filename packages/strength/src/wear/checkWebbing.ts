@@ -1,4 +1,4 @@
-/** What a webbing's record must obey beyond its form: order of dates, places on the webbing, one clamp at a place. */
+/** The rules that a webbing's record must obey beyond its form: order of dates, places on the webbing, one clamp at a place. */
 import { date, isBefore, type PlainDate } from "../dates/calendarDate.ts";
 import type { Whereabouts } from "./entries/entryKind.ts";
 import { entryKindOf, type WebbingEntry } from "./entries/entryKinds.ts";
@@ -9,7 +9,7 @@ import type { WebbingRecord } from "./record.ts";
 import { recordFact } from "./recordFacts.ts";
 import { type WearMark, webbingState } from "./webbingState.ts";
 
-/** Stands for "still": later than any date in a record. */
+/** End of a stay that goes on: later than any date in a record. */
 export const END_OF_TIME = date("9999-12-31");
 
 export function checkWebbing(webbing: WebbingRecord, path: string): RecordIssue[] {
@@ -26,7 +26,7 @@ export function orderFaults(record: Dated, path: string): RecordIssue[] {
   return [...firstUseFaults(record, path), ...entryOrderFaults(record, path)];
 }
 
-/** What cannot be written down of something that lies unused. */
+/** Entries that a webbing or part cannot have before its first use. */
 const USES: ReadonlySet<string> = new Set(["rigged", "moved", "putUp", "falls", "clamped", "hardFall", "storm"]);
 
 function firstUseFaults({ made, firstUse, entries }: Dated, path: string): RecordIssue[] {
@@ -94,7 +94,7 @@ function clampFaults(webbing: WebbingRecord, path: string): RecordIssue[] {
   const entries = webbing.entries.flatMap((entry) => (entry.event === "cutToLength" ? [] : [statedClamps(entry)]));
   const last = entries.at(-1)?.date;
   if (last === undefined) return [];
-  // A year past the last entry: the state then shows every clamp there was, those that came off later too.
+  // The state a year past the last entry shows every clamp, those that came off later too.
   const { marks } = webbingState({ ...webbing, entries }, last.add({ years: 1 }), {
     latitude: "middle",
     hemisphere: "north",
@@ -118,7 +118,7 @@ function clampFaults(webbing: WebbingRecord, path: string): RecordIssue[] {
   return issues;
 }
 
-/** Clamps that are only assumed contradict nobody. */
+/** Clamps that are only assumed are no contradiction. */
 function statedClamps(entry: WebbingEntry): WebbingEntry {
   if ((entry.event !== "rigged" && entry.event !== "moved") || entry.placement.clampsAssumed !== true) return entry;
   return { ...entry, placement: { ...entry.placement, clampedAt: [] } };

@@ -1,4 +1,4 @@
-/** Reads a wear record: every fault at once, each with its path, and no record when there is one. */
+/** Reads a wear record. It reports all faults at once, each with its path, and returns no record if there is a fault. */
 import {
   checkTexts,
   type FactValue,
@@ -139,7 +139,7 @@ function build(read: ReadWear): WearRecord {
     })),
     plans: (read.plans ?? []).map(({ rig, inspectEvery, falls }) => ({
       rig,
-      // A part of a day is left out: the day comes no later than was meant.
+      // Drops the part of a day, so that the inspection comes no later than was meant.
       ...(inspectEvery === undefined ? {} : { inspectEveryDays: Math.floor(inspectEvery / DAY_SECONDS) }),
       ...(falls === undefined ? {} : { falls }),
     })),

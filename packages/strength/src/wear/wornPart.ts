@@ -32,14 +32,14 @@ export function wearPart(worn: Worn, state: PartState): Rig {
   return state.part === "leash" ? { ...found, leash: withFalls(found.leash, state) } : found;
 }
 
-/** Whether something that a record says of a part that cannot be put into the rig may be missing in it. */
+/** Whether the rig may miss wear that a record gives for a part that cannot be put into the rig. */
 function isLost(rig: Rig, { part, reach, placed, up, doubts }: PartState): boolean {
   if (reach.begun === undefined || (placed && !up)) return false;
   const isOfNoBackup = rig.backup === undefined && part.startsWith("connection.");
   return doubts.length > 0 || (!isOfNoBackup && !partIds(rig).some((id) => id === part));
 }
 
-/** Whether the rig's file says, or leaves open, that time or falls have weakened a part; metal and trees they do not weaken. */
+/** Whether the rig's file says, or leaves open, that time or falls have weakened a part. They do not weaken metal and trees. */
 function isUsed(rig: Rig, id: string): boolean {
   const part = partOf(rig, id);
   const isHard = id.startsWith("ring") || (part !== undefined && "kind" in part && HARD_KINDS.has(part.kind));
@@ -48,7 +48,7 @@ function isUsed(rig: Rig, id: string): boolean {
 
 const HARD_KINDS: ReadonlySet<unknown> = new Set(["bolt", "shackle", "tree"]);
 
-/** Of a part that the record follows from new the record alone counts; else it adds to what the file says. */
+/** If the record follows a part from new, the record alone counts; else it adds to the file. */
 function conditionOver(written: Condition, { condition, recorded, reach }: PartState): Condition {
   return reach.fromNew ? condition : addedCondition(written, { ...condition, ...recorded, reach });
 }

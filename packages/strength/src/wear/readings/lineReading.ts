@@ -5,11 +5,11 @@ export type LineReading = {
 } & (
   | {
       readonly kind: "tension";
-      /** What was read [N]. */
+      /** The tension that was read [N]. */
       readonly tension: number;
       /** How far off the reading may be [N]; absent: `reading.tension` of it. */
       readonly within?: number;
-      /** Mass of who stood on the line, and where [kg, fraction of the span]; absent: nobody. */
+      /** Mass of the walker on the line, and the walker's place [kg, fraction of the span]; absent: nobody stood there. */
       readonly walker?: number;
       readonly at?: number;
     }
@@ -20,7 +20,7 @@ export type LineReading = {
       /** How far off the reading may be [m]; absent: `reading.sag` of it. */
       readonly within?: number;
       readonly walker: number;
-      /** Where, as a fraction of the span; absent: the middle [-]. */
+      /** Place as a fraction of the span; absent: the middle [-]. */
       readonly at?: number;
     }
 );
