@@ -50,7 +50,7 @@ export const exitText = (): string =>
   ].join("\n");
 
 /** Heads of the help, by what the library calls them. */
-const HEADS: Readonly<Record<string, string>> = {
+const HELP_HEADINGS: Readonly<Record<string, string>> = {
   "Usage:": sayHelp("usage.head"),
   "Arguments:": sayHelp("usage.arguments"),
   "Options:": sayHelp("usage.options"),
@@ -64,7 +64,7 @@ const inUsage = (usage: string): string =>
 
 export const HELP_LAYOUT: HelpConfiguration = {
   showGlobalOptions: false,
-  styleTitle: (head) => HEADS[head] ?? head,
+  styleTitle: (head) => HELP_HEADINGS[head] ?? head,
   commandUsage: (command: Command) => inUsage(usual.commandUsage(command)),
   subcommandTerm: (command: Command) => inUsage(usual.subcommandTerm.call(usual, command)),
   optionDescription({ argChoices, defaultValue, defaultValueDescription, description, ...option }: Option) {
@@ -84,7 +84,7 @@ const quoted = (choices: readonly string[]) => listed(choices.map((one) => JSON.
 type Mistake = readonly [says: RegExp, said: (found: readonly string[]) => string];
 
 /** What the library says of a mistaken command line, and what is said instead. */
-const MISTAKES: readonly Mistake[] = [
+const PARSER_MISTAKES: readonly Mistake[] = [
   [/^error: unknown option '(.*)'$/, ([option = ""]) => sayHelp("mistake.unknownOption", { option })],
   [/^error: unknown command '(.*)'$/, ([command = ""]) => sayHelp("mistake.unknownCommand", { command })],
   [/^\(Did you mean one of (.*)\?\)$/, ([similar = ""]) => sayHelp("mistake.similarSome", { similar })],
@@ -107,7 +107,7 @@ export const spokenMistake = (text: string): string =>
   text
     .split("\n")
     .map((line) => {
-      for (const [says, said] of MISTAKES) {
+      for (const [says, said] of PARSER_MISTAKES) {
         const found = says.exec(line);
         if (found) return said(found.slice(1));
       }

@@ -14,7 +14,7 @@ const STDERR = 2;
 export const coloured = process.stdout.isTTY === true && process.env.NO_COLOR === undefined;
 
 /** What picocolors puts around bold, dim, red, yellow and blue. */
-const OWN_COLOURS = new RegExp(`(${String.fromCharCode(27)}\\[(?:1|2|22|31|33|34|39)m)`);
+const COLOUR_CODES = new RegExp(`(${String.fromCharCode(27)}\\[(?:1|2|22|31|33|34|39)m)`);
 
 /** The text as it may be shown. `colours`: colours of our own are left in it. */
 export function shown(text: string, colours = coloured): string {
@@ -22,7 +22,7 @@ export function shown(text: string, colours = coloured): string {
   const line = (one: string) =>
     colours
       ? one
-          .split(OWN_COLOURS)
+          .split(COLOUR_CODES)
           .map((piece, i) => (i % 2 === 1 ? piece : visibleText(piece)))
           .join("")
       : visibleText(one);

@@ -39,7 +39,7 @@ export function runChances(assessed: Assessed, options: ChancesOptions, call: St
 type Start<T> = (runner: RunnerService, id: string, report: (progress: Progress) => void) => Promise<ServiceAnswer<T>>;
 
 /** What is done in place of runs, in words. */
-const STEPS: Readonly<Record<string, string>> = { chances: sayRuns("step.chances") };
+const STEP_NAMES: Readonly<Record<string, string>> = { chances: sayRuns("step.chances") };
 
 async function drive<T>({ rig }: Assessed, { label = "", ...computing }: StudyCall, start: Start<T>): Promise<T> {
   const runner = runnerFor(computing);
@@ -49,7 +49,7 @@ async function drive<T>({ rig }: Assessed, { label = "", ...computing }: StudyCa
   process.once("SIGINT", stop);
   try {
     const answer = await start(runner, id, ({ done, doing, step = "" }) => {
-      const what = doing ? englishWords.eventTitle(rig, doing) : (STEPS[step] ?? step);
+      const what = doing ? englishWords.eventTitle(rig, doing) : (STEP_NAMES[step] ?? step);
       line.show(done, `${label}${what}`);
     });
     line.end();

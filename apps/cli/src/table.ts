@@ -12,7 +12,7 @@ export type Cell = string | { readonly text: string; readonly paint: (text: stri
 
 /** Blank letters between two columns [letters]. */
 const COLUMN_GAP = 2;
-const LEAST_FLEXIBLE = 12;
+const LEAST_FLEXIBLE_COLUMNS = 12;
 const textOf = (cell: Cell) => (typeof cell === "string" ? cell : cell.text);
 const paintOf = (cell: Cell) => (typeof cell === "string" ? (text: string) => text : cell.paint);
 
@@ -21,7 +21,7 @@ export function table(columns: readonly TableColumn[], rows: readonly (readonly 
   const widths = columns.map((column, c) => Math.max(column.head.length, ...rows.map((row) => textOf(row[c]!).length)));
   const over = widths.reduce((sum, w) => sum + w, COLUMN_GAP * (columns.length - 1)) - width;
   const flexible = columns.findIndex((column) => column.flexible);
-  if (flexible >= 0 && over > 0) widths[flexible] = Math.max(LEAST_FLEXIBLE, widths[flexible]! - over);
+  if (flexible >= 0 && over > 0) widths[flexible] = Math.max(LEAST_FLEXIBLE_COLUMNS, widths[flexible]! - over);
   const rule = widths.map((w) => "─".repeat(w)).join("─".repeat(COLUMN_GAP));
   const lines = (cells: readonly Cell[]) => rowLines(cells, columns, widths);
   return [...lines(columns.map((column) => column.head)), rule, ...rows.flatMap(lines)].join("\n");

@@ -1,8 +1,8 @@
 import { LEDGER } from "@secondline/engine";
 import { describe, expect, it } from "vitest";
 import {
-  BANDS,
   balanceSentence,
+  ENERGY_BANDS,
   energyAccount,
   energySentence,
   energyStack,
@@ -14,7 +14,7 @@ const run = timeRecording();
 
 describe("the ledger as a stack", () => {
   it("puts every entry of the ledger into one band", () => {
-    const entries = BANDS.flatMap((band) => band.entries);
+    const entries = ENERGY_BANDS.flatMap((band) => band.entries);
     expect([...entries].sort()).toEqual([...LEDGER].sort());
   });
 

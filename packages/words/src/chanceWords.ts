@@ -80,9 +80,9 @@ function placed(language: Language, rig: Rig, id: PartChance["id"], reason: stri
 }
 
 /** Parts that are first less often than this, and next to never fail, are only counted [-]. */
-const WORTH_A_ROW = 0.001;
+const LEAST_ROW_CHANCE = 0.001;
 export const worthARow = ({ first, fails }: PartChance): boolean =>
-  first.value >= WORTH_A_ROW || fails.value >= SMALLEST_CHANCE;
+  first.value >= LEAST_ROW_CHANCE || fails.value >= SMALLEST_CHANCE;
 
 /** How many parts have no row; nothing when all have. */
 export function restText(language: Language, parts: readonly PartChance[]): string {

@@ -9,7 +9,7 @@ import { percent, strength } from "./quantity.ts";
 export type BreakLogWords = ReturnType<typeof createBreakLogWords>;
 
 /** Less than this is no reason for a test: it would read as nothing [-]. */
-const WORTH_A_TEST = 0.005;
+const LEAST_TOLD_GAIN = 0.005;
 
 export function createBreakLogWords(language: Language) {
   const say = sayLaterIn(language);
@@ -17,8 +17,8 @@ export function createBreakLogWords(language: Language) {
     say,
     /** Which test is worth doing next, and what it would bring. */
     testNext({ label, gain, share, spreadAssumed }: NonNullable<BreakLogReport["testNext"]>): string {
-      if (share < WORTH_A_TEST)
-        return say("breakLog.little", { label: broughtIn(label), share: percent(WORTH_A_TEST, "up") });
+      if (share < LEAST_TOLD_GAIN)
+        return say("breakLog.little", { label: broughtIn(label), share: percent(LEAST_TOLD_GAIN, "up") });
       const assumed = spreadAssumed ? say("breakLog.assumedSpread") : "";
       return say("breakLog.next", {
         label: broughtIn(label),

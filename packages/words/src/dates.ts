@@ -1,15 +1,15 @@
 /** Days and moments as the language writes them: the only place that asks for a locale. */
-import { DATES } from "./localeEnglish.ts";
+import { DATE_LOCALE } from "./localeEnglish.ts";
 
-const SHORT_DAY_FORMAT = new Intl.DateTimeFormat(DATES, {
+const SHORT_DAY_FORMAT = new Intl.DateTimeFormat(DATE_LOCALE, {
   day: "numeric",
   month: "short",
   year: "numeric",
   timeZone: "UTC",
 });
-const MONTH_FORMAT = new Intl.DateTimeFormat(DATES, { month: "short", timeZone: "UTC" });
-const LONG_DAY_FORMAT = new Intl.DateTimeFormat(DATES, { dateStyle: "long" });
-const DAY_AND_TIME_FORMAT = new Intl.DateTimeFormat(DATES, { dateStyle: "medium", timeStyle: "short" });
+const MONTH_FORMAT = new Intl.DateTimeFormat(DATE_LOCALE, { month: "short", timeZone: "UTC" });
+const LONG_DAY_FORMAT = new Intl.DateTimeFormat(DATE_LOCALE, { dateStyle: "long" });
+const DAY_AND_TIME_FORMAT = new Intl.DateTimeFormat(DATE_LOCALE, { dateStyle: "medium", timeStyle: "short" });
 
 /** A calendar day: "4 Jul 2026". `time`: its beginning in Greenwich [ms since 1970]. */
 export const shortDay = (time: number): string => SHORT_DAY_FORMAT.format(time);

@@ -8,11 +8,11 @@ const ACCENTED: Readonly<Record<string, string>> = {
 };
 
 /** Names of values, and what stands about the choices of a choice by number. */
-const PLACES = /(\{\w+\|?|[|}])/;
+const PLACEHOLDER = /(\{\w+\|?|[|}])/;
 
 export function pseudo(sentence: string): string {
   const letters = (text: string) => [...text].map((letter) => ACCENTED[letter] ?? letter).join("");
-  const said = sentence.split(PLACES).map((piece) => (PLACES.test(piece) ? piece : letters(piece)));
+  const said = sentence.split(PLACEHOLDER).map((piece) => (PLACEHOLDER.test(piece) ? piece : letters(piece)));
   return `⟦${said.join("")}⟧`;
 }
 

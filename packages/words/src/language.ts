@@ -1,7 +1,7 @@
 /** A language: every sentence by its key, in one file. Values stand in braces; `{count|one|more}` chooses by number. */
 import { ENGLISH } from "./english.ts";
 import type { ENGLISH_LATER } from "./englishLater.ts";
-import { CODE } from "./localeEnglish.ts";
+import { LANGUAGE_CODE } from "./localeEnglish.ts";
 import { local } from "./quantity.ts";
 
 export type Key = keyof typeof ENGLISH;
@@ -19,7 +19,7 @@ export interface Language {
   readonly phrases?: Readonly<Record<string, string>>;
 }
 
-export const english: Language = { code: CODE, sentences: ENGLISH };
+export const english: Language = { code: LANGUAGE_CODE, sentences: ENGLISH };
 
 export type Values = Readonly<Record<string, string | number>>;
 export type Say = (key: Key, values?: Values) => string;

@@ -3,7 +3,7 @@
  * never shown smaller than they are; strengths, margins and heights above the ground never larger.
  */
 
-import { DECIMAL } from "./localeEnglish.ts";
+import { DECIMAL_SIGN } from "./localeEnglish.ts";
 
 export type RoundingSide = "up" | "down" | "nearest";
 
@@ -13,7 +13,8 @@ const MINUS = "\u2212";
 const DASH = "–";
 
 /** A number as the language writes it, of one with a point. */
-export const local = (text: string): string => (DECIMAL === "." ? text : text.replace(/(\d)\.(?=\d)/g, `$1${DECIMAL}`));
+export const local = (text: string): string =>
+  DECIMAL_SIGN === "." ? text : text.replace(/(\d)\.(?=\d)/g, `$1${DECIMAL_SIGN}`);
 
 /** A number that is not rounded, such as one at an axis. */
 export const number = (value: number): string => local(String(value).replace("-", MINUS));
@@ -114,7 +115,7 @@ export const unbroken = (text: string): string =>
 
 /** Digits in threes, by the mark that stands for no decimals. */
 export const thousands = (value: number): string =>
-  String(value).replace(/\B(?=(?:\d{3})+$)/g, DECIMAL === "." ? "," : ".");
+  String(value).replace(/\B(?=(?:\d{3})+$)/g, DECIMAL_SIGN === "." ? "," : ".");
 
 /** Digits in threes, by a narrow space. */
 export const groupedDigits = (value: number): string => String(value).replace(/\B(?=(\d{3})+$)/g, "\u202f");

@@ -17,7 +17,7 @@ import { askMeasured } from "./askMeasured.ts";
 
 const { say } = newRigWords;
 /** Typed instead of a span. */
-const MEASURED = "measured";
+const MEASURED_ANSWER = "measured";
 
 export interface Desk {
   /** Undefined: whoever is asked has left. */
@@ -54,7 +54,7 @@ async function askOne(id: AnswerId, answers: Answers, { ask, tell }: Desk): Prom
     const text = (await ask(prompt))?.trim();
     if (text === undefined) return undefined;
     if (text === "") return answers;
-    if (id === "span" && text.toLowerCase() === MEASURED) {
+    if (id === "span" && text.toLowerCase() === MEASURED_ANSWER) {
       const measured = await askMeasured({ ask, tell });
       if (measured === undefined) return undefined;
       if (measured === "back") continue;

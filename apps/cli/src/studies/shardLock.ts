@@ -10,9 +10,9 @@ import { saySweep } from "@secondline/words/sweep";
 import { CommandFailure, EXIT } from "../failure.ts";
 import type { Shard } from "./resultFolder.ts";
 
-const BEAT_MS = 4000;
+const HEARTBEAT_MS = 4000;
 /** Nobody touches a lock any more when it stays as it is for so many beats [-]. */
-const SILENT_BEATS = 4;
+const SILENT_HEARTBEATS = 4;
 
 export interface ShardLock {
   readonly release: () => void;
@@ -54,7 +54,7 @@ function held(path: string, mine: string): ShardLock {
     } catch {
       // A disk that is away for a moment comes back; whoever took the lock over meanwhile is found by its text.
     }
-  }, BEAT_MS);
+  }, HEARTBEAT_MS);
   beat.unref();
   return {
     release() {
@@ -110,7 +110,7 @@ async function isSilent(path: string): Promise<boolean> {
     }
   };
   const before = touched();
-  await wait(BEAT_MS * SILENT_BEATS);
+  await wait(HEARTBEAT_MS * SILENT_HEARTBEATS);
   const after = touched();
   return after === undefined || after === before;
 }

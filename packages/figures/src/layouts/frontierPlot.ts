@@ -16,7 +16,7 @@ const NAME_DISTANCE = 9;
 const EDGE_ROOM_SHARE = 0.25;
 const LEAST_EDGE_ROOM = 0.05;
 
-const MARKS: Readonly<Record<FrontierLayout["standing"]["kind"], Mark["kind"]>> = {
+const MARK_BY_STANDING: Readonly<Record<FrontierLayout["standing"]["kind"], Mark["kind"]>> = {
   unbeaten: "best",
   beaten: "beaten",
   fails: "keepsNot",
@@ -56,7 +56,9 @@ export function frontierPlot(layouts: readonly FrontierLayout[], letters: readon
     strength: "y",
     bands: [],
     curves: [],
-    marks: placed.map(({ layout, at }): Mark => ({ kind: MARKS[layout.standing.kind], at: [at.drop, at.load / 1000] })),
+    marks: placed.map(
+      ({ layout, at }): Mark => ({ kind: MARK_BY_STANDING[layout.standing.kind], at: [at.drop, at.load / 1000] }),
+    ),
     rules: [],
     texts: namesOf(placed, y),
     height: AXES_HEIGHT,

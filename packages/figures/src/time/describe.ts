@@ -36,7 +36,7 @@ function largestTrace(recording: Recording, reading: Reading): PlottedTrace | nu
 }
 
 /** Traces that together are a whole line. */
-const WHOLES: readonly { readonly name: string; readonly ids: readonly TraceId[] }[] = [
+const WHOLE_LINES: readonly { readonly name: string; readonly ids: readonly TraceId[] }[] = [
   { name: sayTime("describe.mainLine"), ids: ["mainA", "mainB", "ringOnMain"] },
   { name: sayTime("describe.backup"), ids: ["backupA", "backupB", "ringOnBackup"] },
 ];
@@ -45,7 +45,7 @@ const WHOLES: readonly { readonly name: string; readonly ids: readonly TraceId[]
 export function unloadedSentence(recording: Recording): string {
   let traces = unloadedTraces(recording);
   const names: string[] = [];
-  for (const { name, ids } of WHOLES) {
+  for (const { name, ids } of WHOLE_LINES) {
     const others = traces.filter((trace) => !ids.includes(trace.id));
     if (traces.length - others.length < ids.length) continue;
     traces = others;

@@ -4,7 +4,7 @@ import type { PlottedTrace, TraceId } from "./traces.ts";
 
 type Column = (number | null)[];
 
-const LINES: readonly TraceId[] = ["leash", "mainA", "mainB", "backupA", "backupB"];
+const BANDED_TRACES: readonly TraceId[] = ["leash", "mainA", "mainB", "backupA", "backupB"];
 
 /** The one trace that has a band drawn behind it: the one that is pointed at, else the leash. More of them would cover one another. */
 export function bandedTrace(
@@ -13,7 +13,7 @@ export function bandedTrace(
   band: TraceBand | undefined,
 ): PlottedTrace | undefined {
   const wanted = highlight ?? "leash";
-  return band && LINES.includes(wanted) ? shown.find(({ id }) => id === wanted) : undefined;
+  return band && BANDED_TRACES.includes(wanted) ? shown.find(({ id }) => id === wanted) : undefined;
 }
 
 /** Its lower and its upper edge [N] at times [s]; null where the draws have ended. */

@@ -41,7 +41,7 @@ const stored = (part: Line | "rest", colour: keyof Palette, entries: Entries): B
 const signOf = (entry: LedgerEntry): number => (entry === "feet" ? -1 : 1);
 
 /** From the bottom of the stack to its top: what is gone first, what can still fall last. */
-export const BANDS: readonly BandStyle[] = [
+export const ENERGY_BANDS: readonly BandStyle[] = [
   lostIn("leash", "lineLeash", ["lossLeash"]),
   lostIn("main", "lineMain", ["lossMain"]),
   lostIn("backup", "lineBackup", ["lossBackup"]),
@@ -96,7 +96,7 @@ const VISIBLE_SHARE = 0.01;
 /** Bands stacked over time. Height counts from its least value of the run, so that every band starts at zero. */
 export function energyStack(ledger: EnergyLedger): EnergyStack {
   const count = ledger.times.length;
-  const layers = BANDS.map((style) => ({ style, values: bandValues(ledger, style) }));
+  const layers = ENERGY_BANDS.map((style) => ({ style, values: bandValues(ledger, style) }));
   const total = new Float64Array(count);
   for (const { values } of layers) for (let i = 0; i < count; i++) total[i]! += values[i]!;
   const top = greatest(total);
@@ -136,14 +136,14 @@ export interface EnergyAccount {
   readonly took: readonly { readonly name: string; readonly share: number }[];
 }
 
-const MOTION = sayTime("energyBands.motion");
-const HOLDERS: readonly { readonly name: string; readonly entries: readonly LedgerEntry[] }[] = [
+const MOTION_NAME = sayTime("energyBands.motion");
+const ENERGY_HOLDERS: readonly { readonly name: string; readonly entries: readonly LedgerEntry[] }[] = [
   { name: sayTime("energyBands.fallsHeight"), entries: ["potential"] },
   { name: sayTime("energyBands.leash"), entries: ["stretchLeash", "lossLeash"] },
   { name: sayTime("energyBands.mainLine"), entries: ["stretchMain", "lossMain"] },
   { name: sayTime("energyBands.backup"), entries: ["stretchBackup", "lossBackup"] },
   { name: sayTime("energyBands.anchorsConnections"), entries: ["stretchOther"] },
-  { name: MOTION, entries: ["kinetic"] },
+  { name: MOTION_NAME, entries: ["kinetic"] },
   { name: sayTime("energyBands.frictionAndContact"), entries: ["lossFriction", "lossContact"] },
   { name: sayTime("energyBands.air.name"), entries: ["lossDrag"] },
   { name: sayTime("energyBands.parting.name"), entries: ["lossParting"] },
@@ -153,7 +153,7 @@ const HOLDERS: readonly { readonly name: string; readonly entries: readonly Ledg
 
 export function energyAccount(ledger: EnergyLedger, time: number): EnergyAccount {
   const at = indexAt(ledger.times, time);
-  const changes = HOLDERS.map(({ name, entries }) => ({
+  const changes = ENERGY_HOLDERS.map(({ name, entries }) => ({
     name,
     change: entries.reduce(
       (sum, entry) => sum + signOf(entry) * (ledger.series[entry][at]! - ledger.series[entry][0]!),
@@ -177,10 +177,10 @@ const MOST_NAMED = 4;
 export function energySentence(recording: Recording): string {
   const { time, released, took } = energyAccount(recording.energy, recording.walker.lowestTime);
   if (!(released > 0)) return sayTime("energyBands.noEnergyMoved");
-  const takers = took.filter(({ name }) => name !== MOTION);
+  const takers = took.filter(({ name }) => name !== MOTION_NAME);
   const named = takers.filter(({ share }) => share >= LEAST_NAMED_SHARE).slice(0, MOST_NAMED);
   const rest = takers.filter((taker) => !named.includes(taker)).reduce((sum, { share }) => sum + share, 0);
-  const moving = took.find(({ name }) => name === MOTION)?.share ?? 0;
+  const moving = took.find(({ name }) => name === MOTION_NAME)?.share ?? 0;
   const shares = named.map(({ name, share }, i) =>
     sayTime(i === 0 ? "energyBands.firstShare" : "energyBands.share", { name, percent: quantity.percent(share) }),
   );

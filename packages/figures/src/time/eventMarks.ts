@@ -27,7 +27,7 @@ export function eventMarks(recording: Recording, told?: BreaksTold): readonly Ev
       time,
       label: words.moment(happening, falling, told),
       sentence: `${words.momentText(happening, falling, told)}, ${when(happening)}`,
-      rank: part === "tape" ? TAPE_RANK : RANK[kind],
+      rank: part === "tape" ? TAPE_RANK : EVENT_RANKS[kind],
     };
   });
 }
@@ -63,7 +63,7 @@ function happenings(recording: Recording): readonly Moments[] {
   return found as unknown as readonly Moments[];
 }
 
-const RANK: Readonly<Record<RunEvent["kind"], number>> = {
+const EVENT_RANKS: Readonly<Record<RunEvent["kind"], number>> = {
   break: 7,
   ground: 7,
   cut: 6,

@@ -89,7 +89,7 @@ export function forceData(
     const pyramid = set.get(trace.id, reading);
     // The axis does not jump while traces arrive: their peaks are known beforehand.
     if (pyramid === null) top = Math.max(top, trace.peaks[reading].force);
-    const values = valuesOn(grid, pyramid ?? NOTHING_YET, set.recording.rate);
+    const values = valuesOn(grid, pyramid ?? EMPTY_PYRAMID, set.recording.rate);
     for (const value of values) if (value !== null && value > top) top = value;
     return values;
   });
@@ -99,9 +99,9 @@ export function forceData(
   return { columns: [Array.from(grid.times), ...edges, ...columns], top: top * AXIS_OVER_PEAK };
 }
 
-const NOTHING_YET = buildPyramid(new Float32Array());
+const EMPTY_PYRAMID = buildPyramid(new Float32Array());
 
 /** What is ready of a trace; nothing is drawn of it until then, for a few frames. */
 export function readyPyramid(traces: TraceSet, id: TraceId, reading: Reading): Pyramid {
-  return traces.get(id, reading) ?? NOTHING_YET;
+  return traces.get(id, reading) ?? EMPTY_PYRAMID;
 }

@@ -1,7 +1,7 @@
 /** Where the words around a plot over time go: room for the names at its right end, flags over it, names beside their traces. */
 import type { Recording } from "@secondline/engine";
 import { type EndLabel, keptLabels } from "./endLabel.ts";
-import { BANDS } from "./energyBands.ts";
+import { ENERGY_BANDS } from "./energyBands.ts";
 import type { EventMark } from "./eventMarks.ts";
 import { flagLanes, spreadLabels } from "./labelLayout.ts";
 import { type Gutter, type PlotFrame, xOf } from "./plotFrame.ts";
@@ -18,7 +18,7 @@ const WIDTH_BESIDE_NAME: Gutter = { wide: 104, compact: 52 };
 
 /** Room for the names, more of it where a language has longer ones. */
 export function stripGutter(of: "forces" | "energy", recording: Recording, widthOf: Measure): Gutter {
-  const [least, named] = of === "energy" ? [ENERGY_NAMES, BANDS] : [FORCE_NAMES, tracesOf(recording)];
+  const [least, named] = of === "energy" ? [ENERGY_NAMES, ENERGY_BANDS] : [FORCE_NAMES, tracesOf(recording)];
   const widest = (names: readonly string[]) => Math.max(...names.map(widthOf));
   return {
     wide: Math.max(least.wide, WIDTH_BESIDE_NAME.wide + widest(named.map(({ name }) => name))),

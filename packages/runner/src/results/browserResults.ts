@@ -3,7 +3,7 @@ import type { RunResult } from "@secondline/scenarios";
 import type { RunResults } from "./runResults.ts";
 
 const RUNS_STORE = "runs";
-const BY_USE = "used";
+const USED_INDEX = "used";
 /** Some 30 MB. */
 const MOST_RUNS = 6000;
 /** Looks for old ones once in so many writes. */
@@ -69,7 +69,7 @@ const CODE_KEY = "code";
 async function open(name: string, code: string): Promise<IDBDatabase> {
   const opening = indexedDB.open(name, 1);
   opening.onupgradeneeded = () => {
-    opening.result.createObjectStore(RUNS_STORE).createIndex(BY_USE, BY_USE);
+    opening.result.createObjectStore(RUNS_STORE).createIndex(USED_INDEX, USED_INDEX);
     opening.result.createObjectStore(META_STORE);
   };
   const db = await done(opening);
@@ -87,7 +87,7 @@ async function open(name: string, code: string): Promise<IDBDatabase> {
 /** Removes what was written longest ago. */
 async function tidy(store: IDBObjectStore, mostRuns: number): Promise<void> {
   let over = (await done(store.count())) - mostRuns;
-  const walk = store.index(BY_USE).openKeyCursor();
+  const walk = store.index(USED_INDEX).openKeyCursor();
   for (let cursor = await done(walk); cursor && over > 0; over--) {
     store.delete(cursor.primaryKey);
     cursor.continue();

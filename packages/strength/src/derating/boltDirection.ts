@@ -11,7 +11,7 @@ import { fixedFactor, type StrengthFactor } from "./factor.ts";
 
 const DIRECTION_SOURCE =
   "EN 959:2018, 4.3.1 and 4.3.2: 15 kN axially, 25 kN radially; between them both parts of the pull count in a straight line, assumed";
-const UNSAID_NOTE = "the direction of the pull on the bolt is not written down: the worst one counts";
+const BLANK_NOTE = "the direction of the pull on the bolt is not written down: the worst one counts";
 /** The two strengths are published; the values between them are assumed. */
 const basisAt = (angle: number): Basis => ({ kind: angle === 0 ? "published" : "assumed", note: DIRECTION_SOURCE });
 
@@ -32,7 +32,7 @@ const worstAngle = () => Math.atan(constant("bolt.axial") / constant("bolt.radia
 export function boltDirectionFactors(angle: number | undefined, field: string): StrengthFactor[] {
   const spread = constant("bolt.direction.spread");
   if (angle === undefined) {
-    const note = noteFact("basis.standIn", { why: { brought: UNSAID_NOTE }, note: { brought: DIRECTION_SOURCE } });
+    const note = noteFact("basis.standIn", { why: { brought: BLANK_NOTE }, note: { brought: DIRECTION_SOURCE } });
     const basis: Basis = { kind: "assumed", note };
     const value = share(worstAngle());
     return [fixedFactor({ name: "direction of pull", value, spread, basis, noData: true, blank: { field, best: 1 } })];

@@ -67,7 +67,7 @@ export interface Learnt {
 export const BEYOND_RANGE_SHARE = constant("beyond.share");
 export const BEYOND_RANGE_SPREAD = constant("beyond.spread");
 /** Smallest value of a factor. It stands for a part that carries nothing, whose strength must still have a logarithm [-]. */
-export const NOTHING_LEFT = 1e-6;
+export const LEAST_FACTOR = 1e-6;
 
 export interface FactorMake {
   readonly name: string;
@@ -93,7 +93,7 @@ export function evaluateFactor(make: FactorMake): StrengthFactor {
   const counted = beyond ? Math.min(value * BEYOND_RANGE_SHARE, make.at(validity.got).value) : value;
   return {
     name: make.name,
-    value: Math.max(NOTHING_LEFT, counted),
+    value: Math.max(LEAST_FACTOR, counted),
     spread: beyond ? Math.max(spread, BEYOND_RANGE_SPREAD) : spread,
     basis: beyond ? beyondBasis(make.basis, validity) : make.basis,
     cause: make.cause ?? make.name,

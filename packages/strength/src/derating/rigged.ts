@@ -13,7 +13,7 @@ const BASKET_BASIS: Basis = {
   note: "EN 1492-1: basket with its strands up to 45° off the pull 1.4 times the straight pull (2.0 only when they are parallel, which nobody sees to here); spread assumed",
 };
 
-const UNSAID_NOTE =
+const BLANK_NOTE =
   "how the sling is rigged is not written down; it counts as choked. A sling rated as it is rigged says that it is straight";
 
 /**
@@ -24,7 +24,7 @@ const UNSAID_NOTE =
 export function riggedFactors(rigged: AnchorPart["rigged"], field: string): StrengthFactor[] {
   switch (rigged) {
     case undefined:
-      return [standIn({ ...choked(), name: "way of rigging" }, { field, best: 1 }, UNSAID_NOTE)];
+      return [standIn({ ...choked(), name: "way of rigging" }, { field, best: 1 }, BLANK_NOTE)];
     case "choked":
       return [choked()];
     case "basket":

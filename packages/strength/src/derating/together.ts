@@ -17,12 +17,12 @@ export interface TestedTogether {
   readonly line: (value: number, adds: number) => StrengthFactor;
 }
 
-const KNOWN_TOGETHER = new WeakMap<Learnt, TestedTogether>();
+const TOGETHER_OF_FACTOR = new WeakMap<Learnt, TestedTogether>();
 /** Marks the factors that are such lines of a table: they are worked out anew wherever factors are combined. */
 const TABLE_LINES = new WeakSet<Learnt>();
 
 export function knowTogether(learnt: Learnt, tests: TestedTogether): Learnt {
-  KNOWN_TOGETHER.set(learnt, tests);
+  TOGETHER_OF_FACTOR.set(learnt, tests);
   return learnt;
 }
 
@@ -38,10 +38,10 @@ export function withTogether(given: readonly StrengthFactor[]): {
 } {
   const factors = given.filter((factor) => !isLine(factor));
   const tests = new Set(
-    factors.flatMap(({ learnt }) => (learnt === undefined ? [] : (KNOWN_TOGETHER.get(learnt) ?? []))),
+    factors.flatMap(({ learnt }) => (learnt === undefined ? [] : (TOGETHER_OF_FACTOR.get(learnt) ?? []))),
   );
   const lines = [...tests].flatMap((one) => {
-    const known = factors.filter(({ learnt }) => learnt !== undefined && KNOWN_TOGETHER.get(learnt) === one);
+    const known = factors.filter(({ learnt }) => learnt !== undefined && TOGETHER_OF_FACTOR.get(learnt) === one);
     const whole = one.value(known);
     if (whole === undefined) return [];
     const log = whole.log - known.reduce((sum, { value }) => sum + Math.log(value), 0);

@@ -28,7 +28,7 @@ export interface GroupReport extends GroupFindings {
 }
 
 /** Least number of values for which the published significance levels are good [-]. */
-const LEAST_FOR_GOODNESS = 5;
+const LEAST_VALUES_FOR_GOODNESS = 5;
 /** Significance below which a family is rejected [-]. */
 const REJECTION_SIGNIFICANCE = 0.05;
 
@@ -82,7 +82,7 @@ function familyReport(sample: readonly Observation[], fit: Fit): FamilyReport {
     return [low, fittedQuantile(fit, p), high];
   };
   const values = exactValues(sample);
-  const testable = isComplete(sample) && values.length >= LEAST_FOR_GOODNESS;
+  const testable = isComplete(sample) && values.length >= LEAST_VALUES_FOR_GOODNESS;
   return {
     fit,
     median: interval(0.5),

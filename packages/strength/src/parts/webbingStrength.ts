@@ -31,7 +31,7 @@ export interface StrengthZone {
   readonly section: number;
 }
 
-const UNSAID_JOIN = "how the sections are joined is not written down; taken as sewn";
+const UNKNOWN_JOIN_NOTE = "how the sections are joined is not written down; taken as sewn";
 
 interface Stretch {
   readonly from: number;
@@ -170,7 +170,7 @@ function joins(
       }),
     );
     const sewn = seams.reduce((worse, seam) => (lowValue(seam) < lowValue(worse) ? seam : worse));
-    const note = noteFact("basis.standIn", { why: { brought: UNSAID_JOIN }, note: within(sewn.basis.note) });
+    const note = noteFact("basis.standIn", { why: { brought: UNKNOWN_JOIN_NOTE }, note: within(sewn.basis.note) });
     const factor: StrengthFactor = { ...sewn, name: "join", noData: true, basis: { kind: "assumed", note } };
     return [{ from, to, of: factor }];
   });

@@ -66,7 +66,7 @@ export interface FailureChancesOptions {
 }
 
 /** Draws from the posterior of loads and strengths [-]. */
-const BELIEF_COUNT = 400;
+const POSTERIOR_DRAWS = 400;
 /** Samples of load and strength for each such draw [-]. */
 const SAMPLE_COUNT = 500;
 
@@ -80,7 +80,7 @@ interface Believed extends UnionChance {
 export function* failureChances(
   parts: readonly ReliabilityPart[],
   draws: LoadDraws,
-  { seed, beliefs = BELIEF_COUNT, samples = SAMPLE_COUNT }: FailureChancesOptions,
+  { seed, beliefs = POSTERIOR_DRAWS, samples = SAMPLE_COUNT }: FailureChancesOptions,
 ): Generator<number, FailureChances, void> {
   if (parts.length === 0 || draws.loads.length === 0) throw new Error("chances need a part and a draw");
   const posterior = loadPosterior(parts, draws);

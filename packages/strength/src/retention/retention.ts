@@ -57,9 +57,9 @@ export interface Retention {
 }
 
 /** Wears whose curve begins at no loss, so that a new piece lies on it. A clamp or a seam takes its share at once. */
-const FROM_NOTHING: ReadonlySet<WearId> = new Set<WearId>(["sun", "falls", "leash falls"]);
+const WEARS_FROM_NO_LOSS: ReadonlySet<WearId> = new Set<WearId>(["sun", "falls", "leash falls"]);
 
-export const beginsNew = (cause: WearId): boolean => FROM_NOTHING.has(cause);
+export const beginsNew = (cause: WearId): boolean => WEARS_FROM_NO_LOSS.has(cause);
 
 /** Doses beyond the built-in range throw: a caller asks within `validTo`. */
 export function retention(

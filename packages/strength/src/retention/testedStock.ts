@@ -52,12 +52,12 @@ export const builtInFactors: FactorsOf = (stock) => ({
   webbingKnot: () => webbingKnot(),
 });
 
-const OF_LOG = new WeakMap<readonly BreakTest[], FactorsOf>();
+const FACTORS_OF_LOG = new WeakMap<readonly BreakTest[], FactorsOf>();
 
 /** Factors for `partStrengths` from a break log. The factors of a stock are worked out once, for all days and rigs. */
 export function factorsFromLog(tests: readonly BreakTest[]): FactorsOf {
-  const kept = OF_LOG.get(tests) ?? factorsOf(tests);
-  OF_LOG.set(tests, kept);
+  const kept = FACTORS_OF_LOG.get(tests) ?? factorsOf(tests);
+  FACTORS_OF_LOG.set(tests, kept);
   return kept;
 }
 

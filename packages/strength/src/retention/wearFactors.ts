@@ -37,17 +37,17 @@ export function builtInFactor(stock: LineStock, id: WearId, dose: number): Stren
   }
 }
 
-const LAST_DOSES = new Map<string, number>();
+const LAST_DOSE_BY_KEY = new Map<string, number>();
 
 /**
  * Largest dose for which the built-in factor is known; 0 if the factor depends on no dose. Of the stock only the fibre matters.
  */
 export function lastDose(stock: LineStock, id: WearId): number {
   const key = `${id} of ${stock.fibre}`;
-  const known = LAST_DOSES.get(key);
+  const known = LAST_DOSE_BY_KEY.get(key);
   if (known !== undefined) return known;
   const last = builtInFactor(stock, id, 0).validity?.to ?? 0;
-  LAST_DOSES.set(key, last);
+  LAST_DOSE_BY_KEY.set(key, last);
   return last;
 }
 
@@ -73,14 +73,14 @@ export interface BuiltInAt {
   readonly own: number;
 }
 
-const BUILT_IN = new WeakMap<LineStock, Map<WearId, Map<number, BuiltInAt>>>();
+const BUILT_IN_OF_STOCK = new WeakMap<LineStock, Map<WearId, Map<number, BuiltInAt>>>();
 /** Most doses that are kept: more than any log has. A session that lasts must not keep them all [-]. */
 const MOST_KEPT_DOSES = 20_000;
 
 /** Each factor is worked out once: thousands of tests ask for few different ones, again and again. */
 export function builtInAt(stock: LineStock, { id, dose }: WearDose): BuiltInAt {
-  const ofStock = BUILT_IN.get(stock) ?? new Map<WearId, Map<number, BuiltInAt>>();
-  BUILT_IN.set(stock, ofStock);
+  const ofStock = BUILT_IN_OF_STOCK.get(stock) ?? new Map<WearId, Map<number, BuiltInAt>>();
+  BUILT_IN_OF_STOCK.set(stock, ofStock);
   const kept = ofStock.get(id) ?? new Map<number, BuiltInAt>();
   ofStock.set(id, kept);
   const known = kept.get(dose);

@@ -27,7 +27,15 @@ export function orderFaults(record: Dated, path: string): RecordIssue[] {
 }
 
 /** Entries that a webbing or part cannot have before its first use. */
-const USES: ReadonlySet<string> = new Set(["rigged", "moved", "putUp", "falls", "clamped", "hardFall", "storm"]);
+const ENTRIES_OF_USE: ReadonlySet<string> = new Set([
+  "rigged",
+  "moved",
+  "putUp",
+  "falls",
+  "clamped",
+  "hardFall",
+  "storm",
+]);
 
 function firstUseFaults({ made, firstUse, entries }: Dated, path: string): RecordIssue[] {
   if (firstUse === undefined) return [];
@@ -36,7 +44,7 @@ function firstUseFaults({ made, firstUse, entries }: Dated, path: string): Recor
     const message = recordFact("firstUse.beforeMade", { firstUse: `${firstUse}`, made: `${made}` });
     return [recordFault(here, `${firstUse}`, recordFact("expected.later", { date: `${made}` }), message)];
   }
-  const used = entries.find(({ event, date }) => USES.has(event) && isBefore(date, firstUse));
+  const used = entries.find(({ event, date }) => ENTRIES_OF_USE.has(event) && isBefore(date, firstUse));
   if (used === undefined) return [];
   const told = { event: `"${used.event}"`, date: `${used.date}`, firstUse: `${firstUse}` };
   const expected = recordFact("expected.earlier", { date: `${used.date}` });

@@ -85,9 +85,9 @@ interface Placed extends DatedEntry {
 }
 
 /** Entries that end earlier tensions: the webbing was hung again, or taken down. */
-const SETS_ANEW: readonly EntryEvent[] = ["rigged", "moved", "takenDown"];
+const ENTRIES_ENDING_TENSIONS: readonly EntryEvent[] = ["rigged", "moved", "takenDown"];
 /** Entries from which on planned inspections count. */
-const BEGINNINGS: readonly EntryEvent[] = ["rigged", "moved", "putUp", "replaced"];
+const ENTRIES_PUTTING_UP: readonly EntryEvent[] = ["rigged", "moved", "putUp", "replaced"];
 
 /** Everything for which a webbing or part has lapsed on a day, YYYY-MM-DD; none: it has not. Entries of later days are plans. */
 export function lapseCauses(
@@ -143,7 +143,7 @@ function askedBy(entry: Placed, happened: readonly Placed[]): LapseCause[] {
       return [{ kind: "open", entry: entry.index }];
     case "inspectionOnceSet": {
       const first = entry.event !== "retensioned" && entry.again !== true;
-      const gone = happened.some((one) => SETS_ANEW.includes(one.event) && isAfter(one, entry));
+      const gone = happened.some((one) => ENTRIES_ENDING_TENSIONS.includes(one.event) && isAfter(one, entry));
       return first || gone ? [] : [{ kind: "tension", entry: entry.index }];
     }
   }
@@ -163,7 +163,7 @@ const fallsSince = ({ happened, whole }: Seen): number =>
 
 function dueDay({ happened, whole }: Seen, { days }: BetweenInspections): string | undefined {
   if (days === undefined) return undefined;
-  const begun = happened.filter(({ event }) => BEGINNINGS.includes(event));
+  const begun = happened.filter(({ event }) => ENTRIES_PUTTING_UP.includes(event));
   const last = whole
     .filter((one) => begun.every((entry) => isAfter(one, entry)))
     .flatMap(({ date }) => date ?? [])

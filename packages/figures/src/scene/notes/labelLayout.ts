@@ -67,7 +67,7 @@ export function createLabel(): Label {
 /** Free space between two labels and to the picture's rim [px]. */
 const LABEL_CLEARANCE = 4;
 /** Sides of the point, in the order tried: right, left, above, below, then the corners. */
-const SLOTS: readonly (readonly [h: number, v: number])[] = [
+const LABEL_SLOTS: readonly (readonly [h: number, v: number])[] = [
   [1, 0],
   [-1, 0],
   [0, -1],
@@ -136,10 +136,10 @@ function placeAt(label: Label, gap: number, variant: 0 | 1, picture: Picture): b
   const { width, height } = picture;
   const w = variant === 0 ? label.width : label.shortWidth;
   const h = label.height;
-  for (let i = 0; i < SLOTS.length; i++) {
+  for (let i = 0; i < LABEL_SLOTS.length; i++) {
     // The side it had last time comes first, so that labels do not hop about.
     const slot = i === 0 ? label.slot : i <= label.slot ? i - 1 : i;
-    const [sx, sy] = SLOTS[slot]!;
+    const [sx, sy] = LABEL_SLOTS[slot]!;
     let left = label.x + sx * gap + (sx - 1) * 0.5 * w;
     let top = label.y + sy * gap + (sy - 1) * 0.5 * h;
     if (label.clings) {

@@ -12,7 +12,7 @@ export interface LinePath {
 }
 
 /** Where along a line its name would best stand: away from the middle, where the walker is [-]. */
-const NAMED_AT = { main: 0.72, backup: 0.8 } as const;
+const NAME_PLACE = { main: 0.72, backup: 0.8 } as const;
 /** Places along a line at which its name may stand [-]. */
 const NAME_PLACES = 60;
 
@@ -30,7 +30,7 @@ export function fillPath(path: LinePath, live: LiveFrame, gap: Gap, line: "main"
     const [x, y, z] = [live.positions[at]!, live.positions[at + 1]!, live.positions[at + 2]!];
     if (z < groundAt(gap, x)) continue;
     set3(path.places, 3 * path.count, x, y, z);
-    const off = Math.abs(share - NAMED_AT[line]);
+    const off = Math.abs(share - NAME_PLACE[line]);
     if (off < least) [least, path.best] = [off, path.count];
     path.count += 1;
   }
