@@ -1,4 +1,4 @@
-/** From the options of a command to an assessment: the rig, its wear record, the day, own break tests and judgements. */
+/** Makes an assessment from the options of a command: the rig, its wear record, the day, own break tests and judgements. */
 import { partIds, type Rig } from "@secondline/rig";
 import {
   type Assessed,
@@ -29,7 +29,7 @@ export interface ReadAssessment {
   readonly assessed: Assessed;
 }
 
-/** What is known besides the rigs, read once. */
+/** The inputs besides the rigs, read once. */
 interface Known {
   readonly wear?: WearRecord;
   readonly on?: string;
@@ -37,7 +37,7 @@ interface Known {
   readonly judgements: readonly PartJudgement[];
 }
 
-/** One rig with all that is known of it. */
+/** One rig with its other inputs. */
 export function readAssessment(file: string, options: AssessmentOptions): ReadAssessment {
   tellErrata();
   const rig = readRigFile(file);
@@ -45,11 +45,13 @@ export function readAssessment(file: string, options: AssessmentOptions): ReadAs
 }
 
 export interface ComparedAssessment extends ReadAssessment {
-  /** A wear record was given, and it says nothing of this rig. */
+  /** A wear record was given that does not name this rig. */
   readonly withoutWear: boolean;
 }
 
-/** Several rigs: wear record, tests and judgements count in those that they speak of, and must speak of one at least. */
+/**
+ * Several rigs. Wear record, tests and judgements count for the rigs that they name, and must name at least one of the rigs.
+ */
 export function readAssessments(files: readonly string[], options: AssessmentOptions): readonly ComparedAssessment[] {
   tellErrata();
   const rigs = files.map(readRigFile);

@@ -26,7 +26,7 @@ export function chancesData(rig: Rig, all: readonly Chances[], notes: readonly s
   };
 }
 
-/** Chances of one rig, one what-if after another; what is common to all is said once, at the end. */
+/** Chances of one rig, one what-if after another; sentences common to all are printed once, at the end. */
 export function chancesText(rig: Rig, all: readonly Chances[], notes: readonly string[]): string {
   return [
     bold(rig.name),
@@ -77,7 +77,7 @@ function partsTable(rig: Rig, { parts }: Chances): string {
   return table(columns, rows, width);
 }
 
-/** With the middle of a weak stretch. */
+/** Name of a part, with the middle of its weak stretch. */
 function nameOf(rig: Rig, part: PartChance): string {
   const name = chanceWords.chancePart(rig, part);
   const { stretch } = part;

@@ -16,9 +16,9 @@ import { bullets, wrap, wrapHanging } from "./wrap.ts";
 export interface TextOptions {
   /** Every what-if, not only those that govern, and the middle values. */
   readonly all: boolean;
-  /** What each strength is made of. */
+  /** The factors of each strength. */
   readonly why: boolean;
-  /** Every part gone, one at a time. */
+  /** The rig without each part, one at a time. */
   readonly singles: boolean;
   readonly outlook?: Outlook | undefined;
 }
@@ -60,10 +60,13 @@ const soft = (...texts: readonly string[]): string[] =>
 const section = (head: string, items: readonly string[]): string[] =>
   items.length === 0 ? [] : [`${head}:`, ...bullets(items, width), ""];
 
-/** How many of the what-ifs that lose the walker are shown besides. */
+/** Number of further what-ifs shown that lose the walker [-]. */
 const MOST_LOST_WHAT_IFS = 3;
 
-/** What-ifs in which some part has its worst, the deepest drop, some that lose the walker, what follows, and those that failed. */
+/**
+ * The what-ifs shown: those with the worst of some part, the deepest drop, some that lose the walker, parts that give way, and
+ * runs that failed.
+ */
 function governing(outcome: Outcome): number[] {
   const { parts, falls, person, followUps, whatIfs } = outcome;
   const worst = parts.flatMap(({ byClass }) => Object.values(byClass).map(({ whatIf }) => whatIf));
@@ -79,7 +82,7 @@ function governing(outcome: Outcome): number[] {
   return [...chosen].sort((a, b) => a - b);
 }
 
-/** What the table of what-ifs leaves out. */
+/** A line about the what-ifs that the table leaves out. */
 function leftOut({ whatIfs, falls }: Outcome, shown: readonly number[]): string {
   if (shown.length === whatIfs.length) return "";
   const lost = [...new Set([...falls.notCaught, ...falls.onGround])].filter((index) => !shown.includes(index)).length;

@@ -11,13 +11,13 @@ import { bullets, wrap, wrapHanging } from "./wrap.ts";
 export interface Compared {
   readonly rig: Rig;
   readonly outcome: Outcome;
-  /** A wear record was given, and it says nothing of this rig. */
+  /** A wear record was given that does not name this rig. */
   readonly withoutWear: boolean;
 }
 
 const letter = (layout: number): string => String.fromCharCode(65 + layout);
 
-/** What is said of one layout, beside its figures. */
+/** Sentences on one layout, beside its figures. */
 function said({ rig, outcome, withoutWear }: Compared) {
   return {
     sentence: words.verdict(rig, outcome),
@@ -84,7 +84,7 @@ export function comparisonText(layouts: readonly Compared[], comparison: Compari
   ].join("\n");
 }
 
-/** Who is not beaten and by what the others are, then the three numbers of each. */
+/** The layouts that none beats, the ones that beat each other layout, then the three numbers of each. */
 function frontierLines(layouts: readonly Compared[]): readonly string[] {
   const found = frontier(layouts);
   const letters = layouts.map((_, i) => letter(i));
@@ -124,7 +124,7 @@ function figures(layouts: readonly Compared[], { rows }: Comparison): string {
   return table(columns, body, width);
 }
 
-/** A figure; a margin with what the layout says of the part. */
+/** A figure; a margin with the name of the layout's part. */
 function cell(row: ComparisonRow, layout: number): Cell {
   const text = compareWords.compareValue(row, layout);
   const verdict = row.verdicts?.[layout];

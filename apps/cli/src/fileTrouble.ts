@@ -1,4 +1,4 @@
-/** What the system says about a file, in plain words. */
+/** The system's errors about a file, in plain words. */
 import { sayFiles } from "@secondline/words/terminal/files";
 
 const codeOf = (error: unknown) => (error as { readonly code?: string }).code;

@@ -1,4 +1,4 @@
-/** The tables of an outcome for a terminal. What stands in them is worded elsewhere. */
+/** The tables of an outcome for a terminal. Their words come from the words package. */
 
 import type { Rig } from "@secondline/rig";
 import type { Outcome, PartOutcome } from "@secondline/scenarios";
@@ -103,7 +103,7 @@ export function singlesTable(rig: Rig, { singles }: Outcome): string {
   return table(columns, rows, width);
 }
 
-/** What every part's strength is made of, with the basis of each factor, and what a reader must know of it. */
+/** The factors of every part's strength, with the basis of each, and the notes that a reader must see. */
 export function whyTables(rig: Rig, { parts }: Outcome): readonly string[] {
   return parts.flatMap((part) => {
     const { name, strength } = words.partRow(rig, part);

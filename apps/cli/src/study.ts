@@ -17,7 +17,7 @@ import { progressLine } from "./terminal.ts";
 import { unanswered } from "./unanswered.ts";
 
 export interface StudyCall extends Computing {
-  /** Said before what is being run. */
+  /** Text before the name of the current run. */
   readonly label?: string;
 }
 
@@ -38,7 +38,7 @@ export function runChances(assessed: Assessed, options: ChancesOptions, call: St
 
 type Start<T> = (runner: RunnerService, id: string, report: (progress: Progress) => void) => Promise<ServiceAnswer<T>>;
 
-/** What is done in place of runs, in words. */
+/** Names of steps that make no runs. */
 const STEP_NAMES: Readonly<Record<string, string>> = { chances: sayRuns("step.chances") };
 
 async function drive<T>({ rig }: Assessed, { label = "", ...computing }: StudyCall, start: Start<T>): Promise<T> {

@@ -133,7 +133,7 @@ function plot({ points, knobs, what, limits }: Swept): string {
   });
 }
 
-/** Other marks than those of verdicts: none of these says that a rig holds. */
+/** These marks differ from those of verdicts, because none of them says that a rig holds. */
 const STATE_MARKS = { keeps: "+", open: "?", below: "−" } as const;
 
 /** Values of the first knob along the lines, of the second along the columns. */
@@ -166,7 +166,7 @@ function mapLines({ points, knobs, what, region }: Swept): string[] {
   ];
 }
 
-/** Data have all lines of an outline; for reading a few do. */
+/** The data have all lines of an outline; the text needs a few. */
 const MOST_LINES = 9;
 const everyOther = (lines: readonly string[]): readonly string[] => {
   const step = Math.max(1, Math.ceil((lines.length - 1) / (MOST_LINES - 1)));

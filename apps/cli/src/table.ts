@@ -4,7 +4,7 @@ import { wrap } from "./wrap.ts";
 export interface TableColumn {
   readonly head: string;
   readonly align?: "left" | "right";
-  /** Takes up what is left of the width; text that needs more goes on in the next line. */
+  /** This column takes the rest of the width; longer text goes on in the next line. */
   readonly flexible?: boolean;
 }
 /** A cell: its text, and how to paint it once its width is known. */

@@ -29,13 +29,13 @@ export const failed = (code: Exclude<FailureCode, "cancelled">, message: string)
   message,
 });
 
-/** What was thrown, as data. */
+/** A thrown error, as data. */
 export function failureOf(error: unknown): Failed {
   if (saysWhy(error)) return { ...failed("noChances", error.message), why: error.why };
   return failed(error instanceof RangeError ? "options" : "failed", messageOf(error));
 }
 
-/** By what it has: its class would bring the code of chances along, which few ask for. */
+/** Tells the error by its fields. Its class would bring along the code of chances, which few requests need. */
 const saysWhy = (error: unknown): error is ChancesImpossible => error instanceof Error && "why" in error;
 
 export const messageOf = (error: unknown): string => (error instanceof Error ? error.message : String(error));

@@ -58,7 +58,7 @@ export async function check(file: string, options: CheckOptions): Promise<void> 
   leave(rig, outcome, options.require === true);
 }
 
-/** What is asked of the whole rig is not answered from a part of the search. */
+/** A question about the whole rig is not answered from a part of the search. */
 function refusePartial({ whatIf, set, accuracy }: CheckOptions): void {
   const why = [
     ...(whatIf.length > 0 ? [say("refused.chosen")] : []),

@@ -1,6 +1,7 @@
 /**
- * One program at a time writes a shard. Who has it writes its machine and number into a lock beside the file and touches it every few
- * seconds. A lock of a program that has ended on this machine, or that nobody touches any more, is taken over: a killed one left it.
+ * One program at a time writes a shard. The program writes its machine and process number into a lock beside the file, and
+ * touches the lock every few seconds. Another program takes the lock over if the first has ended on this machine, or if nobody
+ * touches the lock any more.
  */
 import { randomUUID } from "node:crypto";
 import { linkSync, readFileSync, renameSync, rmSync, statSync, utimesSync, writeFileSync } from "node:fs";
@@ -11,7 +12,7 @@ import { CommandFailure, EXIT } from "../failure.ts";
 import type { Shard } from "./resultFolder.ts";
 
 const HEARTBEAT_MS = 4000;
-/** Nobody touches a lock any more when it stays as it is for so many beats [-]. */
+/** A lock that is not touched for this many heartbeats is abandoned [-]. */
 const SILENT_HEARTBEATS = 4;
 
 export interface ShardLock {
@@ -32,7 +33,7 @@ export async function lockShard(folder: string, { index, of }: Shard): Promise<S
   throw new CommandFailure(EXIT.input, [saySweep("study.locked", { file: path, who: holder(path) ?? "" })]);
 }
 
-/** Made whole beside its place first: nobody meets a lock without its text. */
+/** The lock is written beside its place first, so that nobody meets a lock without its text. */
 function taken(path: string, mine: string): boolean {
   const beside = `${path}.${randomUUID()}`;
   writeFileSync(beside, mine);
@@ -52,7 +53,7 @@ function held(path: string, mine: string): ShardLock {
     try {
       utimesSync(path, new Date(), new Date());
     } catch {
-      // A disk that is away for a moment comes back; whoever took the lock over meanwhile is found by its text.
+      // A disk may be away for a moment. If another program took the lock over meanwhile, the text of the lock shows it.
     }
   }, HEARTBEAT_MS);
   beat.unref();
@@ -86,7 +87,7 @@ async function takeAwayIfDead(path: string, alive: () => never): Promise<void> {
     renameSync(path, aside);
     rmSync(aside, { force: true });
   } catch {
-    // Somebody else was quicker.
+    // Another program was quicker.
   }
 }
 
@@ -100,7 +101,7 @@ function isRunning(pid: number): boolean {
   }
 }
 
-/** By the disk's own clock, and not by ours. */
+/** The disk's clock counts, not ours. */
 async function isSilent(path: string): Promise<boolean> {
   const touched = () => {
     try {

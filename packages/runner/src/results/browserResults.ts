@@ -6,12 +6,12 @@ const RUNS_STORE = "runs";
 const USED_INDEX = "used";
 /** Some 30 MB. */
 const MOST_RUNS = 6000;
-/** Looks for old ones once in so many writes. */
+/** Number of writes after which old results are looked for [-]. */
 const WRITES_BETWEEN_TIDYING = 200;
 
 interface Entry {
   readonly result: RunResult;
-  /** When it was written [ms since 1970]. */
+  /** Time of writing [ms since 1970]. */
   readonly used: number;
 }
 
@@ -53,7 +53,7 @@ export function browserResults({
         await done(store.put({ result, used: Date.now() } satisfies Entry, key));
         if (++written % WRITES_BETWEEN_TIDYING === 0) await tidy(store, mostRuns);
       } catch {
-        // Kept in memory all the same.
+        // The result stays in memory all the same.
       }
     },
   };
@@ -73,7 +73,7 @@ async function open(name: string, code: string): Promise<IDBDatabase> {
     opening.result.createObjectStore(META_STORE);
   };
   const db = await done(opening);
-  // A newer version of the page wants another form: it may have it.
+  // A newer version of the page wants another form of the database, so this page closes it.
   db.onversionchange = () => db.close();
   const both = db.transaction([RUNS_STORE, META_STORE], "readwrite");
   const meta = both.objectStore(META_STORE);
@@ -84,7 +84,7 @@ async function open(name: string, code: string): Promise<IDBDatabase> {
   return db;
 }
 
-/** Removes what was written longest ago. */
+/** Removes the results that were written longest ago. */
 async function tidy(store: IDBObjectStore, mostRuns: number): Promise<void> {
   let over = (await done(store.count())) - mostRuns;
   const walk = store.index(USED_INDEX).openKeyCursor();
