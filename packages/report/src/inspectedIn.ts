@@ -1,4 +1,4 @@
-/** What a wear record says that somebody looked at, of the webbing and the parts that are in a rig on a day. */
+/** Inspections in a wear record, of the webbing and the parts that are in a rig on a day. */
 import type { Rig } from "@secondline/rig";
 import type { WearRecord } from "@secondline/strength";
 import type { Inspected } from "./signedSection.ts";

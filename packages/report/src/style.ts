@@ -1,6 +1,6 @@
 /**
- * How the report looks: paper and ink on A4, readable in black and white. No font or picture is fetched from anywhere.
- * A page that comes loose still says whose it is: `foot` stands at the foot of every one, beside its number: `pageOf`, with {page} and {pages}.
+ * How the report looks: paper and ink on A4, readable in black and white. No font or picture is fetched from anywhere. A loose
+ * page still names its rig: `foot` stands at the foot of every page, beside its number `pageOf`, with {page} and {pages}.
  */
 export const styleOf = (foot: string, pageOf: string): string => `
 @page { size: A4; margin: 16mm 15mm 18mm;
@@ -54,7 +54,7 @@ code { font: 8pt "IBM Plex Mono", Consolas, monospace; overflow-wrap: anywhere; 
 footer { break-inside: avoid; break-before: avoid; margin-top: 8mm; border-top: 0.3mm solid var(--rule); padding-top: 2mm; font-size: 8pt; color: var(--soft); }
 `;
 
-/** "3 of 7", counted by whoever prints. */
+/** "3 of 7", counted by the printing program. */
 const counted = (pageOf: string): string =>
   pageOf
     .split(/(\{pages?\})/)

@@ -1,4 +1,7 @@
-/** What of a drawing in a page is kept in a copy of it, and how its computed looks are written so that it needs no page around it. */
+/**
+ * Copies of drawings in a page: the elements and attributes that a copy keeps, and its computed looks as attributes, so that it
+ * needs no page around it.
+ */
 import { escapeXml } from "./svgPath.ts";
 
 const SHAPE_ELEMENTS = new Set(["path", "rect", "circle", "ellipse", "line", "polyline", "polygon", "text", "tspan"]);
@@ -7,7 +10,7 @@ const OTHER_ELEMENTS = new Set(["g", "defs", "pattern", "clipPath", "svg", "line
 /** Elements that a copy has. */
 export const isKeptElement = (name: string): boolean => SHAPE_ELEMENTS.has(name) || OTHER_ELEMENTS.has(name);
 
-/** Attributes that say where and what; how it looks comes from the page's styles. */
+/** Attributes of place and shape; the looks come from the page's styles. */
 const PLACE_ATTRIBUTES =
   /^(id|d|x|y|x1|y1|x2|y2|cx|cy|r|rx|ry|dx|dy|width|height|points|transform|viewBox|offset|href|orient|refX|refY|marker(Width|Height|Units)|pattern(Units|Transform|ContentUnits)|clipPathUnits|preserveAspectRatio|rotate|textLength|lengthAdjust)$/;
 
@@ -30,7 +33,7 @@ const LOOK_PROPERTIES = [
 ];
 const TEXT_PROPERTIES = ["font-family", "font-size", "font-weight", "font-style", "text-anchor", "dominant-baseline"];
 
-/** What SVG takes when nothing is said. */
+/** SVG's values for absent attributes. */
 const SVG_DEFAULTS: Readonly<Record<string, string>> = {
   "fill-opacity": "1",
   "stroke-opacity": "1",
@@ -48,7 +51,7 @@ const SVG_DEFAULTS: Readonly<Record<string, string>> = {
   "text-anchor": "start",
   "dominant-baseline": "auto",
 };
-/** Of a group only what holds for the group as a whole; the rest stands at every shape. */
+/** Properties that a group has as a whole; all others stand at every shape. */
 const GROUP_PROPERTIES = ["opacity", "clip-path"];
 
 /** The looks of an element as attributes. `computed`: a property's computed value in the page. */
@@ -67,7 +70,7 @@ function lookOf(look: string, value: string): string {
 
 const unquoted = (value: string): string => value.replace(/url\("(#[^"]+)"\)/, "url($1)");
 
-/** A computed colour as programs that read SVG know it, with what is seen through apart. */
+/** A computed colour in a form that programs for SVG know, with its opacity as an attribute of its own. */
 function colourOf(look: "fill" | "stroke", value: string): string {
   const mixed = /^color\(srgb ([\d.e-]+) ([\d.e-]+) ([\d.e-]+)(?: \/ ([\d.]+))?\)$/.exec(value);
   const plain = /^rgba?\(([\d.]+), ([\d.]+), ([\d.]+)(?:, ([\d.]+))?\)$/.exec(value);

@@ -1,6 +1,6 @@
 /**
- * The recording at one moment, interpolated between frames into buffers made once per recording. Everything that draws
- * reads from here; nothing in here allocates while time runs.
+ * The recording at one moment, interpolated between frames into buffers made once per recording. All drawing code reads from
+ * it. It allocates nothing while time runs.
  */
 import { type Recording, SIGNALS, type SignalName } from "@secondline/engine";
 import { type FreeEnds, freeEndsOf } from "./shape/freeEnds.ts";
@@ -32,7 +32,7 @@ export interface LiveFrame {
 /** Half of the window over which a force on screen is averaged: the eye cannot read the ringing [s]. */
 const FORCE_WINDOW = 0.004;
 
-/** `gap`: the ground that is drawn, out of which free ends are kept. */
+/** `gap`: the drawn ground; free ends are kept out of it. */
 export function createLiveFrame(recording: Recording, gap?: Gap): LiveFrame {
   const { mainNodes, backupNodes, count, tensions } = recording.frames;
   const live: LiveFrame = {

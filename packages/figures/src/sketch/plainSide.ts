@@ -1,4 +1,4 @@
-/** A rig from the side as its document has it: rock, anchors, the straight line between them, heights at the rim. */
+/** A side view of a rig from its document: rock, anchors, the straight line between them, heights at the rim. */
 import { quantity } from "@secondline/words";
 import { circle, group, path, type Shape, text } from "../shapes/shape.ts";
 
@@ -10,7 +10,7 @@ export interface SideSeen {
   readonly points: readonly (readonly [number, number])[];
 }
 
-/** Where metres lie in the drawing [px]. */
+/** Places of metres in the drawing [px]. */
 export interface SideFrame {
   readonly width: number;
   readonly height: number;

@@ -37,10 +37,10 @@ const stored = (part: Line | "rest", colour: keyof Palette, entries: Entries): B
   return { key: `stored-${part}`, name, shortName, kind: "stored", colour, entries };
 };
 
-/** The ledger books what the legs put into the rig; taken out counts here like a loss. */
+/** The ledger books the work that the legs put into the rig. Work that they take out counts here like a loss. */
 const signOf = (entry: LedgerEntry): number => (entry === "feet" ? -1 : 1);
 
-/** From the bottom of the stack to its top: what is gone first, what can still fall last. */
+/** Bands from the bottom of the stack to its top: lost energy first, energy of height last. */
 export const ENERGY_BANDS: readonly BandStyle[] = [
   lostIn("leash", "lineLeash", ["lossLeash"]),
   lostIn("main", "lineMain", ["lossMain"]),
@@ -77,20 +77,20 @@ export interface Band extends BandStyle {
   readonly values: Float64Array;
   readonly bottom: Float64Array;
   readonly top: Float64Array;
-  /** The most it ever holds [J]. */
+  /** Largest energy of the band over the run [J]. */
   readonly most: number;
 }
 
 export interface EnergyStack {
   readonly times: Float32Array;
   readonly bands: readonly Band[];
-  /** Bands too thin to be seen at any time; they are in the stack's sum all the same. */
+  /** Bands too thin to be seen at any time; the stack's sum contains them all the same. */
   readonly thin: readonly BandStyle[];
   /** Greatest height of the stack [J]. */
   readonly top: number;
 }
 
-/** A band is drawn when it ever holds this share of the stack [-]. */
+/** A band is drawn if it reaches this share of the stack at any time [-]. */
 const VISIBLE_SHARE = 0.01;
 
 /** Bands stacked over time. Height counts from its least value of the run, so that every band starts at zero. */
@@ -120,12 +120,12 @@ function bandValues(ledger: EnergyLedger, style: BandStyle): Float64Array {
     const zero = style.kind === "height" ? least(series) : 0;
     for (let i = 0; i < values.length; i++) values[i]! += signOf(entry) * (series[i]! - zero);
   }
-  // Rounding, or legs that pushed, may leave a band below zero: there is nothing to draw then.
+  // Rounding, or legs that pushed, may leave a band below zero. Then it is not drawn.
   for (let i = 0; i < values.length; i++) values[i] = Math.max(values[i]!, 0);
   return values;
 }
 
-/** Who gave and who took energy between the start of the run and one moment of it. */
+/** Parts that gave and parts that took energy between the start of the run and one moment. */
 export interface EnergyAccount {
   /** [s] */
   readonly time: number;

@@ -13,7 +13,7 @@ export interface EventMark {
   readonly label: string;
   /** The whole story, for tooltips and for those who listen. */
   readonly sentence: string;
-  /** What yields first when there is no room: lower goes before higher. */
+  /** Rank of the mark: if there is no room, lower ranks give way first. */
   readonly rank: number;
 }
 
@@ -78,13 +78,13 @@ const TAPE_RANK = 2;
 
 /** Nearest mark before (−1) or after (1) `time`; null when there is none. */
 export function neighbouringMark(marks: readonly EventMark[], time: number, direction: -1 | 1): EventMark | null {
-  // A clock that was sent to a mark stands on it but for rounding: it must not be found again.
+  // A clock that was sent to a mark stands there but for rounding. The search must not find that mark again.
   const tolerance = 1e-6;
   if (direction > 0) return marks.find((mark) => mark.time > time + tolerance) ?? null;
   return marks.findLast((mark) => mark.time < time - tolerance) ?? null;
 }
 
-/** The stretch in which the fall starts and is caught: what is repeated when somebody asks for the event. */
+/** The stretch in which the fall starts and is caught. It is repeated when somebody asks for the event. */
 export function eventRange(recording: Recording): { readonly from: number; readonly to: number } {
   const timesOf = (...kinds: readonly RunEvent["kind"][]) =>
     recording.events.filter(({ kind }) => kinds.includes(kind)).map(({ time }) => time);

@@ -55,7 +55,7 @@ export function extremes(pyramid: Pyramid, from: number, to: number): Extremes {
   const found: Extremes = { minAt: -1, maxAt: -1 };
   let low = Math.max(0, from);
   let high = Math.min(samples.length, to);
-  // Ragged ends are taken at the present level; what lies between them is whole blocks of the next one.
+  // Ragged ends are taken at the present level; between them lie whole blocks of the next one.
   for (let level = -1; low < high; level++) {
     const last = level + 1 >= levels.length;
     while (low < high && (last || low % BRANCHING !== 0)) take(pyramid, level, low++, found);
@@ -80,7 +80,7 @@ function take(pyramid: Pyramid, level: number, block: number, found: Extremes): 
   }
 }
 
-/** Blocks are visited out of order, so that among equals the earlier sample has to be asked for. */
+/** Blocks are visited out of order, so among equal values the earlier sample must be chosen here. */
 function beats(gain: number, at: number, foundAt: number): boolean {
   return gain > 0 || (gain === 0 && at < foundAt);
 }

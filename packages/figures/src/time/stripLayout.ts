@@ -1,4 +1,4 @@
-/** Where the words around a plot over time go: room for the names at its right end, flags over it, names beside their traces. */
+/** Places of the words around a plot over time: the names at its right end, flags over it, names beside their traces. */
 import type { Recording } from "@secondline/engine";
 import { type EndLabel, keptLabels } from "./endLabel.ts";
 import { ENERGY_BANDS } from "./energyBands.ts";
@@ -13,7 +13,7 @@ type Measure = (text: string) => number;
 
 const FORCE_NAMES: Gutter = { wide: 184, compact: 108 };
 const ENERGY_NAMES: Gutter = { wide: 216, compact: 142 };
-/** Beside a name: its leader, its sample and its value [px]. */
+/** Room beside a name for its leader, its sample and its value [px]. */
 const WIDTH_BESIDE_NAME: Gutter = { wide: 104, compact: 52 };
 
 /** Room for the names, more of it where a language has longer ones. */
@@ -34,11 +34,11 @@ export interface LaidFlag {
   readonly x: number;
   /** Upper end of the hairline down to its moment [px]. */
   readonly lineTop: number;
-  /** Where its words stand; null: they have no room. */
+  /** Place of the words; null: they have no room. */
   readonly words: { readonly left: number; readonly top: number; readonly side: "left" | "right" } | null;
 }
 
-/** Flags of what happened in sight. */
+/** Flags of the events in sight. */
 export function laidFlags(
   marks: readonly EventMark[],
   range: TimeRange,
@@ -77,7 +77,7 @@ export interface LaidNames {
   readonly names: readonly { readonly label: EndLabel; readonly centre: number }[];
 }
 
-/** Names beside the ends of their traces, none over another; the greatest where there is no room for all. */
+/** Names beside the ends of their traces, none over another; only the greatest if there is no room for all. */
 export function laidNames(all: readonly EndLabel[], frame: PlotFrame, compact: boolean): LaidNames {
   const kind = compact ? "compact" : "wide";
   const size = LABEL_HEIGHT[kind];

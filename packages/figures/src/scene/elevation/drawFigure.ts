@@ -4,7 +4,7 @@ import { type BodyJoint, jointAt, type WalkerPose } from "../shape/walkerPose.ts
 import { type WalkerTone, WEAR } from "../wear.ts";
 import type { FlatPen } from "./drawRig.ts";
 
-/** From, to, radius at either end [m], what is worn. */
+/** First joint, last joint, radius at either end [m], garment. */
 type Limb = readonly [from: number, to: number, first: number, last: number, tone: WalkerTone];
 const limb = (from: BodyJoint, to: BodyJoint, first: number, last: number, tone: WalkerTone): Limb => [
   jointAt(from),

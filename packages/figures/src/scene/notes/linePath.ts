@@ -11,14 +11,14 @@ export interface LinePath {
   best: number;
 }
 
-/** Where along a line its name would best stand: away from the middle, where the walker is [-]. */
+/** Best place of a line's name, as a fraction of the line: away from the middle, where the walker is [-]. */
 const NAME_PLACE = { main: 0.72, backup: 0.8 } as const;
 /** Places along a line at which its name may stand [-]. */
 const NAME_PLACES = 60;
 
 export const newPath = (): LinePath => ({ places: new Float64Array(3 * NAME_PLACES), count: 0, best: 0 });
 
-/** Lines know no ground, and a name on what lies in the rock would point at nothing. */
+/** Computed lines ignore the ground. A name on a piece inside the rock would point at nothing visible. */
 export function fillPath(path: LinePath, live: LiveFrame, gap: Gap, line: "main" | "backup"): void {
   const [first, count] = line === "main" ? [0, live.mainNodes] : [live.mainNodes, live.backupNodes];
   path.count = 0;

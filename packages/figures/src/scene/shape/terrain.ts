@@ -11,7 +11,7 @@ export interface TriangleMesh {
   readonly index: Uint32Array;
 }
 export interface Terrain extends TriangleMesh {
-  /** 1: stone, 0: lost in the haze at the rim of what is drawn; one per vertex [-]. */
+  /** 1: stone, 0: lost in the haze at the rim of the drawn terrain; one per vertex [-]. */
   readonly presence: Float32Array;
   readonly rows: number;
   readonly columns: number;
@@ -160,7 +160,7 @@ function gridNormals(position: Float32Array, rows: number, columns: number): Flo
   return normal;
 }
 
-/** A tree so far below both edges hides nothing from who stands at one of them: the tallest is lower [m]. */
+/** A tree this far below both edges hides nothing from a person at an edge, because the tallest tree is lower [m]. */
 const HIDING_DEPTH = 8;
 
 /** Small conifers on the floor and the plateaus: a thing of known size, by which height is felt. x, y, z, height each [m]. */

@@ -101,7 +101,7 @@ const pole = new Float64Array(3);
 const world = Float64Array.of(0, 0, 1);
 const hip = new Float64Array(3);
 
-/** What a pose follows from; the live frame is one. */
+/** The data that a pose follows from; the live frame has them. */
 export interface PosedMoment {
   readonly recording: Pick<Recording, "problem">;
   /** xyz of everything drawn [m]; `ring` and `walker` are offsets into it. */
