@@ -1,4 +1,4 @@
-/** English of the site card: what those read who clip in. */
+/** English of the site card, for the people who clip in. */
 export const CARD_ENGLISH = {
   title: "Site card: {name}",
   "word.given": "Holds",

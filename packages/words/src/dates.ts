@@ -1,4 +1,4 @@
-/** Days and moments as the language writes them: the only place that asks for a locale. */
+/** Days and moments in the language's form. No other file uses a locale for dates. */
 import { DATE_LOCALE } from "./localeEnglish.ts";
 
 const SHORT_DAY_FORMAT = new Intl.DateTimeFormat(DATE_LOCALE, {
@@ -17,8 +17,8 @@ export const shortDay = (time: number): string => SHORT_DAY_FORMAT.format(time);
 /** The month of a calendar day: "Jul". [ms since 1970] */
 export const monthName = (time: number): string => MONTH_FORMAT.format(time);
 
-/** The day where the reader is: "4 July 2026". */
+/** The day in the reader's time zone: "4 July 2026". */
 export const longDay = (date: Date): string => LONG_DAY_FORMAT.format(date);
 
-/** Day and time where the reader is: "4 Jul 2026, 14:30". */
+/** Day and time in the reader's time zone: "4 Jul 2026, 14:30". */
 export const dayAndTime = (date: Date): string => DAY_AND_TIME_FORMAT.format(date);

@@ -7,7 +7,7 @@ const ACCENTED: Readonly<Record<string, string>> = {
   ...{ A: "ÁÁ", E: "ÉÉ", I: "ÍÍ", O: "ÓÓ", U: "ÚÚ", Y: "ÝÝ", C: "Ç", N: "Ñ", S: "Š", Z: "Ž" },
 };
 
-/** Names of values, and what stands about the choices of a choice by number. */
+/** Names of values, and the signs around the choices of a choice by number. */
 const PLACEHOLDER = /(\{\w+\|?|[|}])/;
 
 export function pseudo(sentence: string): string {

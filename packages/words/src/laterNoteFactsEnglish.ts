@@ -1,4 +1,4 @@
-/** What else strengths and wear records have to say, in notes and flags: the first load does without it. */
+/** Further notes and flags of strengths and wear records. The first load does not need them. */
 import type { NoteFacts } from "@secondline/strength";
 import type { NOTE_FACTS_ENGLISH } from "./noteFactsEnglish.ts";
 

@@ -1,4 +1,4 @@
-/** Lists as the language joins them: with its commas, its "and", its "or". */
+/** Lists with the language's commas, "and" and "or". */
 import { LIST_LOCALE, SEMICOLON } from "./localeEnglish.ts";
 
 const LIST_STYLES = {
@@ -7,7 +7,7 @@ const LIST_STYLES = {
   or: { type: "disjunction", style: "long" },
 } as const satisfies Record<string, Intl.ListFormatOptions>;
 
-/** "a, b, c"; with a word before the last one where one is asked for; "a; b" where what is listed has commas. */
+/** "a, b, c"; with a word before the last item if asked for; "a; b" if the items have commas. */
 export function listed(items: readonly string[], joined: keyof typeof LIST_STYLES | "semicolon" = "comma"): string {
   if (joined === "semicolon") return items.join(SEMICOLON);
   return new Intl.ListFormat(LIST_LOCALE, LIST_STYLES[joined]).format(items);

@@ -1,4 +1,4 @@
-/** The pseudo-language writes numbers and dates unlike English, so that one that is made without the language stands out. */
+/** The pseudo-language writes numbers and dates unlike English, so that a number made without the language stands out. */
 export const LANGUAGE_CODE = "en-XA";
 export const DATE_LOCALE = "de";
 export const LIST_LOCALE = "es";

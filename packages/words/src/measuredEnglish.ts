@@ -1,4 +1,4 @@
-/** What is said of a load cell's recording. A file of its own: only the terminal says it, and the page need not carry it. */
+/** Sentences on a load cell's recording, in a file of their own because only the terminal says them. */
 export const MEASURED_ENGLISH = {
   "channel.leash": "in the leash",
   "channel.mainA": "in the main line at anchor A",

@@ -1,4 +1,7 @@
-/** What is said where a rig is begun, on the page and in the terminal. A file of its own: the first load does without it. */
+/**
+ * Sentences for beginning a rig, on the page and in the terminal, in a file of their own because the first load does not need
+ * them.
+ */
 export const NEW_RIG_ENGLISH = {
   title: "New rig",
   intro:

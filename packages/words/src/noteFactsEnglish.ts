@@ -1,4 +1,4 @@
-/** What strengths rest on, and what must be looked at before a rig is said to hold: the verdict and its tables tell it. */
+/** Bases of strengths, and reasons for an inspection before a rig may be said to hold. The verdict and its tables tell them. */
 import type { NoteFacts } from "@secondline/strength";
 
 export const NOTE_FACTS_ENGLISH = {

@@ -1,4 +1,4 @@
-/** What is said of sweeps and studies. A file of its own: the first load does without it. */
+/** Sentences on sweeps and studies, in a file of their own because the first load does not need them. */
 export const SWEEP_ENGLISH = {
   "fault.form":
     '{option}: got "{text}"; expected PATH=FROM..TO, such as backup.slack=2%..14%, walker.mass=50kg..110kg, connections=0..5 or months=0..24.',

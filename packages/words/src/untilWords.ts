@@ -1,4 +1,4 @@
-/** Until when a rig may stay up, in words: once, for terminal, page and report. */
+/** The take-down date of a rig in words: once, for terminal, page and report. */
 
 import type { Rig } from "@secondline/rig";
 import type { Outcome, Outlook, PartDate } from "@secondline/scenarios";
@@ -11,7 +11,7 @@ import { verdictWord } from "./verdictWords.ts";
 
 export type UntilWords = ReturnType<typeof createUntilWords>;
 
-/** Apart from the rest: the first load does without it. */
+/** In a file of their own: the first load does not need them. */
 export function createUntilWords(language: Language) {
   return {
     sentence: (rig: Rig, outlook: Outlook, outcome: Outcome) => untilSentence(language, rig, outlook, outcome),
@@ -21,7 +21,7 @@ export function createUntilWords(language: Language) {
   };
 }
 
-/** What is said of a day, by why it is told. */
+/** Sentences on a day, by the cause for telling it. */
 const SENTENCES_BY_CAUSE = {
   below: {
     now: "until.now",

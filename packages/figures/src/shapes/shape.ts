@@ -8,7 +8,7 @@ import type { Palette } from "../palette.ts";
 export type Paint = keyof Palette | "none" | "transparent" | { readonly pattern: string };
 
 export interface ShapeLook {
-  /** Class of the shape in the page's style sheet. */
+  /** Class or classes of the shape in the page's style sheet. */
   readonly styled?: string | readonly string[] | undefined;
   readonly fill?: Paint;
   readonly stroke?: Paint;

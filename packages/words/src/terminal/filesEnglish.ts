@@ -1,4 +1,4 @@
-/** What the terminal says of files that it reads and writes. No page loads it. */
+/** Sentences of the terminal on files that it reads and writes. No page loads it. */
 export const FILES_ENGLISH = {
   // Why a file cannot be read
   "unread.noFile": "there is no such file",

@@ -1,4 +1,4 @@
-/** What is said by the help of the terminal. No page loads it. */
+/** Sentences of the help of the terminal. No page loads it. */
 export const HELP_ENGLISH = {
   "program.does":
     "What carries the walker when a highline goes wrong, how hard, how far down, and which part goes first.",
