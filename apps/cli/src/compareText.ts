@@ -124,7 +124,7 @@ function figures(layouts: readonly Compared[], { rows }: Comparison): string {
   return table(columns, body, width);
 }
 
-/** A figure; a margin with the name of the layout's part. */
+/** A figure; a margin with the mark of the part's standing in its layout. */
 function cell(row: ComparisonRow, layout: number): Cell {
   const text = compareWords.compareValue(row, layout);
   const verdict = row.verdicts?.[layout];

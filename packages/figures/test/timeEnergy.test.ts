@@ -57,7 +57,7 @@ describe("where the energy went", () => {
     expect(energySentence(falling)).toMatch(/^By the end, still falling \(4\.00 s\), /);
   });
 
-  it("counts what the legs took out as taken, and what they put in as given", () => {
+  it("counts energy that the legs took out as taken, and energy that they put in as given", () => {
     const legs = (work: number) => {
       const feet = run.energy.series.feet.map((_, i) => (i > 0 ? work : 0));
       return energyAccount({ ...run.energy, series: { ...run.energy.series, feet } }, run.walker.lowestTime);

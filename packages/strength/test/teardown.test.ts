@@ -127,7 +127,7 @@ const randomWebbing = fc
     };
   });
 
-describe("what can be cut", () => {
+describe("a piece that can be cut", () => {
   it("never overlaps, lies on the webbing, and shows one state alone unless it says what else", () => {
     let seen = 0;
     fc.assert(
