@@ -41,7 +41,7 @@ interface Known {
 export function readAssessment(file: string, options: AssessmentOptions): ReadAssessment {
   tellErrata();
   const rig = readRigFile(file);
-  return taken(file, rig, readKnown(options, [rig]));
+  return checkedAssessment(file, rig, readKnown(options, [rig]));
 }
 
 export interface ComparedAssessment extends ReadAssessment {
@@ -60,10 +60,10 @@ export function readAssessments(files: readonly string[], options: AssessmentOpt
   return rigs.map((rig, i) => {
     const file = files[i]!;
     if (known.wear === undefined || speaks[i] || !speaks.includes(true)) {
-      return { ...taken(file, rig, known), withoutWear: false };
+      return { ...checkedAssessment(file, rig, known), withoutWear: false };
     }
     const { wear: _, ...others } = known;
-    return { ...taken(file, rig, others), withoutWear: true };
+    return { ...checkedAssessment(file, rig, others), withoutWear: true };
   });
 }
 
@@ -81,7 +81,7 @@ function assessmentOf(rig: Rig, { judgements, ...known }: Known): Assessment {
   return { rig, ...known, judgements: judgements.filter(({ part }) => parts.includes(part)) };
 }
 
-function taken(file: string, rig: Rig, known: Known): ReadAssessment {
+function checkedAssessment(file: string, rig: Rig, known: Known): ReadAssessment {
   const assessment = assessmentOf(rig, known);
   const reading = assess(assessment);
   if (reading.ok) return { assessment, assessed: reading.assessed };

@@ -32,13 +32,13 @@ export function checkText(rig: Rig, outcome: Outcome, options: TextOptions): str
     wrap(words.taken(rig, outcome), width),
     "",
     whatIfTable(rig, outcome, shown),
-    ...soft(leftOut(outcome, shown), say("caption.whatIfs")),
+    ...dimLines(leftOut(outcome, shown), say("caption.whatIfs")),
     "",
     partsTable(rig, outcome),
-    ...soft(...tableWords.partsCaption()),
-    ...(all ? ["", dim(middleTable(rig, outcome)), ...soft(say("caption.middle"))] : []),
-    ...(all || singles ? ["", singlesTable(rig, outcome), ...soft(say("caption.singles"))] : []),
-    ...(why ? ["", bold(say("head.why")), ...soft(say("caption.why")), "", ...whyTables(rig, outcome)] : []),
+    ...dimLines(...tableWords.partsCaption()),
+    ...(all ? ["", dim(middleTable(rig, outcome)), ...dimLines(say("caption.middle"))] : []),
+    ...(all || singles ? ["", singlesTable(rig, outcome), ...dimLines(say("caption.singles"))] : []),
+    ...(why ? ["", bold(say("head.why")), ...dimLines(say("caption.why")), "", ...whyTables(rig, outcome)] : []),
     "",
     ...verdictLines(rig, outcome),
     ...likelier(rig, outcome),
@@ -54,7 +54,7 @@ export function checkText(rig: Rig, outcome: Outcome, options: TextOptions): str
   ].join("\n");
 }
 
-const soft = (...texts: readonly string[]): string[] =>
+const dimLines = (...texts: readonly string[]): string[] =>
   texts.filter((text) => text !== "").map((text) => dim(wrap(text, width)));
 
 const section = (head: string, items: readonly string[]): string[] =>
@@ -98,7 +98,7 @@ function verdictLines(rig: Rig, outcome: Outcome): string[] {
 
 function likelier(rig: Rig, outcome: Outcome): string[] {
   const said = [words.likelierFirst(rig, outcome), likelyText(words.language, rig, outcome)];
-  return soft(...said.filter((text) => text !== undefined));
+  return dimLines(...said.filter((text) => text !== undefined));
 }
 
 const factLines = (rig: Rig, outcome: Outcome): string[] =>

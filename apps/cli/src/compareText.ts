@@ -18,7 +18,7 @@ export interface Compared {
 const letter = (layout: number): string => String.fromCharCode(65 + layout);
 
 /** Sentences on one layout, beside its figures. */
-function said({ rig, outcome, withoutWear }: Compared) {
+function layoutSentences({ rig, outcome, withoutWear }: Compared) {
   return {
     sentence: words.verdict(rig, outcome),
     singles: words.singles(rig, outcome),
@@ -42,7 +42,7 @@ function sharedCautions(all: readonly (readonly string[])[]) {
 }
 
 export function comparisonData(layouts: readonly Compared[], comparison: Comparison) {
-  const each = layouts.map(said);
+  const each = layouts.map(layoutSentences);
   const cautions = sharedCautions(each.map((one) => one.cautions));
   return {
     ...comparison,
@@ -64,7 +64,7 @@ export function comparisonData(layouts: readonly Compared[], comparison: Compari
 }
 
 export function comparisonText(layouts: readonly Compared[], comparison: Comparison): string {
-  const each = layouts.map(said);
+  const each = layouts.map(layoutSentences);
   const cautions = sharedCautions(each.map((one) => one.cautions));
   return [
     ...layouts.flatMap((layout, i) => [...headLines(layout, i, each[i]!), ""]),
@@ -97,7 +97,7 @@ function frontierLines(layouts: readonly Compared[]): readonly string[] {
 const INDENT = "   ";
 const MARGIN_MARKS = [VERDICT_MARK.holds, VERDICT_MARK.thin, VERDICT_MARK.fails, VERDICT_MARK.open].join(" ");
 
-function headLines({ outcome }: Compared, layout: number, one: ReturnType<typeof said>): string[] {
+function headLines({ outcome }: Compared, layout: number, one: ReturnType<typeof layoutSentences>): string[] {
   const hang = (text: string) => INDENT + wrapHanging(text, width - INDENT.length, INDENT);
   const mark = `${VERDICT_MARK[outcome.verdict]} ${one.sentence} ${one.singles}`;
   return [

@@ -131,7 +131,7 @@ export function faultLines<T>(heading: (count: number) => string, found: Issues<
   const count = issues.length + more;
   return new CommandFailure(EXIT.input, [
     heading(count),
-    ...issues.map((fault) => `  ${short(line(fault), 520)}`),
+    ...issues.map((fault) => `  ${shortened(line(fault), 520)}`),
     ...(more === 0 ? [] : [`  ${moreText(more)}`]),
   ]);
 }
@@ -142,9 +142,9 @@ export function faults(file: string, found: Issues<PlacedFault>): CommandFailure
     (count) => sayFiles("faults.document", { file, count }),
     found,
     (issue) =>
-      `${issue.path === "" ? sayFiles("fault.wholeFile") : short(issue.path, 120)}: ${faultText(issue, tellFault)}`,
+      `${issue.path === "" ? sayFiles("fault.wholeFile") : shortened(issue.path, 120)}: ${faultText(issue, tellFault)}`,
   );
 }
 
 /** A name in a file may be as long as the file. */
-const short = (text: string, longest: number) => (text.length > longest ? `${text.slice(0, longest)}…` : text);
+const shortened = (text: string, longest: number) => (text.length > longest ? `${text.slice(0, longest)}…` : text);

@@ -22,7 +22,7 @@ export interface StudyCall extends Computing {
 }
 
 export function runStudy(assessed: Assessed, options: SearchOptions, call: StudyCall = {}): Promise<SearchResult> {
-  return drive(assessed, call, (runner, id, report) => {
+  return runWithProgress(assessed, call, (runner, id, report) => {
     tell(foretoldSearch(assessed, options, call), call);
     return runner.study({ id, assessed, ...options }, report);
   });
@@ -30,7 +30,7 @@ export function runStudy(assessed: Assessed, options: SearchOptions, call: Study
 
 export function runChances(assessed: Assessed, options: ChancesOptions, call: StudyCall = {}): Promise<Chances> {
   const { whatIf, runs = DEFAULT_DRAWS, accuracy = "standard" } = options;
-  return drive(assessed, call, (runner, id, report) => {
+  return runWithProgress(assessed, call, (runner, id, report) => {
     tell(foretold({ assessed, events: [whatIf], runs, accuracy, jobs: jobsOf(call) }), call);
     return runner.chances({ id, assessed, ...options }, report);
   });
@@ -41,7 +41,11 @@ type Start<T> = (runner: RunnerService, id: string, report: (progress: Progress)
 /** Names of steps that make no runs. */
 const STEP_NAMES: Readonly<Record<string, string>> = { chances: sayRuns("step.chances") };
 
-async function drive<T>({ rig }: Assessed, { label = "", ...computing }: StudyCall, start: Start<T>): Promise<T> {
+async function runWithProgress<T>(
+  { rig }: Assessed,
+  { label = "", ...computing }: StudyCall,
+  start: Start<T>,
+): Promise<T> {
   const runner = runnerFor(computing);
   const line = progressLine();
   const id = "study";

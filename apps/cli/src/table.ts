@@ -37,7 +37,7 @@ function rowLines(cells: readonly Cell[], columns: readonly TableColumn[], width
     cells
       .map((cell, c) => {
         const piece = pieces[c]![i];
-        const text = fit(piece ?? "", widths[c]!, columns[c]!.align ?? "left");
+        const text = fitted(piece ?? "", widths[c]!, columns[c]!.align ?? "left");
         return piece === undefined ? text : paintOf(cell)(text);
       })
       .join(" ".repeat(COLUMN_GAP))
@@ -46,7 +46,7 @@ function rowLines(cells: readonly Cell[], columns: readonly TableColumn[], width
 }
 
 /** Pads; a single word longer than its column is shortened. */
-function fit(text: string, width: number, align: "left" | "right"): string {
+function fitted(text: string, width: number, align: "left" | "right"): string {
   const short = text.length > width ? `${text.slice(0, width - 1)}…` : text;
   return align === "right" ? short.padStart(width) : short.padEnd(width);
 }

@@ -5,7 +5,7 @@
 export const styleOf = (foot: string, pageOf: string): string => `
 @page { size: A4; margin: 16mm 15mm 18mm;
   @bottom-left { content: ${cssString(foot)}; font: 7.5pt Arial, sans-serif; color: #59636b; width: 88%; }
-  @bottom-right { content: ${counted(pageOf)}; font: 7.5pt Arial, sans-serif; color: #59636b; } }
+  @bottom-right { content: ${pageCounter(pageOf)}; font: 7.5pt Arial, sans-serif; color: #59636b; } }
 :root { --ink: #1d2226; --soft: #59636b; --rule: #d9d3c6; --accent: #0b5d6b; --holds: #0072b2; --thin: #8a5a00; --fails: #b23c00; }
 * { box-sizing: border-box; }
 html { background: #faf8f3; }
@@ -55,7 +55,7 @@ footer { break-inside: avoid; break-before: avoid; margin-top: 8mm; border-top: 
 `;
 
 /** "3 of 7", counted by the printing program. */
-const counted = (pageOf: string): string =>
+const pageCounter = (pageOf: string): string =>
   pageOf
     .split(/(\{pages?\})/)
     .map((piece) => (piece === "{page}" ? "counter(page)" : piece === "{pages}" ? "counter(pages)" : cssString(piece)))

@@ -50,7 +50,7 @@ export function teardownSheet(rig: Rig, plan: Teardown, { language = english }: 
     ...(wanted === undefined ? [] : [tag("p", wanted)]),
     ...(cannot.length === 0 ? [] : [tag("p", `${say("teardown.cannotHead")}:`), listOf(cannot)]),
     tag("h2", say("teardown.section.cuts")),
-    ...plan.webbings.map((webbing) => drawing(words, plan, webbing)),
+    ...plan.webbings.map((webbing) => webbingDrawing(words, plan, webbing)),
     tag("h2", say("teardown.section.labels")),
     tag(
       "div",
@@ -92,7 +92,7 @@ const MARK_COLOURS = { clampMark: "#b23c00", fallZone: "#8a5a00", stitching: "#0
 const DAMAGE_COLOUR = "#5b2a86";
 
 /** A webbing from its marked end: its marks and its cuts. Numbers of neighbours stand on two levels. */
-function drawing(words: SheetWords, plan: Teardown, webbing: TeardownWebbing): Html {
+function webbingDrawing(words: SheetWords, plan: Teardown, webbing: TeardownWebbing): Html {
   const { say } = words;
   const length = webbing.to - webbing.from;
   const x = (metre: number) => MARGIN + ((metre - webbing.from) / length) * (WIDTH - 2 * MARGIN);

@@ -77,7 +77,7 @@ export function maximiseTwo(
   let value = f(x);
   for (let i = 0; i < 200; i++) {
     const { gradient, curvature } = derivatives(f, x, steps);
-    const move = uphill(gradient, curvature, steps);
+    const move = uphillStep(gradient, curvature, steps);
     const size = Math.max(Math.abs(move[0] / steps[0]), Math.abs(move[1] / steps[1]));
     if (size < 1e-9) return { x, value, curvature, converged: true };
     let share = Math.min(1, 2 / size);
@@ -114,7 +114,7 @@ function derivatives(
   };
 }
 
-function uphill(
+function uphillStep(
   [gx, gy]: readonly [number, number],
   [xx, xy, yy]: readonly [number, number, number],
   steps: readonly [number, number],

@@ -16,11 +16,11 @@ export function mixedQuantile(name: FamilyName, p: number, ratio: number): numbe
   const i = Math.floor(place);
   const share = place - i;
   // Over the ratio the quantile nears a line, so it is tabled as a share of that of a normal deviate.
-  const value = (1 - share) * tabled(p, i) + share * tabled(p, i + 1);
+  const value = (1 - share) * tabledQuantile(p, i) + share * tabledQuantile(p, i + 1);
   return value * Math.hypot(1, ratio);
 }
 
-function tabled(p: number, i: number): number {
+function tabledQuantile(p: number, i: number): number {
   const key = String(p);
   const table = QUANTILE_TABLES.get(key) ?? [];
   QUANTILE_TABLES.set(key, table);

@@ -7,7 +7,7 @@ import { type Observation, observationPlace } from "./observation.ts";
  * positions are for the eye only: fits use the results themselves. Nelson, *Applied Life Data Analysis*, 1982, ch. 4.
  */
 export function plottingPositions(sample: readonly Observation[]): number[] {
-  const order = sample.map((_, i) => i).sort((a, b) => compare(sample[a]!, sample[b]!));
+  const order = sample.map((_, i) => i).sort((a, b) => byPlace(sample[a]!, sample[b]!));
   const positions = new Array<number>(sample.length).fill(0);
   let surviving = 1;
   order.forEach((index, i) => {
@@ -19,5 +19,5 @@ export function plottingPositions(sample: readonly Observation[]): number[] {
 }
 
 /** At the same load, pieces that broke come before pieces that held it. */
-const compare = (a: Observation, b: Observation): number =>
+const byPlace = (a: Observation, b: Observation): number =>
   observationPlace(a) - observationPlace(b) || Number(a.kind === "above") - Number(b.kind === "above");

@@ -23,7 +23,7 @@ export interface QuantileBelief {
 /**
  * The bound is that of a mixture of the families, each weighed by its likelihood to this power, so that an unlikely family
  * counts little. But a few tests cannot tell a Weibull population, with its long lower tail, from a normal one, and a Weibull
- * population taken for a normal one would be trusted too much. So a higher confidence is asked of the mixture, see `asked`.
+ * population taken for a normal one would be trusted too much. So a higher confidence is asked of the mixture, see `allowedDoubt`.
  * Both are set by simulation of the coverage, see `test/coverage.long.ts` [-].
  */
 const LIKELIHOOD_POWER = 4;
@@ -35,7 +35,7 @@ const LEAST_TOLD_SHARE = 0.01;
  * families lie far apart compared with the width of a bound. It is larger for censored tests, whose bounds are cautious anyway,
  * and if scatter between batches hides the family.
  */
-function asked(confidence: number, { results, censored, batchScatter }: Evidence): number {
+function allowedDoubt(confidence: number, { results, censored, batchScatter }: Evidence): number {
   const doubt = 1 - confidence;
   const family = 0.585 + 0.3 / results + (censored ? 0.4 * Math.min(1, 5 / results) : 0);
   const power = 0.4 * (1 - 2 / results);
@@ -84,7 +84,7 @@ export function quantileBelief(
     families: likely.filter(({ share }) => share > LEAST_TOLD_SHARE).map(({ name }) => name),
     lowerBound: (confidence) => ({
       family: likely[0]!.name,
-      value: unit * Math.exp(rootOf(above, asked(confidence, evidence))),
+      value: unit * Math.exp(rootOf(above, allowedDoubt(confidence, evidence))),
     }),
   };
 }

@@ -65,11 +65,11 @@ export function regressionCovariance(
     const w = found / (assumed * assumed);
     for (const i of of) for (const j of of) middle[i]![j]! += w;
   }
-  const half = inverse.map((row) => times(row, middle));
-  return half.map((row) => times(row, inverse));
+  const half = inverse.map((row) => rowTimesMatrix(row, middle));
+  return half.map((row) => rowTimesMatrix(row, inverse));
 }
 
-function times(row: Float64Array, matrix: readonly Float64Array[]): Float64Array {
+function rowTimesMatrix(row: Float64Array, matrix: readonly Float64Array[]): Float64Array {
   const out = new Float64Array(row.length);
   for (let k = 0; k < row.length; k++) {
     const [x, other] = [row[k]!, matrix[k]!];

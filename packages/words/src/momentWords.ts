@@ -102,7 +102,7 @@ export function placedMoment(language: Language, rig: Rig, moment: Moment, gaveW
 }
 
 /** The events of lines, parts and walker in a run, in order. Tapes are made to part, so they are only counted. */
-function happenings(
+function toldEvents(
   language: Language,
   rig: Rig,
   { events }: Recording,
@@ -129,7 +129,7 @@ export function runSentences(
 ): readonly string[] {
   const say = sayIn(language);
   const { standing, walker, peaks } = recording;
-  const happened = happenings(language, rig, recording, gaveWay);
+  const happened = toldEvents(language, rig, recording, gaveWay);
   return [
     say("run.line", { rig: rig.name, span: length(rig.span) }),
     say("run.sag", { sag: drop(standing.sag) }),

@@ -13,13 +13,13 @@ export function storySentences(language: Language, rig: Rig, run: WhatIfOutcome)
   const say = sayIn(language);
   if (!run.ok || !run.peaks) return [troubleText(language, rig, run.trouble)];
   const said = run.gaveWay
-    .filter(besides(run))
+    .filter(isToldApart(run))
     .map(({ part, time }) => say("story.gaveWay", { part: capital(partName(say, rig, part)), time: seconds(time) }));
   return [fateSentence(language, run), ...said, say("story.pull", { pull: load(run.peaks.leash) })];
 }
 
 /** The parting of the leash is told as the fate of the walker. */
-const besides =
+const isToldApart =
   ({ lostBecause }: WhatIfOutcome) =>
   ({ part }: WhatIfOutcome["gaveWay"][number]): boolean =>
     !(lostBecause === "leash" && part === "leash");
@@ -48,7 +48,7 @@ function fateSentence(language: Language, run: WhatIfOutcome): string {
 export function fateText(language: Language, rig: Rig, run: WhatIfOutcome): string {
   const say = sayIn(language);
   if (!run.ok) return say("fate.notRun");
-  const parts = run.gaveWay.filter(besides(run)).map(({ part }) => lowered(partName(say, rig, part)));
+  const parts = run.gaveWay.filter(isToldApart(run)).map(({ part }) => lowered(partName(say, rig, part)));
   const also = parts.length === 0 ? [] : [say("fate.gaveWay", { parts: listed(parts), count: parts.length })];
   return listed([shortFate(language, run), ...also], "semicolon");
 }

@@ -33,7 +33,7 @@ export function verdictWord(language: Language, { verdict, reasons = [] }: Worde
 export function verdictSentence(language: Language, rig: Rig, outcome: Outcome): string {
   const say = sayIn(language);
   const [gravest] = outcome.reasons;
-  const said = [gravest ? reasonText(language, rig, outcome, gravest) : holding(say, rig, outcome)];
+  const said = [gravest ? reasonText(language, rig, outcome, gravest) : holderText(say, rig, outcome)];
   said.push(...follows(say, outcome, gravest));
   said.push(...others(language, rig, outcome));
   const gap = outcome.search.gaps.find((one) => one.kind === "events");
@@ -192,7 +192,7 @@ function placed(part: PartOutcome, { at, reason }: ClassOutcome): Pick<PartOutco
   return at === undefined || reason === undefined ? part : { id: part.id, weakest: { at, reason } };
 }
 
-function holding(say: Say, rig: Rig, outcome: Outcome): string {
+function holderText(say: Say, rig: Rig, outcome: Outcome): string {
   const part = partOf(outcome, outcome.leastMargin!);
   const least = governingOf(part)!;
   return say("verdict.holdsAll", {

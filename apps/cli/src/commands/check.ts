@@ -55,7 +55,7 @@ export async function check(file: string, options: CheckOptions): Promise<void> 
       ? jsonText(outcomeData(rig, outcome, outlook))
       : checkText(rig, outcome, { all, why, singles, outlook }),
   );
-  leave(rig, outcome, options.require === true);
+  setExitCode(rig, outcome, options.require === true);
 }
 
 /** A question about the whole rig is not answered from a part of the search. */
@@ -68,7 +68,7 @@ function refusePartial({ whatIf, set, accuracy }: CheckOptions): void {
   if (why.length > 0) throw new CommandFailure(EXIT.input, why);
 }
 
-function leave(rig: Rig, outcome: Outcome, required: boolean): void {
+function setExitCode(rig: Rig, outcome: Outcome, required: boolean): void {
   const failed = failedRuns(rig, outcome);
   for (const line of failed) message(line);
   if (failed.length > 0) process.exitCode = EXIT.audit;

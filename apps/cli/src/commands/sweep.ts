@@ -60,11 +60,11 @@ export async function sweep(file: string, options: SweepCommandOptions): Promise
   const text = options.json ? jsonText(sweepData(named, swept, taken)) : sweepText(named, swept, taken);
   if (out) writeOutFile(out, `${text}\n`);
   else print(text);
-  leave(swept);
+  setExitCode(swept);
 }
 
 /** A value at which every run failed has no number. */
-function leave({ points }: Swept): void {
+function setExitCode({ points }: Swept): void {
   const failed = points.filter((one) => one.runs === 0);
   for (const { change } of failed) message(`${changeText(change)}: ${say("trouble.draw")}`);
   if (failed.length > 0) process.exitCode = EXIT.audit;

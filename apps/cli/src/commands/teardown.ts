@@ -147,7 +147,7 @@ function learnt(file: string, results: string, options: TeardownOptions): void {
   const share = shareOf(options.share);
   const { rig, record, tests } = readGiven(file, options);
   const reading = readResults(readText(results, LARGEST_BYTES.breakLog));
-  if (!reading.ok) throw rowless(reading.faults) ? noRows(results) : logFaults(results, reading.faults);
+  if (!reading.ok) throw isWithoutRows(reading.faults) ? noRows(results) : logFaults(results, reading.faults);
   const found = teardownLearnt({ rig, record, on: options.on, before: tests, results: reading.tests, share });
   if (found.counted === 0) {
     const materials = listed(found.materials);
@@ -159,7 +159,7 @@ function learnt(file: string, results: string, options: TeardownOptions): void {
 }
 
 /** A log without a row that was filled in. */
-const rowless = (faults: readonly { readonly got: FactValue }[]) =>
+const isWithoutRows = (faults: readonly { readonly got: FactValue }[]) =>
   faults.length === 1 &&
   faults.some(({ got }) => typeof got === "object" && "code" in got && got.code === "got.headerOnly");
 

@@ -25,16 +25,16 @@ export async function lockShard(folder: string, { index, of }: Shard): Promise<S
   const path = join(folder, `runs-${index}-of-${of}.lock`);
   const mine = `${hostname()} ${process.pid} ${randomUUID()}\n`;
   for (let tries = 0; tries < 3; tries++) {
-    if (taken(path, mine)) return held(path, mine);
+    if (takesLock(path, mine)) return held(path, mine);
     await takeAwayIfDead(path, () => {
-      throw new CommandFailure(EXIT.input, [saySweep("study.locked", { file: path, who: holder(path) ?? "" })]);
+      throw new CommandFailure(EXIT.input, [saySweep("study.locked", { file: path, who: lockText(path) ?? "" })]);
     });
   }
-  throw new CommandFailure(EXIT.input, [saySweep("study.locked", { file: path, who: holder(path) ?? "" })]);
+  throw new CommandFailure(EXIT.input, [saySweep("study.locked", { file: path, who: lockText(path) ?? "" })]);
 }
 
 /** The lock is written beside its place first, so that nobody meets a lock without its text. */
-function taken(path: string, mine: string): boolean {
+function takesLock(path: string, mine: string): boolean {
   const beside = `${path}.${randomUUID()}`;
   writeFileSync(beside, mine);
   try {
@@ -60,12 +60,12 @@ function held(path: string, mine: string): ShardLock {
   return {
     release() {
       clearInterval(beat);
-      if (holder(path) === mine) rmSync(path, { force: true });
+      if (lockText(path) === mine) rmSync(path, { force: true });
     },
   };
 }
 
-function holder(path: string): string | undefined {
+function lockText(path: string): string | undefined {
   try {
     return readFileSync(path, "utf8");
   } catch {
@@ -75,13 +75,13 @@ function holder(path: string): string | undefined {
 
 /** Takes a lock away whose program has ended; calls `alive` when it has not. */
 async function takeAwayIfDead(path: string, alive: () => never): Promise<void> {
-  const text = holder(path);
+  const text = lockText(path);
   if (text === undefined) return;
   const [host = "", pid = ""] = text.split(" ");
   if (host === hostname() && pid !== "") {
     if (isRunning(Number(pid))) alive();
   } else if (!(await isSilent(path))) alive();
-  if (holder(path) !== text) return;
+  if (lockText(path) !== text) return;
   const aside = `${path}.${randomUUID()}`;
   try {
     renameSync(path, aside);

@@ -63,7 +63,7 @@ export function sampleFrame(live: LiveFrame, time: number): void {
   const before = Math.floor(at);
   const after = Math.min(before + 1, last);
   const share = at - before;
-  blend(frames.positions, before, after, share, live.positions);
+  blendFrames(frames.positions, before, after, share, live.positions);
   blendTensions(frames.tensions, before, after, share, live.tensions);
   for (let k = 0; k < 2; k++) {
     const [a, b] = [frames.ringAt[2 * before + k]!, frames.ringAt[2 * after + k]!];
@@ -90,7 +90,7 @@ function velocity(live: LiveFrame, before: number, after: number): Float64Array 
   return walkerVelocity;
 }
 
-function blend(all: Float32Array, before: number, after: number, share: number, out: Float32Array): void {
+function blendFrames(all: Float32Array, before: number, after: number, share: number, out: Float32Array): void {
   const n = out.length;
   for (let i = 0; i < n; i++) {
     const a = all[before * n + i]!;

@@ -23,7 +23,7 @@ export function sweepPlot(rig: Rig, swept: Swept, names: readonly string[]): Plo
   return second ? mapPlot(rig, swept, [first!, second], names) : curvePlot(rig, swept, first!, names[0]!);
 }
 
-const common = (rig: Rig, swept: Swept) =>
+const commonWords = (rig: Rig, swept: Swept) =>
   ({ figure: "sweep", of: swept.rigName, title: words.head(rig, swept), strength: "y", height: AXES_HEIGHT }) as const;
 
 function curvePlot(rig: Rig, swept: Swept, knob: Knob, name: string): Plot {
@@ -32,7 +32,7 @@ function curvePlot(rig: Rig, swept: Swept, knob: Knob, name: string): Plot {
   const curve = line ?? [];
   const [x, y] = [knobAxis(knob, name), valueAxis(swept)];
   return {
-    ...common(rig, swept),
+    ...commonWords(rig, swept),
     notes: [words.say(isApart(knob) ? "curve.apart" : "curve.how")],
     x,
     y,
@@ -136,7 +136,7 @@ function mapPlot(rig: Rig, swept: Swept, [first, second]: readonly [Knob, Knob],
   const [x, y] = [knobAxis(first, names[0]!), widened(knobAxis(second, names[1]!))];
   const outline = region?.outline ?? [];
   return {
-    ...common(rig, swept),
+    ...commonWords(rig, swept),
     notes: [words.say("map.how")],
     x: widened(x, 0.22),
     y,

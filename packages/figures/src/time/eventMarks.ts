@@ -20,7 +20,7 @@ export interface EventMark {
 /** Marks of a run in the order of time. */
 export function eventMarks(recording: Recording, told?: BreaksTold): readonly EventMark[] {
   const falling = endsFalling(recording);
-  return happenings(recording).map((happening, index) => {
+  return eventGroups(recording).map((happening, index) => {
     const [{ time, kind, part }] = happening;
     return {
       key: `${kind}-${part}-${index}`,
@@ -52,7 +52,7 @@ export function endsFalling(recording: Recording): boolean {
 /** Like events no farther apart than this are told together [s]. */
 const TOGETHER_TIME = 0.1;
 
-function happenings(recording: Recording): readonly Moments[] {
+function eventGroups(recording: Recording): readonly Moments[] {
   const found: RunEvent[][] = [];
   const events = recording.events.filter(({ time }) => time <= recording.duration).sort((a, b) => a.time - b.time);
   for (const event of events) {

@@ -58,10 +58,10 @@ const SIGNAL_STYLES: Readonly<Record<SignalName, TraceStyle>> = {
 
 function signalStyle(id: SignalName, colour: keyof Palette, dash: readonly number[]): TraceStyle {
   const names = [sayTime(`trace.${id}.name`), sayTime(`trace.${id}.inWords`), sayTime(`trace.${id}.short`)] as const;
-  return style(id, names, colour, dash);
+  return traceStyle(id, names, colour, dash);
 }
 
-function style(
+function traceStyle(
   id: TraceId,
   [name, inWords, shortName]: readonly [string, string, string],
   colour: keyof Palette,
@@ -98,7 +98,12 @@ function connectionTraces(recording: Recording): readonly PlottedTrace[] {
         ? sayTime(`connectionTrace.many.${form}`, { number: i + 1 })
         : sayTime(`connectionTrace.one.${form}`);
     const names = [said("name"), said("inWords"), said("short")] as const;
-    const look = style(`connection ${i + 1}`, names, "lineConnection", [FULL_LINE, LONG_DASH, DOTS, DASH_DOT][i % 4]!);
+    const look = traceStyle(
+      `connection ${i + 1}`,
+      names,
+      "lineConnection",
+      [FULL_LINE, LONG_DASH, DOTS, DASH_DOT][i % 4]!,
+    );
     const read = { force: peak, time };
     return [{ ...look, samples: force, readAlready: true, peaks: { raw: read, filtered: read } }];
   });

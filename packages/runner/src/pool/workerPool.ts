@@ -216,7 +216,7 @@ export class WorkerPool {
     const { job } = member;
     if (job && this.#open.has(job.id)) {
       if (job.tries < MOST_TRIES) this.#waiting[job.call.rank].unshift(job);
-      else job.settle(failed("workerLost", `The computation stopped unexpectedly${bracketed(detail)}. Run it again.`));
+      else job.settle(failed("workerLost", `The computation stopped unexpectedly${inBrackets(detail)}. Run it again.`));
     }
     this.#deal();
   }
@@ -253,4 +253,4 @@ export class WorkerPool {
 }
 
 const atLeastOne = (jobs: number): number => Math.max(1, Math.floor(jobs));
-const bracketed = (detail: string): string => (detail === "" ? "" : ` (${detail})`);
+const inBrackets = (detail: string): string => (detail === "" ? "" : ` (${detail})`);

@@ -39,7 +39,7 @@ export function browserResults({
       if (!db) return keys.map(() => undefined);
       try {
         const store = db.transaction(RUNS_STORE).objectStore(RUNS_STORE);
-        const entries = await Promise.all(keys.map((key) => done<Entry | undefined>(store.get(key))));
+        const entries = await Promise.all(keys.map((key) => answerOf<Entry | undefined>(store.get(key))));
         return entries.map((entry) => entry?.result);
       } catch {
         return keys.map(() => undefined);
@@ -50,7 +50,7 @@ export function browserResults({
       try {
         const store = db?.transaction(RUNS_STORE, "readwrite").objectStore(RUNS_STORE);
         if (!store) return;
-        await done(store.put({ result, used: Date.now() } satisfies Entry, key));
+        await answerOf(store.put({ result, used: Date.now() } satisfies Entry, key));
         if (++written % WRITES_BETWEEN_TIDYING === 0) await tidy(store, mostRuns);
       } catch {
         // The result stays in memory all the same.
@@ -72,30 +72,30 @@ async function open(name: string, code: string): Promise<IDBDatabase> {
     opening.result.createObjectStore(RUNS_STORE).createIndex(USED_INDEX, USED_INDEX);
     opening.result.createObjectStore(META_STORE);
   };
-  const db = await done(opening);
+  const db = await answerOf(opening);
   // A newer version of the page wants another form of the database, so this page closes it.
   db.onversionchange = () => db.close();
   const both = db.transaction([RUNS_STORE, META_STORE], "readwrite");
   const meta = both.objectStore(META_STORE);
-  if ((await done(meta.get(CODE_KEY))) !== code) {
-    await done(both.objectStore(RUNS_STORE).clear());
-    await done(meta.put(code, CODE_KEY));
+  if ((await answerOf(meta.get(CODE_KEY))) !== code) {
+    await answerOf(both.objectStore(RUNS_STORE).clear());
+    await answerOf(meta.put(code, CODE_KEY));
   }
   return db;
 }
 
 /** Removes the results that were written longest ago. */
 async function tidy(store: IDBObjectStore, mostRuns: number): Promise<void> {
-  let over = (await done(store.count())) - mostRuns;
+  let over = (await answerOf(store.count())) - mostRuns;
   const walk = store.index(USED_INDEX).openKeyCursor();
-  for (let cursor = await done(walk); cursor && over > 0; over--) {
+  for (let cursor = await answerOf(walk); cursor && over > 0; over--) {
     store.delete(cursor.primaryKey);
     cursor.continue();
-    cursor = await done(walk);
+    cursor = await answerOf(walk);
   }
 }
 
-function done<T>(request: IDBRequest<T>): Promise<T> {
+function answerOf<T>(request: IDBRequest<T>): Promise<T> {
   return new Promise((resolve, reject) => {
     request.onsuccess = () => resolve(request.result);
     request.onerror = () => reject(request.error);

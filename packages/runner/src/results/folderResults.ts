@@ -52,7 +52,7 @@ export function folderResults({ folder, code, mostBytes = MOST_BYTES }: FolderRe
         tidied ??= tidy(folder, mostBytes);
         await tidied;
         await mkdir(place.folder, { recursive: true });
-        await writeFile(unfinished, packed(result));
+        await writeFile(unfinished, packedResult(result));
         await rename(unfinished, join(place.folder, place.name));
       } catch {
         await rm(unfinished, { force: true }).catch(() => undefined);
@@ -61,7 +61,7 @@ export function folderResults({ folder, code, mostBytes = MOST_BYTES }: FolderRe
   };
 }
 
-function packed(result: RunResult): Buffer {
+function packedResult(result: RunResult): Buffer {
   const body = serialize(result);
   return Buffer.concat([Buffer.from(`${FILE_FORMAT} ${sha256(body)}\n`), body]);
 }

@@ -31,8 +31,8 @@ export function groupDoubts(found: GroupFindings, accepted: number): GroupDoubt[
     copies(found),
     outlier(found),
     batches(found),
-    unseen(found),
-    modes(found),
+    unseenBatches(found),
+    failureModes(found),
     distribution(found, accepted),
     spread(found),
   ].flat();
@@ -69,14 +69,14 @@ function batches({ batches: test, tests }: GroupFindings): GroupDoubt[] {
 }
 
 /** Cases that the tests cannot show, and that the value therefore does not cover. */
-function unseen({ tests }: GroupFindings): GroupDoubt[] {
+function unseenBatches({ tests }: GroupFindings): GroupDoubt[] {
   const named = new Set(tests.flatMap((t) => (t.batch === undefined || t.batch === "" ? [] : [t.batch])));
   if (tests.length < 3 || named.size > 1) return [];
   const code = named.size === 1 ? "doubt.oneBatch" : "doubt.noBatches";
   return [{ kind: "batchesUnseen", message: doubtFact(code, {}) }];
 }
 
-function modes({ tests }: GroupFindings): GroupDoubt[] {
+function failureModes({ tests }: GroupFindings): GroupDoubt[] {
   const broke = tests.filter(({ outcome }) => outcome === "broke");
   const names = [...new Set(broke.flatMap(({ failureMode }) => failureMode ?? []))];
   if (names.length < 2) return [];

@@ -87,12 +87,12 @@ function familyReport(sample: readonly Observation[], fit: Fit): FamilyReport {
     fit,
     median: interval(0.5),
     fivePercent: interval(1 - CHARACTERISTIC_CONTENT),
-    ...(testable ? { goodness: andersonDarling(values, fit.family, unbiased(values, fit)) } : {}),
+    ...(testable ? { goodness: andersonDarling(values, fit.family, withUnbiasedSpread(values, fit)) } : {}),
   };
 }
 
 /** The published significance levels go with n − 1 in the normal families' spread, not with the likelihood's n. */
-function unbiased(values: readonly number[], fit: Fit): Fit {
+function withUnbiasedSpread(values: readonly number[], fit: Fit): Fit {
   if (fit.family === "weibull") return fit;
   return { ...fit, logScale: fit.logScale + 0.5 * Math.log(values.length / (values.length - 1)) };
 }

@@ -76,17 +76,17 @@ function fallAndSheathFactors(
   leashFalls: (falls: number) => StrengthFactor,
 ): StrengthFactor[] {
   return [
-    ...known(falls, leashFalls, {
+    ...leashFieldFactors(falls, leashFalls, {
       field: "leash.falls",
       what: "the number of falls that the leash has held",
     }),
     ...(stock.form === "webbing"
       ? []
-      : known(sheathSlip, sheathSlipFactor, {
+      : leashFieldFactors(sheathSlip, sheathSlipFactor, {
           field: "leash.sheathSlip",
           what: "whether the leash's sheath has slipped",
         })),
-    ...known(glazed, heatFactor, {
+    ...leashFieldFactors(glazed, heatFactor, {
       field: "leash.glazed",
       what: "whether heat has glazed the leash",
     }),
@@ -98,7 +98,7 @@ interface LeashField {
   readonly what: string;
 }
 
-function known(
+function leashFieldFactors(
   quantity: number | undefined,
   factor: (quantity: number) => StrengthFactor,
   { field, what }: LeashField,

@@ -87,7 +87,7 @@ export function loadPosterior(parts: readonly ReliabilityPart[], { deviates, loa
     const logs = loads.map((row) => Math.log(Math.max(1, row[i]!)));
     return loaded[i]!.every(Boolean) ? regression(logs, centred, ratios) : someLoad(logs, loaded[i]!);
   });
-  const correlation = shrunk(found.map(({ residuals }) => residuals));
+  const correlation = shrunkCorrelations(found.map(({ residuals }) => residuals));
   const root = choleskyRoot(correlation);
   const count = parts.length;
   /** Standard normal deviates, correlated like the chance parts. */
@@ -224,7 +224,7 @@ function someLoad(logs: readonly number[], loaded: readonly boolean[]): PartPost
  * Correlations, drawn towards 0 by the amount that few draws leave open: J. Schäfer & K. Strimmer, Statistical Applications in
  * Genetics and Molecular Biology 4 (2005), no. 32.
  */
-function shrunk(residuals: readonly Float64Array[]): number[][] {
+function shrunkCorrelations(residuals: readonly Float64Array[]): number[][] {
   const lengths = residuals.map((row) => Math.sqrt(row.reduce((sum, one) => sum + one ** 2, 0)));
   const raw = residuals.map((a, i) =>
     residuals.map((b, j) => {

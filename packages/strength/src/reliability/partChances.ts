@@ -93,7 +93,7 @@ export function* failureChances(
     found.push(believed({ parts, posterior, strength, wholes, patterns }, random, samples));
     yield (b + 1) / beliefs;
   }
-  return concluded(parts, wholes, posterior, found);
+  return chancesFound(parts, wholes, posterior, found);
 }
 
 interface Whole {
@@ -162,7 +162,7 @@ function believed({ parts, posterior, strength, wholes, patterns }: Model, rando
   const union = unionChance({ means, covariance }, random, samples, cases);
   const fails = wholes.map(({ of }) => {
     if (of.length === 1) return union.each[of[0]!]!;
-    return unionChance(only({ means, covariance }, of), random, samples, casesWith(cases, of)).any;
+    return unionChance(marginsOf({ means, covariance }, of), random, samples, casesWith(cases, of)).any;
   });
   return { ...union, any: Math.max(union.any, ...fails), fails, loads };
 }
@@ -182,7 +182,7 @@ function casesOf(patterns: Model["patterns"], random: Random): readonly LoadCase
   return patterns.map(({ has }, p) => ({ chance: weights[p]! / total, has }));
 }
 
-const only = ({ means, covariance }: NormalMargins, of: readonly number[]): NormalMargins => ({
+const marginsOf = ({ means, covariance }: NormalMargins, of: readonly number[]): NormalMargins => ({
   means: of.map((i) => means[i]!),
   covariance: of.map((i) => of.map((j) => covariance[i]![j]!)),
 });
@@ -190,7 +190,7 @@ const only = ({ means, covariance }: NormalMargins, of: readonly number[]): Norm
 const casesWith = (cases: readonly LoadCase[], of: readonly number[]): readonly LoadCase[] =>
   cases.map(({ chance, has }) => ({ chance, has: of.map((i) => has[i]!) }));
 
-function concluded(
+function chancesFound(
   parts: readonly ReliabilityPart[],
   wholes: readonly Whole[],
   { loaded }: LoadPosterior,

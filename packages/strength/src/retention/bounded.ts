@@ -9,14 +9,14 @@ export const isBelow = ({ result }: BreakTest): boolean => result.kind === "belo
 export function beyondBound(test: BreakTest, centre: number, deviation: number, offset: number) {
   const { result } = test;
   const z = (load: number) => (Math.log(load) - offset - centre) / deviation;
-  if (result.kind === "above") return truncated(centre, deviation, z(result.value), Number.POSITIVE_INFINITY);
-  if (result.kind === "below") return truncated(centre, deviation, Number.NEGATIVE_INFINITY, z(result.value));
-  if (result.kind === "between") return truncated(centre, deviation, z(result.from), z(result.to));
+  if (result.kind === "above") return truncatedNormal(centre, deviation, z(result.value), Number.POSITIVE_INFINITY);
+  if (result.kind === "below") return truncatedNormal(centre, deviation, Number.NEGATIVE_INFINITY, z(result.value));
+  if (result.kind === "between") return truncatedNormal(centre, deviation, z(result.from), z(result.to));
   return { mean: z(result.value) * deviation + centre, kept: 1 };
 }
 
 /** Mean of a normal deviate between two bounds, and 1 less its variance ratio (Tallis 1961). */
-function truncated(centre: number, deviation: number, low: number, high: number) {
+function truncatedNormal(centre: number, deviation: number, low: number, high: number) {
   // Far out in a tail the mean lies at the nearer bound, to within rounding.
   if (low > 8) return { mean: centre + deviation * Math.min(low + 1 / low, high), kept: 1 };
   if (high < -8) return { mean: centre + deviation * Math.max(high + 1 / high, low), kept: 1 };

@@ -112,7 +112,7 @@ export function stockModel(stock: LineStock, tests: readonly BreakTest[]): Stock
     all: [levelPrior(states), ...ofBatches, ...wearPriors(wears, states)],
     withoutBelow: [
       // If no test of the stock tells a load that it held, the level errs as built in.
-      telling.length === 0 ? same(builtInVariance(textileMake(stock.id)).common) : levelPrior(telling),
+      telling.length === 0 ? fixedVariance(builtInVariance(textileMake(stock.id)).common) : levelPrior(telling),
       ...ofBatches,
       ...wearPriors(wears, telling),
     ],
@@ -154,11 +154,11 @@ export function stockModel(stock: LineStock, tests: readonly BreakTest[]): Stock
   };
 }
 
-const same = (variance: number): Coefficient => ({ assumed: variance, found: variance });
+const fixedVariance = (variance: number): Coefficient => ({ assumed: variance, found: variance });
 const isNew = ({ doses }: StockState) => doses.length === 0;
 const countOf = (lists: readonly (readonly unknown[])[]) => lists.reduce((sum, list) => sum + list.length, 0);
 const levelPrior = (states: readonly StockState[]) =>
-  same((states.some(isNew) ? LEVEL_SPREAD_TESTED : LEVEL_SPREAD_UNTESTED) ** 2);
+  fixedVariance((states.some(isNew) ? LEVEL_SPREAD_TESTED : LEVEL_SPREAD_UNTESTED) ** 2);
 
 function statesOf(stock: LineStock, tests: readonly BreakTest[]): StockState[] {
   const used = testsOfStock(tests, stock).flatMap(({ use, tests: alike }) => {
@@ -210,7 +210,7 @@ function wearPriors(wears: ReadonlyMap<WearId, WearKnots>, states: readonly Stoc
   return [...wears.values()].flatMap(({ id, variances }) => {
     const carrying = states.filter((state) => carries(state, id));
     const width = toldApart(id, carrying, states) ? TESTED_VARIANCE_RATIO : 1;
-    return variances.map((variance, k) => same(Math.max(1e-9, width * (variance - (variances[k - 1] ?? 0)))));
+    return variances.map((variance, k) => fixedVariance(Math.max(1e-9, width * (variance - (variances[k - 1] ?? 0)))));
   });
 }
 

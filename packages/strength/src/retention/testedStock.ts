@@ -83,8 +83,8 @@ function factorsOfStock(stock: LineStock, tests: readonly BreakTest[], invented:
 function wetFactorsOnly(stock: LineStock, limits: readonly WetLimit[], invented: boolean): StockFactors {
   const builtIn = builtInFactors(stock);
   if (limits.length === 0) return builtIn;
-  const bound = new WetBound(undefined, limits, () => false, togetherLine(stock, sayer(invented)));
-  const sure = unlearnt(stock, 0);
+  const bound = new WetBound(undefined, limits, () => false, togetherLine(stock, basisSayer(invented)));
+  const sure = builtInErrors(stock, 0);
   const known = (factor: StrengthFactor, term: StateTerm | "level"): StrengthFactor => ({
     ...factor,
     learnt: knowTogether(termOf(sure(factor, term), term), bound),
@@ -98,7 +98,7 @@ function wetFactorsOnly(stock: LineStock, limits: readonly WetLimit[], invented:
 export function testedFactors(stock: LineStock, model: StockModel | undefined, invented = false): StockFactors {
   const builtIn = builtInFactors(stock);
   if (model === undefined) return builtIn;
-  const say = sayer(invented);
+  const say = basisSayer(invented);
   const wears = new Map<WearId, LearntWear>();
   const level = levelFactor(model, builtIn.level(), say);
   const [{ wide }, { own }] = [levelWidth(model), level.learnt!];
@@ -106,7 +106,7 @@ export function testedFactors(stock: LineStock, model: StockModel | undefined, i
   const dry = new StateStrength(model, { wide, own: own * own }, line);
   const isKnown = (id: WearId) => model.wears.has(id);
   const together = model.wet.length === 0 ? dry : new WetBound(dry, model.wet, isKnown, line);
-  const sure = unlearnt(stock, model.means.length);
+  const sure = builtInErrors(stock, model.means.length);
   const known = (factor: StrengthFactor, term: StateTerm | "level"): StrengthFactor => ({
     ...factor,
     learnt: knowTogether(termOf({ ...(factor.learnt ?? sure(factor, term)) }, term), together),
@@ -132,7 +132,7 @@ type WearMaker = (id: WearId, dose: number, factor: StrengthFactor, curves: read
  * Gives factors without dry tests their built-in spread, beside factors that have tests. Every cause has a deviate of its own,
  * from `first` on.
  */
-function unlearnt(stock: LineStock, first: number): (factor: StrengthFactor, term: StateTerm | "level") => Learnt {
+function builtInErrors(stock: LineStock, first: number): (factor: StrengthFactor, term: StateTerm | "level") => Learnt {
   const deviates = new Map<WearId | "level", number>();
   return ({ spread, shared }, term) => {
     const id = term === "level" ? term : term.id;
@@ -209,7 +209,7 @@ const levelWidth = ({ newTests, freedom }: StockModel) => ({
 type Say = (kind: Basis["kind"], note: Note) => Basis;
 
 /** A factor from invented tests is never called tested. */
-const sayer =
+const basisSayer =
   (invented: boolean): Say =>
   (kind, note) =>
     invented ? { kind: "assumed", note: noteFact("basis.invented", { note: within(note) }) } : { kind, note };

@@ -128,11 +128,11 @@ function quickPlace(rig: Rig, stock: LineStock, now: PlaceStrength, asked: Asked
   };
   const whole = (factors: StockFactors) => placeStrength(rig, now.place, withFactors(stock, factors));
   // The trial doubles the spread of every factor, so that a factor that was missed would show.
-  const trial = unsure(builtInFactors(stock));
+  const trial = withDoubleSpread(builtInFactors(stock));
   return Math.abs(quick(trial).sigmaLog - whole(trial).sigmaLog) < 1e-9 ? quick : whole;
 }
 
-function unsure(factors: StockFactors): StockFactors {
+function withDoubleSpread(factors: StockFactors): StockFactors {
   const twice = (factor: StrengthFactor): StrengthFactor => ({ ...factor, spread: 2 * factor.spread + 0.01 });
   return {
     level: () => twice(factors.level()),

@@ -66,7 +66,7 @@ export function webbingSamples(hung: HungWebbing, taken: readonly Extent[] = [])
   const shown = new Set(spots.filter((spot) => taken.some((one) => inside(spot, one))));
   for (const spot of spots) {
     if (shown.has(spot)) continue;
-    const piece = spot.window ?? windowOf(together(spot, spots), hung.state);
+    const piece = spot.window ?? windowOf(spotsTogether(spot, spots), hung.state);
     const why = piece === undefined ? "nearEnd" : used.some((one) => overlap(one, piece)) ? "tooNear" : undefined;
     if (why !== undefined) {
       cannot.push({ ...placeOf(hung, spot.kind), from: spot.from, to: spot.to, why });
@@ -133,7 +133,7 @@ function endSpot(state: WebbingState, side: AnchorName, end: LineEnd): Spot {
 }
 
 /** A spot and those beside it that fit between the same grips, such as marks that re-tensioning has moved by a hand's width. */
-function together(spot: Spot, spots: readonly Spot[]): Extent {
+function spotsTogether(spot: Spot, spots: readonly Spot[]): Extent {
   return spots
     .filter((one) => one.window === undefined)
     .sort((a, b) => Math.abs(middleOf(a) - middleOf(spot)) - Math.abs(middleOf(b) - middleOf(spot)))
@@ -264,7 +264,7 @@ interface Cell extends Extent {
 /** Pieces side by side in every stretch that is long enough, from the middle outwards; in loaded webbing where there is some. */
 function stretchSamples(hung: HungWebbing, used: readonly Extent[], spots: readonly Spot[]): FoundSamples {
   const { state } = hung;
-  const free = without([{ from: state.from, to: state.to }], [...used, ...spots]);
+  const free = stretchesWithout([{ from: state.from, to: state.to }], [...used, ...spots]);
   const zones = fallZones(state.marks);
   const { from, to } = state.placement!;
   const borders = [...zones.flatMap((zone) => [zone.from, zone.to]), from, to];
@@ -275,7 +275,7 @@ function stretchSamples(hung: HungWebbing, used: readonly Extent[], spots: reado
   const numbers = [...new Set([0, ...zones.map((zone) => zone.falls)])].sort((a, b) => b - a);
   for (const falls of numbers) {
     const kind = falls > 0 ? "fallZone" : "sunOnly";
-    const left = without(free, samplesAt(samples));
+    const left = stretchesWithout(free, samplesAt(samples));
     const cells = left.flatMap((stretch) => cellsOf(stretch, borders, zones, { from, to }));
     const slots = slotsOf(cells.filter((cell) => cell.falls === falls));
     for (const piece of slots) samples.push(makeSample(hung, { kind, piece, shown: [], falls, others: [] }));
@@ -350,7 +350,7 @@ function slotsOf(cells: readonly Cell[]): Extent[] {
 }
 
 /** Stretches less the pieces that are taken out of them. */
-function without(stretches: readonly Extent[], taken: readonly Extent[]): Extent[] {
+function stretchesWithout(stretches: readonly Extent[], taken: readonly Extent[]): Extent[] {
   return taken.reduce<Extent[]>(
     (left, one) =>
       left.flatMap((stretch) => {

@@ -18,7 +18,7 @@ export interface RecordedState {
 export function addedCondition(written: Condition, recorded: RecordedState): Condition {
   const monthsOutside = added(written.monthsOutside, recorded.monthsOutside);
   const sunMonths = added(conditionSunMonths(written), recorded.sunMonths);
-  const ageYears = oldest(added(written.ageYears, recorded.reach.months / 12), recorded.ageYears);
+  const ageYears = olderOf(added(written.ageYears, recorded.reach.months / 12), recorded.ageYears);
   const wet = written.wet === true || (recorded.wet ?? written.wet);
   return {
     ...(monthsOutside === undefined ? {} : { monthsOutside }),
@@ -33,6 +33,6 @@ export function added(written: number | undefined, recorded: number): number | u
   return written === undefined ? undefined : written + recorded;
 }
 
-function oldest(a: number | undefined, b: number | undefined): number | undefined {
+function olderOf(a: number | undefined, b: number | undefined): number | undefined {
   return a === undefined || b === undefined ? (a ?? b) : Math.max(a, b);
 }

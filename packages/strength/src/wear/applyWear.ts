@@ -60,7 +60,7 @@ export function applyWear(rig: Rig, record: WearRecord, on: string | PlainDate):
   const hanging = state.webbings.filter((w) => w.placement && rigMatch(rig, w.placement.rig));
   const parts = state.parts.filter((part) => rigMatch(rig, part.rig));
   const flags = state.flags.filter((f) => hanging.some((w) => w.id === f.webbing)).map((f) => f.message);
-  const notes = [...flags, ...own.notes, ...matchNotes(rig, hanging, parts), ...unspoken(rig, hanging, state)];
+  const notes = [...flags, ...own.notes, ...matchNotes(rig, hanging, parts), ...silentLineNotes(rig, hanging, state)];
   notes.push(...otherRigNotes(rig, otherReferences(record, state, silentLines(rig, hanging).length > 0)));
   if (hanging.length + parts.length > 0) notes.push(...climateNotes(record));
   const worn: Worn = { rig, notes, needs: [] };
@@ -117,7 +117,7 @@ function otherReferences({ parts, plans }: WearRecord, { webbings }: WearState, 
 }
 
 /** Notes on lines that the record does not have on that date: they stay as in the rig document, whatever the date. */
-function unspoken(rig: Rig, hanging: readonly WebbingState[], { on, webbings }: WearState): NoteFact[] {
+function silentLineNotes(rig: Rig, hanging: readonly WebbingState[], { on, webbings }: WearState): NoteFact[] {
   const silent = silentLines(rig, hanging);
   if (silent.length === 0) return [];
   const rigs = [...new Set(webbings.flatMap(({ placement }) => placement?.rig ?? []))].filter(

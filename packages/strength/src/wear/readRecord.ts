@@ -46,19 +46,19 @@ export function readWearRecord(input: unknown): WearReading {
   const record = build(read.data);
   const issues = [
     ...record.webbings.flatMap((webbing, i) => checkWebbing(webbing, `webbings[${i}]`)),
-    ...repeated(
+    ...repeatedNames(
       record.webbings.map((w) => w.id),
       "webbings",
       "id",
     ),
     ...samePlaceFaults(record.webbings),
     ...record.parts.flatMap((part, i) => checkPart(part, `parts[${i}]`)),
-    ...repeated(
+    ...repeatedNames(
       record.parts.map(({ part, rig }) => recordFact("part.ofRig", { part, rig })),
       "parts",
       "part",
     ),
-    ...repeated(
+    ...repeatedNames(
       record.plans.map(({ rig }) => rig),
       "plans",
       "rig",
@@ -146,7 +146,7 @@ function build(read: ReadWear): WearRecord {
   };
 }
 
-function repeated(names: readonly FactValue[], list: string, key: string): RecordIssue[] {
+function repeatedNames(names: readonly FactValue[], list: string, key: string): RecordIssue[] {
   return names.flatMap((name, i) =>
     names.findIndex((other) => sameFact(other, name)) === i
       ? []

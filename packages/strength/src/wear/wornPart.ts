@@ -71,15 +71,15 @@ export function withPart(rig: Rig, part: string, put: Put): Rig | undefined {
   if (part === "leash") return { ...rig, leash: put(rig.leash) };
   if (part === "harness") return { ...rig, harness: put(rig.harness) };
   if (group === "ring") {
-    const rings = replaced(rig.rings, Number(list ?? 0), put);
+    const rings = withReplaced(rig.rings, Number(list ?? 0), put);
     return rings && { ...rig, rings };
   }
   if (group === "connection" && rig.backup !== undefined) {
-    const connections = replaced(rig.backup.connections, Number(list), put);
+    const connections = withReplaced(rig.backup.connections, Number(list), put);
     return connections && { ...rig, backup: { ...rig.backup, connections } };
   }
   if ((group === "anchorA" || group === "anchorB") && (list === "hardware" || list === "points")) {
-    const parts = replaced(rig[group][list], Number(index), put);
+    const parts = withReplaced(rig[group][list], Number(index), put);
     return parts && { ...rig, [group]: { ...rig[group], [list]: parts } };
   }
   return undefined;
@@ -96,7 +96,7 @@ export function partOf(rig: Rig, id: string): Conditioned | undefined {
 }
 
 /** The list with one part put anew; undefined when it has no such part. */
-function replaced<T extends object>(parts: readonly T[], at: number, put: (part: T) => T): T[] | undefined {
+function withReplaced<T extends object>(parts: readonly T[], at: number, put: (part: T) => T): T[] | undefined {
   if (parts[at] === undefined) return undefined;
   return parts.map((part, i) => (i === at ? put(part) : part));
 }

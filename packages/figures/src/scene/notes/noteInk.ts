@@ -65,8 +65,8 @@ function drawDimension({ ink, palette, project, width, height }: NotesCanvas, no
   ink.lineWidth = 1;
   ink.strokeStyle = palette.softInk;
   ink.beginPath();
-  witness(ink, note, note.a, p, project);
-  witness(ink, note, note.b, q, project);
+  drawWitnessLine(ink, note, note.a, p, project);
+  drawWitnessLine(ink, note, note.b, q, project);
   ink.stroke();
   ink.globalAlpha = 1;
   // The number stands at the middle of the visible piece of the line.
@@ -85,7 +85,7 @@ function tick(ink: Ink, at: Float64Array): void {
   ink.lineTo(at[0]! + 4.5, at[1]! - 4.5);
 }
 
-function witness(ink: Ink, note: SceneNote, end: Float64Array, at: Float64Array, project: Projector): void {
+function drawWitnessLine(ink: Ink, note: SceneNote, end: Float64Array, at: Float64Array, project: Projector): void {
   project(note.witness, end[1]!, end[2]!, w);
   if (w[2] !== 1) return;
   const dx = at[0]! - w[0]!;

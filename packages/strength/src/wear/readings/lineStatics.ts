@@ -36,12 +36,12 @@ export function standing(rig: Rig, pretension: number, { walker, at }: Load): Lo
   // With more sag the line's path gets longer. Its tension falls, so its stretched length gets shorter: there is one root.
   for (let i = 0; i < 200 && high - low > 1e-13 * high; i++) {
     const sag = (low + high) / 2;
-    const { lengths, mean } = shape(rig, { sag, horizontal: moment / sag, weight, xA, xB });
+    const { lengths, mean } = lineShape(rig, { sag, horizontal: moment / sag, weight, xA, xB });
     if (lengths[0] + lengths[1] < stretchedLength(mean)) low = sag;
     else high = sag;
   }
   const sag = (low + high) / 2;
-  return { sag, tension: shape(rig, { sag, horizontal: moment / sag, weight, xA, xB }).most };
+  return { sag, tension: lineShape(rig, { sag, horizontal: moment / sag, weight, xA, xB }).most };
 }
 
 interface Shape {
@@ -53,7 +53,7 @@ interface Shape {
 }
 
 /** Lengths of the two halves and their tensions. */
-function shape(rig: Rig, { sag, horizontal, weight, xA, xB }: Shape) {
+function lineShape(rig: Rig, { sag, horizontal, weight, xA, xB }: Shape) {
   const rise = rig.rise / rig.span;
   const half = (x: number, drop: number) => {
     const straight = Math.hypot(x, drop);
