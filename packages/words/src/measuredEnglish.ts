@@ -44,7 +44,7 @@ export const MEASURED_ENGLISH = {
   "use.all": "The recording covers the whole catch.",
   "use.noImpulse":
     "The recording does not cover the whole catch: there is no impulse to compare, and the peak is a least value.",
-  "use.part": "What is noted above bears on the catch: it pulled at least what was measured, and maybe more.",
+  "use.part": "The faults noted above lie in the catch: it pulled at least the measured force, and maybe more.",
   failed: "{count} {count|draw|draws} gave no numbers to trust and {count|is|are} left out.",
   "why.noDraws": "no draw of the model gave numbers to trust: {list}",
   "why.noOverlap":

@@ -91,7 +91,7 @@ export const SWEEP_ENGLISH = {
   "drawn.event": "{key}: {title}",
   "drawn.found":
     "{drawn} of {looked} what-ifs, the worst at the ends and in the middle of the range; {draws} draws of each at every value, {runs} runs in all.",
-  "drawn.chosen": "Chosen by whoever asked; {draws} draws of each at every value, {runs} runs in all.",
+  "drawn.chosen": "The chosen what-ifs; {draws} draws of each at every value, {runs} runs in all.",
   "bad.head": "Values with which the rig is none",
   "bad.point": "{change}: {message}",
   "said.failed": "{count} {count|run|runs} gave no numbers to be trusted and {count|is|are} left out.",
