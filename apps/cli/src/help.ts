@@ -36,7 +36,7 @@ export const examplesText = (): string =>
     "",
   ].join("\n");
 
-/** Width of what stands under the options [letters]. */
+/** Width of the text under the options [letters]. */
 const FOOT_COLUMNS = 108;
 
 export const exitText = (): string =>

@@ -1,4 +1,4 @@
-/** Reads what the user names: text, JSON, rigs. Everything wrong with a file is told at once, with its place in it. */
+/** Reads the files that the user names: text, JSON, rigs. All faults of a file are told at once, each with its place. */
 import { closeSync, fstatSync, openSync, readSync } from "node:fs";
 import { type FactValue, type Issues, issuesListed, MAX_RIG_TEXT, readJson } from "@secondline/rig";
 import { quantity } from "@secondline/words";
@@ -56,7 +56,7 @@ function textOf(file: string, bytes: Buffer): string {
   try {
     if (!wide) return new TextDecoder("utf-8", { fatal: true }).decode(bytes);
   } catch {
-    // Told below.
+    // The code below tells the fault.
   }
   throw refuse(sayFiles(wide ? "unread.utf16" : "unread.notUtf8", { file }));
 }

@@ -28,7 +28,7 @@ export interface PictureBody {
   /** [px] */
   readonly width: number;
   readonly height: number;
-  /** Pixels that lie under what `draw` draws. */
+  /** Pixels that lie under the ink of `draw`. */
   readonly image?: (density: number) => CanvasImageSource;
   /** The same in SVG. A body with an `image` needs it to be a vector drawing. */
   readonly markup?: string;
@@ -42,7 +42,7 @@ interface Block {
   readonly colour: string;
   readonly step: number;
   readonly left: number;
-  /** Of the first line's foot [px]. */
+  /** Height of the first line's foot [px]. */
   readonly top: number;
 }
 
@@ -58,7 +58,7 @@ export interface Sheet {
 
 /** Room at either edge of the sheet [px]. */
 const SHEET_EDGE = 20;
-/** A narrow picture is given so much paper that words find room beside it [px]. */
+/** Least width of the paper, so that words have room beside a narrow picture [px]. */
 const LEAST_WIDTH = 360;
 
 /** Places of everything on the sheet. `measure`: width of a text set in a CSS font [px]. */

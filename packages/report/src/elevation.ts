@@ -140,7 +140,7 @@ const heldAt = (rig: Rig) => [0, ...(rig.backup?.connections ?? []).map((one) =>
 /** Depth of a shallow slack line below the chord of its bay: √(3·slack/8) times the bay [m]. */
 const bayDepth = (rig: Rig, bay: number) => Math.sqrt((3 * (rig.backup?.slack ?? 0)) / 8) * bay * rig.span;
 
-/** Sag of the main line with the walker in the middle [m]. */
+/** Height of the main line with the walker in the middle [m]. */
 const lineHeight = (rig: Rig, sag: number, at: number) =>
   chordHeight(rig, at * rig.span) - sag * (1 - Math.abs(2 * at - 1));
 

@@ -2,9 +2,9 @@
 import type { ChancesImpossible, NoChances } from "@secondline/scenarios";
 
 /**
- * - `cancelled`: whoever asked took it back, or asked for something else under the same id.
- * - `options`: the request cannot be met as it was made; the message says what was expected.
- * - `noChances`: this what-if has no chances to work out; `why` says it as a fact.
+ * - `cancelled`: the caller took the request back, or made another one under the same id.
+ * - `options`: the request has a fault; the message tells the expected form.
+ * - `noChances`: this what-if has no chances; `why` gives the reason as a fact.
  * - `workerLost`: threads stopped again and again, or a thread did not respond.
  * - `noWorker`: no thread could be started.
  * - `failed`: anything else, such as a rig at rest without an equilibrium.

@@ -151,7 +151,7 @@ export class PoolRunner implements RunnerService, OrdersService {
     return this.#pool.state;
   }
 
-  /** Ends the pool's threads; what was pending answers `cancelled`. */
+  /** Ends the pool's threads; pending requests answer `cancelled`. */
   dispose(): void {
     for (const id of [...this.#open.keys()]) void this.cancel(id);
     this.#pool.dispose();

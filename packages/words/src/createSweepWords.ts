@@ -203,7 +203,7 @@ export function placeText(knob: Knob, number: string): string {
 /** Number of steps in the range that are told apart: two digits more would be noise [-]. */
 const RANGE_STEPS = 200;
 
-/** 9.40 reads 9.4, and 9.00 reads 9, in whatever way the language writes its decimals. */
+/** 9.40 reads 9.4, and 9.00 reads 9, with the language's decimal sign. */
 const withoutZeros = (text: string): string => text.replace(/[.,]0+$/, "").replace(/([.,]\d*?)0+$/, "$1");
 
 /** "9.4 %": a value of the swept number, with as many digits as mean something. */

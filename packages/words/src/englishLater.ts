@@ -1,4 +1,4 @@
-/** English of what few pages need and none at first sight: teardowns, break logs, the rig's description, reports. */
+/** English of texts that few pages need, and none at first sight: teardowns, break logs, the rig's description, reports. */
 export const ENGLISH_LATER = {
   // The answer in a few lines
   "fact.drop": "Drop that 95 % of such falls stay under, in the deepest what-if that counts",

@@ -329,7 +329,7 @@ export function singlesText(language: Language, rig: Rig, { singles }: Pick<Outc
   return parts.length === 0 ? say("single.none") : say("single.list", { parts: listed(parts, "semicolon") });
 }
 
-/** What was taken into account, in one or two sentences. */
+/** The inputs that were taken into account, in one or two sentences. */
 export function takenText(language: Language, rig: Rig, { taken }: Pick<Outcome, "taken">): string {
   const say = sayIn(language);
   const { wear, on, tests, judged } = taken;

@@ -1,4 +1,4 @@
-/** `check`: what every part of a rig carries and holds, and the verdict. */
+/** `check`: load and strength of every part of a rig, and the verdict. */
 import type { Rig } from "@secondline/rig";
 import type { Accuracy, Outcome } from "@secondline/scenarios";
 import { type AssessmentOptions, readAssessment } from "../assessment.ts";

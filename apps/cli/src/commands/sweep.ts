@@ -1,4 +1,4 @@
-/** `sweep`: how a number of the rig moves what governs, and where it meets a limit. */
+/** `sweep`: how a number of the rig moves the governing margin, drop or load, and where it meets a limit. */
 import { type Accuracy, type Swept, sweepPoints } from "@secondline/scenarios";
 import { englishWords } from "@secondline/words";
 import { changeText } from "@secondline/words/sweep";

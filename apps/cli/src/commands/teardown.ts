@@ -1,4 +1,4 @@
-/** `teardown`: which pieces to cut out of a line that comes down, and what their results taught. */
+/** `teardown`: the pieces to cut out of a line that comes down, and the gain of their results. */
 
 import { teardownSheet } from "@secondline/report";
 import type { FactValue, Rig } from "@secondline/rig";
@@ -79,7 +79,7 @@ function plan(file: string, options: TeardownOptions): void {
 
 const refuse = (option: string, why: string) => new CommandFailure(EXIT.input, [`${option}: ${why}`]);
 
-/** As written; the state of the day is worked out with the plan. A line that is down already is said to be that first. */
+/** The rig is taken as written; the plan works out the state of the day. A line that is down already is reported first. */
 function readGiven(file: string, options: TeardownOptions) {
   const [rig, record] = [readRigFile(file), readWearFile(options.wear)];
   const issue = readDate(options.on) === undefined ? undefined : nothingHangs(rig, record, options.on);

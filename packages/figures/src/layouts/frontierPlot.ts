@@ -7,7 +7,7 @@ import { labelHeights } from "../labelHeights.ts";
 import type { Axis, Mark, Plot, PlotText } from "../plot/plot.ts";
 import { roundTicks } from "../roundTicks.ts";
 
-/** Size of the space between the axes [px]. */
+/** Height of the space between the axes [px]. */
 const AXES_HEIGHT = 200;
 /** Least distance between names [px]. */
 const NAME_GAP = 17;

@@ -107,7 +107,10 @@ function drawText(
   });
 }
 
-/** Lines across the plot, each named in a line of its own above it, towards the side that has room; a name hides what passes it. */
+/**
+ * Lines across the plot. Each has its name in a row of its own above the plot, towards the side that has room; a name hides
+ * lines that pass behind it.
+ */
 function drawRules(
   ink: Ink,
   { rules, x }: Plot,

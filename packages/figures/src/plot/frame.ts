@@ -1,4 +1,4 @@
-/** Where the parts of a plot lie at a width of the paper [px]. */
+/** Places of the parts of a plot at a width of the paper [px]. */
 import { type Ink, SANS } from "../ink/ink.ts";
 import { type Scale, scaleOf } from "../scale.ts";
 import type { Plot, PlotCurve } from "./plot.ts";

@@ -38,7 +38,7 @@ export function plainSide({ span, rise, points }: SideSeen, { width, height, px,
   ];
 }
 
-/** From edge to edge of the drawing, and down out of it. */
+/** The ground from edge to edge of the drawing, and down out of it. */
 function rock(points: SideSeen["points"], { width, height, px, py }: SideFrame): readonly Shape[] {
   const [first, last] = [points[0], points.at(-1)];
   if (!first || !last) return [];

@@ -7,7 +7,7 @@ export interface EndLabel {
   readonly dash: readonly number[] | null;
   readonly fill?: string;
   readonly width: number;
-  /** Where the trace ends, from the top of the plot area [px]. */
+  /** Height of the trace's end, from the top of the plot area [px]. */
   readonly y: number;
   /** Rank of the label: if there is no room for all, the greatest stay. */
   readonly rank: number;

@@ -10,7 +10,7 @@ export type BandKind = "lost" | "stored" | "moving" | "height";
 export interface BandStyle {
   readonly key: string;
   readonly name: string;
-  /** For narrow places, where hatching tells what is lost from what is stretched. */
+  /** Name for narrow places, where hatching tells lost energy from stored energy. */
   readonly shortName: string;
   readonly kind: BandKind;
   readonly colour: keyof Palette;
@@ -131,7 +131,7 @@ export interface EnergyAccount {
   readonly time: number;
   /** Total given [J]. */
   readonly released: number;
-  /** Largest first; shares of what was given [-]. */
+  /** Largest first; shares of the energy given [-]. */
   readonly gave: readonly { readonly name: string; readonly share: number }[];
   readonly took: readonly { readonly name: string; readonly share: number }[];
 }
@@ -173,7 +173,7 @@ export function energyAccount(ledger: EnergyLedger, time: number): EnergyAccount
 const LEAST_NAMED_SHARE = 0.03;
 const MOST_NAMED = 4;
 
-/** Where the energy of the fall was at its lowest point, in words. */
+/** The parts that held the energy of the fall at its lowest point, in words. */
 export function energySentence(recording: Recording): string {
   const { time, released, took } = energyAccount(recording.energy, recording.walker.lowestTime);
   if (!(released > 0)) return sayTime("energyBands.noEnergyMoved");

@@ -64,7 +64,7 @@ export function forceDrawing(view: ForceView, compared: boolean, palette: Palett
   };
 }
 
-/** Of the band behind a trace, as two digits of opacity. */
+/** Opacity of the band behind a trace, as two hexadecimal digits. */
 const BAND_TINT = "2b";
 
 /** Least force that the axis goes up to [N]: an unloaded rig is a flat line, not a magnified rounding error. */

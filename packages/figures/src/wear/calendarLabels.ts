@@ -34,7 +34,7 @@ export function stayBar(
 }
 
 export interface BandLabel {
-  /** Where the band begins [px]. */
+  /** Start of the band [px]. */
   readonly at: number;
   /** The words stand before the band, because there is no room behind it. */
   readonly before: boolean;

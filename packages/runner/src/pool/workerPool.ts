@@ -111,7 +111,7 @@ export class WorkerPool {
     this.#deal();
   }
 
-  /** Ends the workers; what was pending answers `cancelled`. A later task makes new ones. */
+  /** Ends the workers; pending tasks answer `cancelled`. A later task makes new ones. */
   dispose(): void {
     for (const member of this.#members) member.worker.terminate();
     this.#members.clear();

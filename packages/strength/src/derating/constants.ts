@@ -234,7 +234,7 @@ export const CONSTANTS: ReadonlyMap<Whole<Unsaid>, Constant> = /* @__PURE__ */ n
 
 const TABLE_HEADS = ["constant", "value", "unsafe if", "known", "what it is"];
 
-/** The table in Markdown, one part of it for every first word of the keys. */
+/** The table in Markdown, one part for every first word of the keys. */
 export function constantsMarkdown(): string {
   const groups = [...new Set([...CONSTANTS.keys()].map((key) => key.split(".")[0]!))];
   return groups

@@ -28,7 +28,7 @@ export function riggedFactors(rigged: AnchorPart["rigged"], field: string): Stre
     case "choked":
       return [choked()];
     case "basket":
-      // It raises the strength, so whoever reads the result must be told.
+      // A basket raises the strength, so the reader of the result must be told.
       return [riggedFactor("basket", constant("rigged.basket.value"), BASKET_BASIS, true)];
     case "straight":
       return [];

@@ -9,12 +9,12 @@ import { constant } from "./constantValues.ts";
 import type { Blank, StrengthFactor } from "./factor.ts";
 import { mostDose } from "./sunDose.ts";
 
-/** Longest that a part can have been outside: what is written, or its whole life [months]. */
+/** Longest time that a part can have been outside: the written one, or its whole life [months]. */
 export function possibleMonths({ monthsOutside, ageYears }: Condition): number {
   return monthsOutside ?? 12 * (ageYears ?? constant("unknown.age"));
 }
 
-/** Oldest that a part can be: what is written, else the age of an undated part, and no less than its time outside [years]. */
+/** Oldest that a part can be: the written age, else the age of an undated part, and no less than its time outside [years]. */
 export function possibleYears({ monthsOutside, ageYears }: Condition): number {
   return ageYears ?? Math.max(constant("unknown.age"), (monthsOutside ?? 0) / 12);
 }

@@ -30,7 +30,7 @@ export interface StateComparison {
   /** The value that counts from now on: central value, and the strength that 19 of 20 parts reach [N]. */
   readonly counts: number;
   readonly counts5: number;
-  /** "agrees", or the tests lie below or above that band. */
+  /** "agrees", or the side of the band on which the tests lie. */
   readonly finding: "agrees" | "below" | "above";
   /** The comparison, as a sentence. */
   readonly message: string;

@@ -85,5 +85,5 @@ export const writtenFalls = (falls: number): string => String(Math.min(MOST_FALL
 /** A position as it is marked on the webbing, to the centimetre [m]. */
 export const centimetres = (metre: number): number => Number(metre.toFixed(2));
 
-/** What a piece is called in the log: most lines are webbing. */
+/** Name of a piece in the log: most lines are webbing. */
 export const formOf = ({ form }: LineStock): string => (form === "rope" ? "rope" : "webbing");

@@ -174,7 +174,7 @@ function leashSamples({ leash }: Rig): FoundSamples {
   return { samples: [whole, plain], cannot: [] };
 }
 
-/** Rings, and the textile parts of anchors and connections: bolts and shackles outlast what hangs in them. */
+/** Rings, and the textile parts of anchors and connections: bolts and shackles outlast the parts that hang in them. */
 function metalSamples(rig: Rig): Sample[] {
   const rings = rig.rings.map((ring, i) =>
     whole("ring", rig.rings.length === 1 ? "ring" : `ring.${i}`, ring.name, ring.rated.strength, ring.condition ?? {}),

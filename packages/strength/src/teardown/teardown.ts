@@ -92,7 +92,7 @@ export interface Teardown {
   /** States for which the pulls do not suffice. */
   readonly leftOut: readonly Sample[];
   readonly cannot: readonly NotToBeHad[];
-  /** Of the wear record. */
+  /** Notes of the wear record. */
   readonly notes: readonly NoteFact[];
 }
 

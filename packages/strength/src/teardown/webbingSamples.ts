@@ -1,4 +1,4 @@
-/** What can be cut out of one webbing: every mark on it, stretches of every fall zone, and stretches with nothing but sun. */
+/** The samples of one webbing: every mark on it, stretches of every fall zone, and stretches with sun alone. */
 import type { AnchorName, LineEnd, LineStock, WebbingSection } from "@secondline/rig";
 import type { WrittenTest } from "../breakLog/readEntry.ts";
 import { constant } from "../derating/constantValues.ts";

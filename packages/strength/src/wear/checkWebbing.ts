@@ -21,7 +21,7 @@ interface Dated extends Beginning {
   readonly entries: readonly { readonly event: string; readonly date: PlainDate }[];
 }
 
-/** Entries in order, none before the webbing was made, and no use of it before its first. */
+/** Checks that entries are in order, that none is before the webbing was made, and that no use is before its first use. */
 export function orderFaults(record: Dated, path: string): RecordIssue[] {
   return [...firstUseFaults(record, path), ...entryOrderFaults(record, path)];
 }

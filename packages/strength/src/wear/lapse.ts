@@ -108,7 +108,7 @@ export function lapseCauses(
   ];
 }
 
-/** Falls since the last inspection of all of it, or ever [-]. */
+/** Falls since the last inspection of the whole webbing or part, or of its whole life [-]. */
 export const fallsSinceInspection = (entries: readonly DatedEntry[], on: string): number =>
   fallsSince(seenBy(entries, on));
 

@@ -1,4 +1,4 @@
-/** Where a webbing hangs in a rig. */
+/** Place of a webbing in a rig. */
 import type { AnchorName, LineName } from "@secondline/rig";
 import * as z from "zod";
 import { force, position, quantity, share, side, text } from "./values.ts";

@@ -10,7 +10,7 @@ export interface RecordReach {
   readonly months: number;
 }
 
-/** What a record says of the beginning of a webbing or part. */
+/** Dates in a record about the beginning of a webbing or part. */
 export interface Beginning {
   readonly made?: PlainDate;
   /** Until this day the webbing or part lay unused. */

@@ -39,7 +39,7 @@ export interface WebbingState {
   readonly sunMonths: number;
   /** Absent: the record never said whether it is wet. */
   readonly wet?: boolean;
-  /** Where it hangs, and since when; absent when it is down. */
+  /** Placement of the webbing, with its first day; absent when the webbing is down. */
   readonly placement?: Placement & { readonly since: PlainDate };
   readonly marks: readonly WearMark[];
   /** Calendar months in the clamp that holds it now, by anchor side [-]. */

@@ -84,7 +84,7 @@ export function drawFigureGhost(pen: FlatPen, pose: WalkerPose): void {
   pen.ink.globalAlpha = 1;
 }
 
-/** A limb's outline: two circles and what lies between them. */
+/** A limb's outline: two circles and the tape between them. */
 function limbShape(pen: FlatPen, pose: WalkerPose, [from, to, first, last]: Limb, grow: number, fresh = true): void {
   const { ink } = pen;
   const x0 = pen.px(pose.joints[from]!);

@@ -24,7 +24,7 @@ export interface SceneNote {
   /** Ends of a dimension; origin and direction of an arrow; place of a mark or name, xyz each [m]. */
   readonly a: Float64Array;
   readonly b: Float64Array;
-  /** Where the witness lines of a dimension start, along x [m]. */
+  /** Start of the witness lines of a dimension, along x [m]. */
   witness: number;
   /** Force of an arrow [N]. */
   force: number;

@@ -18,7 +18,7 @@ export interface FineLine {
   readonly fractions: Float32Array;
 }
 
-/** Radius of a drawn line [m]. */
+/** Longest piece of a drawn line [m]. */
 const LONGEST_PIECE = 0.35;
 /** A line is not drawn through a ring that is farther away than this: the ring is not really on it [m]. */
 const FARTHEST_RING = 0.8;

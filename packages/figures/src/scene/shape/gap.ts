@@ -18,7 +18,7 @@ export interface Gap {
 
 /** Rock below the master point, so that slings and legs lie on it [m]. */
 const EDGE_DROP = 0.3;
-/** Length of the plateau drawn behind an anchor [m]. */
+/** Least length of the plateau drawn behind an anchor [m]. */
 const LEAST_PLATEAU_LENGTH = 40;
 
 type Point = readonly [x: number, z: number];

@@ -121,7 +121,7 @@ function ledges(z: number, y: number): number {
 function gridIndex(rows: number, columns: number): Uint32Array {
   const index = new Uint32Array((rows - 1) * (columns - 1) * 6);
   let k = 0;
-  // Far rows first: the rim of the near side is drawn half transparent over what lies behind it.
+  // Far rows first: the half transparent rim of the near side is drawn over the rows behind it.
   for (let j = rows - 2; j >= 0; j--) {
     for (let i = 0; i + 1 < columns; i++) {
       const a = j * columns + i;

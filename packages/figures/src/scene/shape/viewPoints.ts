@@ -34,7 +34,7 @@ export function eventPoints(recording: Recording): Float32Array {
 /** Height of the legend over the lower left corner of the picture, with its edge [px]. */
 export const LEGEND_FOOT = 148;
 
-/** Whether the walker comes down near the left edge of what is framed, where the legend lies. `points`: of `eventPoints`. */
+/** Whether the walker comes down near the left edge of the framed points, where the legend lies. `points`: of `eventPoints`. */
 export function comesDownLeft(points: Float32Array): boolean {
   let [least, most, low] = [Infinity, -Infinity, 0];
   for (let i = 0; i < points.length; i += 3) {

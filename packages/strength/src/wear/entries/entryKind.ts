@@ -9,7 +9,7 @@ import type { Placement } from "../placement.ts";
 import { date } from "../values.ts";
 import type { WebbingWalk } from "../webbingWalk.ts";
 
-/** Where the webbing is when the entry is made. */
+/** Place of the webbing when the entry is made. */
 export type Whereabouts = "hanging" | "down" | "anywhere";
 
 export interface CheckedEntry {
@@ -21,7 +21,7 @@ export interface CheckedEntry {
 
 export interface EntryKind<S extends z.ZodType, E extends { readonly event: string; readonly date: PlainDate }> {
   readonly event: E["event"];
-  /** Where the webbing must be. */
+  /** Place that the entry requires of the webbing. */
   readonly where: Whereabouts;
   readonly schema: S;
   readonly read: (written: z.output<S>) => E;

@@ -9,7 +9,7 @@ import type { PartWalk } from "../partWalk.ts";
 
 export interface PartEntryKind<S extends z.ZodType, E extends { readonly event: string; readonly date: PlainDate }> {
   readonly event: E["event"];
-  /** Where the part must be. */
+  /** Place that the entry requires of the part. */
   readonly where: "up" | "down" | "anywhere";
   readonly schema: S;
   readonly read: (written: z.output<S>) => E;

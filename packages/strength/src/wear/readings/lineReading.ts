@@ -7,7 +7,7 @@ export type LineReading = {
       readonly kind: "tension";
       /** The tension that was read [N]. */
       readonly tension: number;
-      /** How far off the reading may be [N]; absent: `reading.tension` of it. */
+      /** How far off the reading may be [N]; absent: the share `reading.tension` of the reading. */
       readonly within?: number;
       /** Mass of the walker on the line, and the walker's place [kg, fraction of the span]; absent: nobody stood there. */
       readonly walker?: number;
@@ -17,7 +17,7 @@ export type LineReading = {
       readonly kind: "sag";
       /** Height of the straight line between the anchors above the line, where the walker stood [m]. */
       readonly sag: number;
-      /** How far off the reading may be [m]; absent: `reading.sag` of it. */
+      /** How far off the reading may be [m]; absent: the share `reading.sag` of the reading. */
       readonly within?: number;
       readonly walker: number;
       /** Place as a fraction of the span; absent: the middle [-]. */
