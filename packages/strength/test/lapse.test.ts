@@ -1,4 +1,4 @@
-/** When what was assessed lapses: one rule over the entries of a webbing or part, case by case. */
+/** When an assessment lapses: one rule over the entries of a webbing or part, case by case. */
 import { describe, expect, it } from "vitest";
 import { ENTRY_KINDS, nextInspection, PART_ENTRY_KINDS } from "../src/index.ts";
 import {

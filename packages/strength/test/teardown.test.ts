@@ -153,7 +153,7 @@ describe("a piece that can be cut", () => {
           const others = here.filter((mark) => mark.kind !== "fallZone");
           if (sample.kind === "sunOnly") expect(here).toEqual([]);
           if (sample.kind === "fallZone") expect(others).toEqual([]);
-          // One mark is what the piece shows; every other is named.
+          // The piece shows one mark; every other mark is named.
           if (sample.kind === "clampMark") expect(sample.others.length).toBeGreaterThanOrEqual(others.length - 1);
         }
         // Every mark is in a piece, or said not to be had.

@@ -66,7 +66,7 @@ describe("own break tests in place of built-in factors", () => {
     const rig = exampleRig({ main: { ...exampleRig().main, sections: [old] } });
     const beyond = (log: readonly BreakTest[]) => partStrengths(rig, factorsFromLog(log)).find((p) => p.id === "main")!;
     expect(beyond(weak).factors.find((f) => f.name === "sun")!.beyond).toBe(true);
-    // Tests that are bad within the range make what lies beyond it no better.
+    // Bad tests within the range make doses beyond it no better.
     expect(beyond(weak).strength).toBeLessThan(beyond([]).strength);
   });
 
@@ -362,7 +362,7 @@ describe("a load that is only known by a bound", () => {
     const { builtInBand } = stateOf(...news(30_000));
     const [low, high] = builtInBand;
     expect(stateOf(stopped(1.1 * high)).finding).toBe("above");
-    // What is to be expected beyond such a bound lies outside of the band, the bound does not.
+    // The value to be expected beyond such a bound lies outside of the band; the bound does not.
     expect(stateOf(stopped(0.99 * high))).toMatchObject({ finding: "agrees", tested: expect.any(Number) });
     expect(stateOf(stopped(0.99 * high)).tested).toBeGreaterThan(high);
     expect(stateOf(below(0.9 * low)).finding).toBe("below");

@@ -1,4 +1,4 @@
-/** What a record does to a rig beyond its dates: clamps that it leaves out, wear in the ends, what asks for an inspection. */
+/** Effects of a record on a rig besides its dates: clamps that it leaves out, wear in the ends, reasons for an inspection. */
 
 import type { LineEnd, Rig, Wear } from "@secondline/rig";
 import { describe, expect, it } from "vitest";
@@ -280,7 +280,7 @@ describe("wear that cannot be put into the rig keeps a verdict from saying that 
     });
     expect(needs("anchorA.hardware.7", [up, { date: "2026-05-01", event: "takenDown" }])).toEqual([]);
     expect(needs("connection.0", [up], (({ backup: _none, ...rest }) => rest)(exampleRig()))).toEqual([]);
-    // A weblock has no wear of its own here, but what happened to it asks for a look.
+    // A weblock has no wear of its own here, but an event at it asks for an inspection.
     expect(needs("endA", [up])).toEqual([]);
     expect(needs("endA", [up, { date: "2026-05-01", event: "ranHot" }])[0]).toMatchObject({
       code: "need.on",

@@ -162,8 +162,7 @@ function wornFactors(
     clamp: (months, load) => over("clamp mark", months, (x) => builtIn.clamp(x, load), `${load}`),
     sewing: (months) => over("sewing", months, builtIn.sewing),
     sewnLoop: (months, ratedShare) => {
-      // The strength of such stitching by tests, as a share of the webbing's, over the rating of the loop: the lower one
-      // governs.
+      // The tested share of the webbing's strength in such stitching, over the loop's rating: the lower factor governs.
       const curves: WearCurve[] = [
         { key: "loop", log: (x) => Math.log(builtIn.sewnLoop(x, ratedShare).value) },
         { key: `seam ${ratedShare}`, log: (x) => Math.log(builtIn.sewing(x).value / ratedShare) },
