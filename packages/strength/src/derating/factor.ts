@@ -106,10 +106,10 @@ export function evaluateFactor(make: FactorMake): StrengthFactor {
 
 /** A quantity that lies outside of its range, with the range. */
 export function outsideFact({ quantity, unit, from, to, got }: Validity): NoteFact {
-  const told = { got: Number(got.toPrecision(4)), from, to };
-  if (unit === "") return noteFact("outside.quantity", { ...told, quantity: { brought: quantity } });
-  if (unit === quantity) return noteFact("outside.unit", { ...told, unit: { brought: unit } });
-  return noteFact("outside.quantityUnit", { ...told, quantity: { brought: quantity }, unit: { brought: unit } });
+  const values = { got: Number(got.toPrecision(4)), from, to };
+  if (unit === "") return noteFact("outside.quantity", { ...values, quantity: { brought: quantity } });
+  if (unit === quantity) return noteFact("outside.unit", { ...values, unit: { brought: unit } });
+  return noteFact("outside.quantityUnit", { ...values, quantity: { brought: quantity }, unit: { brought: unit } });
 }
 
 function beyondBasis(basis: Basis, validity: Validity): Basis {

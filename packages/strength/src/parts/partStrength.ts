@@ -117,13 +117,14 @@ const factorFlags = (factors: readonly StrengthFactor[]): NoteFact[] =>
 
 /** A factor that raises the strength is rounded up, so that nobody thinks too little of it. */
 function factorFlag({ name, value, basis, flagged }: StrengthFactor): NoteFact {
-  const told = { name: { brought: name }, note: within(basis.note) };
-  if (!flagged) return noteFact("factor.told", told);
+  const values = { name: { brought: name }, note: within(basis.note) };
+  if (!flagged) return noteFact("factor.told", values);
   // Rounded as shown, so that of two notes that read alike only one is told.
-  if (value <= 1) return noteFact("factor.times", { ...told, value: { ratio: Math.floor(100 * value + 1e-9) / 100 } });
+  if (value <= 1)
+    return noteFact("factor.times", { ...values, value: { ratio: Math.floor(100 * value + 1e-9) / 100 } });
   const raise = Math.ceil(1000 * (value - 1) - 1e-9) / 1000;
   return noteFact("factor.raises", {
-    ...told,
+    ...values,
     value: { ratio: Math.ceil(10 * value - 1e-9) / 10, side: "up" },
     raise: { share: raise },
   });

@@ -6,17 +6,17 @@
 import type { LineStock } from "@secondline/rig";
 import { type Coefficient, type RegressionRow, regressionCovariance, regressionSolver } from "@secondline/statistics";
 import { beyondBound } from "./bounded.ts";
-import type { StockModel, StockState } from "./stockModel.ts";
-import { BAND_DEVIATIONS, NEW_SCATTER } from "./stockScatter.ts";
 import {
   asSurvivors,
   type BelievedState,
   groupsOf,
   hasBounds,
-  type ToldGroup,
-  type ToldState,
+  type StateTests,
+  type TestGroup,
   withoutBelow,
-} from "./toldState.ts";
+} from "./stateTests.ts";
+import type { StockModel, StockState } from "./stockModel.ts";
+import { BAND_DEVIATIONS, NEW_SCATTER } from "./stockScatter.ts";
 import { builtInAt, builtInLog, type WearDose, type WearId } from "./wearFactors.ts";
 
 /** A wear is believed to be better than built in by at most this many standard deviations of its prior [-]. */
@@ -35,8 +35,8 @@ export interface StatesFit {
 
 /** Groups of like tests: of all tests, and of all but those known only to have broken below a load. */
 export interface GroupsOfTests {
-  readonly all: readonly ToldGroup[];
-  readonly withoutBelow: readonly ToldGroup[];
+  readonly all: readonly TestGroup[];
+  readonly withoutBelow: readonly TestGroup[];
 }
 
 /** Priors of the coefficients: as wide as all tests ask for, and as wide as all tests but "broke below" ask for. */
@@ -45,8 +45,8 @@ export interface Priors {
   readonly withoutBelow: readonly Coefficient[];
 }
 
-export function fitStates(stock: LineStock, told: readonly ToldState[], priors: Priors): StatesFit {
-  const { believed, clipped } = believedStates(told);
+export function fitStates(stock: LineStock, stateTests: readonly StateTests[], priors: Priors): StatesFit {
+  const { believed, clipped } = believedStates(stateTests);
   const groups = { all: groupsOf(believed), withoutBelow: groupsOf(withoutBelow(believed)) };
   const means = settledMeans(groups.all, priors.all);
   const { tested, shortfalls, level } = heldAgainst(stock, believed, means);
@@ -61,11 +61,11 @@ export function fitStates(stock: LineStock, told: readonly ToldState[], priors: 
 }
 
 /** Limits by how much worn samples are believed to hold more than new ones. */
-function believedStates(told: readonly ToldState[]) {
-  const isNew = ({ state }: ToldState) => state.doses.length === 0;
-  const raised = Math.max(0, average(told.filter(isNew).flatMap(({ exact }) => exact)));
+function believedStates(stateTests: readonly StateTests[]) {
+  const isNew = ({ state }: StateTests) => state.doses.length === 0;
+  const raised = Math.max(0, average(stateTests.filter(isNew).flatMap(({ exact }) => exact)));
   const clipped = new Set<StockState>();
-  const believed = told.map((one): BelievedState => {
+  const believed = stateTests.map((one): BelievedState => {
     const most = isNew(one) ? Number.POSITIVE_INFINITY : raised + MOST_BETTER_DEVIATIONS * Math.sqrt(one.common);
     if (average(one.exact) > most) clipped.add(one.state);
     return { ...one, believed: average(one.exact.map((value) => Math.min(value, most))) };
@@ -79,7 +79,7 @@ interface SettledMeans {
   readonly beforeLast: Float64Array;
 }
 
-function settledMeans(groups: readonly ToldGroup[], coefficients: readonly Coefficient[]): SettledMeans {
+function settledMeans(groups: readonly TestGroup[], coefficients: readonly Coefficient[]): SettledMeans {
   const exact = groups.filter(({ exactPrecision }) => exactPrecision > 0);
   const exactRows = exact.map(({ of, exactPrecision }) => ({ of, assumed: 1 / exactPrecision, found: 0 }));
   const first = regressionSolver(coefficients, exactRows)(exact.map((one) => one.exactSum / one.exactPrecision));
@@ -98,13 +98,13 @@ function settledMeans(groups: readonly ToldGroup[], coefficients: readonly Coeff
   return { last, beforeLast };
 }
 
-const centreOf = ({ of }: Pick<ToldState, "of">, means: Float64Array) => of.reduce((sum, i) => sum + means[i]!, 0);
+const centreOf = ({ of }: Pick<StateTests, "of">, means: Float64Array) => of.reduce((sum, i) => sum + means[i]!, 0);
 
 /** Sum of the values to be expected beyond the bounds of a group, each over its variance. */
-function beyondSum(group: ToldGroup, means: Float64Array): number {
+function beyondSum(group: TestGroup, means: Float64Array): number {
   if (!hasBounds(group)) return 0;
   const centre = centreOf(group, means);
-  return group.told.reduce((total, { bounds, assumed, offset }) => {
+  return group.members.reduce((total, { bounds, assumed, offset }) => {
     const deviation = Math.sqrt(assumed);
     const sum = bounds.reduce((all, test) => all + beyondBound(test, centre, deviation, offset).mean, 0);
     return total + sum / assumed;
@@ -112,11 +112,11 @@ function beyondSum(group: ToldGroup, means: Float64Array): number {
 }
 
 /** Rows of the regression in which a bound counts with its information, as a share of a breaking load's. */
-function informedRows(groups: readonly ToldGroup[], means: Float64Array): Omit<RegressionRow, "y">[] {
+function informedRows(groups: readonly TestGroup[], means: Float64Array): Omit<RegressionRow, "y">[] {
   return groups.flatMap((group) => {
     const centre = centreOf(group, means);
     let [precision, weighed] = [0, 0];
-    for (const { exact, bounds, assumed, found, offset } of group.told) {
+    for (const { exact, bounds, assumed, found, offset } of group.members) {
       const deviation = Math.sqrt(assumed);
       const informed = bounds.reduce((sum, test) => {
         const { kept } = beyondBound(test, centre, deviation, offset);
@@ -133,11 +133,11 @@ function informedRows(groups: readonly ToldGroup[], means: Float64Array): Omit<R
  * Finds states whose tests hold less than the fitted sum: the shortfall of a wear, and the level if new pieces contradict the
  * rating.
  */
-function heldAgainst(stock: LineStock, told: readonly BelievedState[], { last }: SettledMeans) {
+function heldAgainst(stock: LineStock, stateTests: readonly BelievedState[], { last }: SettledMeans) {
   const shortfalls: { id: WearId; dose: number; by: number }[] = [];
   const tested = new Map<StockState, number>();
   let [newSum, newTests, governed] = [0, 0, false];
-  for (const one of told) {
+  for (const one of stateTests) {
     const { state, exact, bounds, assumed, common, offset } = one;
     const fitted = centreOf(one, last);
     const limits = bounds.map((test) => beyondBound(test, fitted, Math.sqrt(assumed), offset).mean);

@@ -4,7 +4,7 @@
  * of that. See STATISTICS.md, "What raises a strength".
  */
 import { grouped } from "../breakLog/grouped.ts";
-import type { ToldState } from "./toldState.ts";
+import type { StateTests } from "./stateTests.ts";
 
 export interface MostRaise {
   /** Most credit of new pieces over the rated strength, in the logarithm [-]. */
@@ -18,9 +18,9 @@ const LEAST_BREAKS = 3;
 /** Tests raise a rating by no more than an own judgement may. A stock that holds still more was rated in another way [-]. */
 const MOST_LEVEL = Math.log(1.5);
 
-export function mostRaise(told: readonly ToldState[]): MostRaise {
+export function mostRaise(stateTests: readonly StateTests[]): MostRaise {
   // States with the same steps of every wear are grouped, of whatever batch.
-  const states = [...grouped(told, ({ of: [level, _batch, ...steps] }) => [level, ...steps].join()).values()];
+  const states = [...grouped(stateTests, ({ of: [level, _batch, ...steps] }) => [level, ...steps].join()).values()];
   const shown = states.map((alike) => {
     const isNew = alike[0]!.state.doses.length === 0;
     return { isNew, by: meanOfBreaks(alike, isNew ? LEAST_BREAKS : 1) };
@@ -35,7 +35,7 @@ export function mostRaise(told: readonly ToldState[]): MostRaise {
  * Mean logarithm of the breaking loads over the built-in value, an interval at its lower end; 0 if fewer than `least`
  * broke [-].
  */
-function meanOfBreaks(alike: readonly ToldState[], least: number): number {
+function meanOfBreaks(alike: readonly StateTests[], least: number): number {
   const broke = alike.flatMap(({ exact, bounds, offset }) => [
     ...exact,
     ...bounds.flatMap(({ result }) => (result.kind === "between" ? [Math.log(result.from) - offset] : [])),

@@ -6,9 +6,9 @@
 import { type Coefficient, regressionGain } from "@secondline/statistics";
 import type { BreakTest } from "../breakLog/logEntry.ts";
 import { beyondBound, isBelow } from "./bounded.ts";
+import { hasBounds, type StateTests, type TestGroup } from "./stateTests.ts";
 import type { WearKnots } from "./stockModel.ts";
 import { BAND_DEVIATIONS } from "./stockScatter.ts";
-import { hasBounds, type ToldGroup, type ToldState } from "./toldState.ts";
 import { nearestDose, type WearDose, type WearId } from "./wearFactors.ts";
 
 /** Most strength of a tested state: the mean of its tests and an error, over the built-in value, in the logarithm [-]. */
@@ -43,11 +43,11 @@ const MOST_ROUNDS_BELOW = 3000;
  */
 const STRONG_REFERENCE_DEVIATIONS = 1;
 
-const referenceOf = ({ told }: ToldGroup) =>
-  STRONG_REFERENCE_DEVIATIONS * Math.sqrt(Math.max(...told.map(({ common }) => common)));
+const referenceOf = ({ members }: TestGroup) =>
+  STRONG_REFERENCE_DEVIATIONS * Math.sqrt(Math.max(...members.map(({ common }) => common)));
 
 export function oneSided(
-  groups: readonly ToldGroup[],
+  groups: readonly TestGroup[],
   coefficients: readonly Coefficient[],
   wears: ReadonlyMap<WearId, WearKnots>,
   allowance: { readonly scatter: number; readonly batch: number },
@@ -66,11 +66,11 @@ const LEAST_CHANGE = 1e-13;
  * Mean of every group. The value beyond a bound is expected from a centre that no lower test raises: from the built-in one,
  * then from that of the tests, over and over. Only groups with bounds move; the share of all others in a centre is summed once.
  */
-function settledMeans(groups: readonly ToldGroup[], gain: readonly Float64Array[], references: Float64Array) {
+function settledMeans(groups: readonly TestGroup[], gain: readonly Float64Array[], references: Float64Array) {
   const centres = new Float64Array(groups.length);
   const meanOf = (g: number) => {
     const group = groups[g]!;
-    const bounds = group.told.reduce((total, one) => total + sumOf(beyond(one, centres[g]!)) / one.assumed, 0);
+    const bounds = group.members.reduce((total, one) => total + sumOf(beyond(one, centres[g]!)) / one.assumed, 0);
     return (group.exactSum + bounds) / precisionOf(group);
   };
   const means = Float64Array.from(groups, (_, g) => meanOf(g));
@@ -86,7 +86,7 @@ function settledMeans(groups: readonly ToldGroup[], gain: readonly Float64Array[
     };
   });
   let most = asking.length > 0 ? Number.POSITIVE_INFINITY : 0;
-  const rounds = groups.some(({ told }) => told.some(({ bounds }) => bounds.some(isBelow)))
+  const rounds = groups.some(({ members }) => members.some(({ bounds }) => bounds.some(isBelow)))
     ? MOST_ROUNDS_BELOW
     : MOST_ROUNDS;
   for (let round = 0; round < rounds && most > LEAST_CHANGE; round++) {
@@ -139,12 +139,12 @@ export function weightsOf(gain: readonly Float64Array[], of: readonly number[]):
   return weights;
 }
 
-const precisionOf = ({ exactPrecision, boundPrecision }: ToldGroup) => exactPrecision + boundPrecision;
+const precisionOf = ({ exactPrecision, boundPrecision }: TestGroup) => exactPrecision + boundPrecision;
 
 const sumOf = (values: readonly number[]) => values.reduce((a, b) => a + b, 0);
 
 function beyond(
-  { bounds, assumed, offset }: ToldState,
+  { bounds, assumed, offset }: StateTests,
   centre: number,
   counts: (test: BreakTest) => boolean = () => true,
 ): number[] {
@@ -168,7 +168,7 @@ interface TestedState {
  * Limits of the tested states of which a piece broke. Below the built-in band the mean governs as it is, else with its error.
  */
 function mostOf(
-  groups: readonly ToldGroup[],
+  groups: readonly TestGroup[],
   centres: Float64Array,
   wears: ReadonlyMap<WearId, WearKnots>,
   { scatter, batch }: { readonly scatter: number; readonly batch: number },
@@ -200,17 +200,17 @@ function meansOf({ values, below }: Pick<TestedState, "values" | "below">) {
 }
 
 function testedStates(
-  groups: readonly ToldGroup[],
+  groups: readonly TestGroup[],
   centres: Float64Array,
   wears: ReadonlyMap<WearId, WearKnots>,
 ): readonly TestedState[] {
   const states = new Map<string, TestedState>();
-  groups.forEach(({ told, of }, g) => {
+  groups.forEach(({ members, of }, g) => {
     // Groups with the same steps of every wear are one state, of whatever batch.
     const [level, _batch, ...steps] = of;
     const key = [level, ...steps].join();
     const state = states.get(key) ?? {
-      doses: told[0]!.state.doses.map(({ id, dose }) => nearest(wears.get(id)!, dose)),
+      doses: members[0]!.state.doses.map(({ id, dose }) => nearest(wears.get(id)!, dose)),
       values: [],
       below: [],
       batches: new Set<string>(),
@@ -219,7 +219,7 @@ function testedStates(
       common: 0,
     };
     states.set(key, state);
-    for (const one of told) {
+    for (const one of members) {
       state.values.push(...one.exact, ...beyond(one, centres[g]!, (test) => !isBelow(test)));
       const below = beyond(one, centres[g]!, isBelow);
       state.below.push(...below);

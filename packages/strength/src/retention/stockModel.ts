@@ -12,6 +12,7 @@ import { isBelow } from "./bounded.ts";
 import { fitStates, type Priors } from "./fitStates.ts";
 import { type MostRaise, mostRaise } from "./mostRaise.ts";
 import { type OneSided, oneSided } from "./oneSided.ts";
+import type { StateTests } from "./stateTests.ts";
 import {
   BATCH_SCATTER,
   betweenBatches,
@@ -22,7 +23,6 @@ import {
   withinScatter,
 } from "./stockScatter.ts";
 import { testsOfStock } from "./testState.ts";
-import type { ToldState } from "./toldState.ts";
 import {
   builtInAt,
   builtInLog,
@@ -122,7 +122,7 @@ export function stockModel(stock: LineStock, tests: readonly BreakTest[]): Stock
     1 + batches.indexOf(batch),
     ...doses.flatMap((wear) => stepsTo(wears.get(wear.id)!, wear.dose)),
   ];
-  const told = states.map((state): ToldState => {
+  const stateTests = states.map((state): StateTests => {
     const { common, own } = builtInSpread(stock, state.doses);
     const found = state.doses.reduce((sum, wear) => {
       return sum + wears.get(wear.id)!.scatter * builtInAt(stock, wear).own;
@@ -133,7 +133,7 @@ export function stockModel(stock: LineStock, tests: readonly BreakTest[]): Stock
     const assumed = NEW_SCATTER ** 2 + own;
     return { state, of: coefficientsOf(state), common, exact, bounds, assumed, found, offset };
   });
-  const { found, groups } = fitStates(stock, told, priors);
+  const { found, groups } = fitStates(stock, stateTests, priors);
   const allowance = { scatter: NEW_SCATTER ** 2, batch: BATCH_SCATTER ** 2 };
   const without = oneSided(groups.withoutBelow, priors.withoutBelow, wears, allowance);
   return {
@@ -145,7 +145,7 @@ export function stockModel(stock: LineStock, tests: readonly BreakTest[]): Stock
     batchScatter: Math.sqrt(batchVariance),
     freedom: within.freedom,
     ...found,
-    raise: mostRaise(told),
+    raise: mostRaise(stateTests),
     wet: wetLimits(stock, tests),
     // Pieces that broke below a load may lower the result of all others, never raise it.
     oneSided: states.some(({ tests: ofState }) => ofState.some(isBelow))

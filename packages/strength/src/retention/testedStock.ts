@@ -256,10 +256,10 @@ function loadingsOf(model: StockModel, weight: (coefficient: number) => number):
 /** Share of the prior's variance that tests may have left for a factor to be called tested [-]. */
 const MOST_VARIANCE_LEFT = 0.5;
 
-function testedNote(tested: boolean, told: NoteFacts["basis.tested"], most: FactValue | undefined): NoteFact {
+function testedNote(tested: boolean, values: NoteFacts["basis.tested"], most: FactValue | undefined): NoteFact {
   if (tested)
-    return most === undefined ? noteFact("basis.tested", told) : noteFact("basis.testedUpTo", { ...told, most });
-  const { tests, note } = told;
+    return most === undefined ? noteFact("basis.tested", values) : noteFact("basis.testedUpTo", { ...values, most });
+  const { tests, note } = values;
   return most === undefined
     ? noteFact("basis.builtIn", { tests, note })
     : noteFact("basis.builtInUpTo", { tests, note, most });
@@ -283,10 +283,10 @@ function wornFactor(
   const tested = !beyond && found.left <= MOST_VARIANCE_LEFT;
   const { testCount, doses, id } = model.wears.get(wear.id)!;
   const most = doses.length > 0 && doses.at(-1)! > 0 ? doseFact({ id, dose: doses.at(-1)! }) : undefined;
-  const told = { tests: counted(testCount), stock: { brought: model.stock.name }, note: within(factor.basis.note) };
+  const values = { tests: counted(testCount), stock: { brought: model.stock.name }, note: within(factor.basis.note) };
   const clipped = [...model.clipped].some((state) => state.doses.some((dose) => dose.id === wear.id));
   const gain = found.gain ? "basis.noLoss" : clipped ? "basis.inPart" : undefined;
-  const note = testedNote(tested, told, most);
+  const note = testedNote(tested, values, most);
   return {
     ...factor,
     // No wear raises a strength.

@@ -121,17 +121,17 @@ export const doseUnit = (id: WearId): string | undefined => DOSE_WORDS[id];
 
 /** The dose of a wear with its unit; for a knot its name. */
 export function doseFact({ id, dose }: WearDose): FactValue {
-  const told = { dose: Number(dose.toPrecision(3)) };
+  const values = { dose: Number(dose.toPrecision(3)) };
   switch (id) {
     case "sun":
-      return noteFact("dose.sun", told);
+      return noteFact("dose.sun", values);
     case "falls":
     case "leash falls":
-      return noteFact("dose.falls", told);
+      return noteFact("dose.falls", values);
     case "clamp mark":
-      return noteFact("dose.clampMark", told);
+      return noteFact("dose.clampMark", values);
     case "sewing":
-      return noteFact("dose.sewing", told);
+      return noteFact("dose.sewing", values);
     default:
       return { brought: id };
   }

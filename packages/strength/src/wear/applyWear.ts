@@ -176,11 +176,11 @@ function wearLine(worn: Worn, line: LineName, lengths: readonly number[], hangin
 }
 
 function damageNotes({ kept, worse }: JoinedWear, line: LineName, name: string): NoteFact[] {
-  const told = { line: noteFact(`line.${line}`, {}), name };
+  const values = { line: noteFact(`line.${line}`, {}), name };
   const kinds = (list: JoinedWear["kept"]) => ({ list: list.map((kind) => noteFact(damageCode(kind), {})) });
   return [
-    ...(kept.length === 0 ? [] : [noteFact("record.damageKept", { ...told, kinds: kinds(kept) })]),
-    ...(worse.length === 0 ? [] : [noteFact("record.damageWorse", { ...told, kinds: kinds(worse) })]),
+    ...(kept.length === 0 ? [] : [noteFact("record.damageKept", { ...values, kinds: kinds(kept) })]),
+    ...(worse.length === 0 ? [] : [noteFact("record.damageWorse", { ...values, kinds: kinds(worse) })]),
   ];
 }
 

@@ -46,9 +46,9 @@ function firstUseFaults({ made, firstUse, entries }: Dated, path: string): Recor
   }
   const used = entries.find(({ event, date }) => ENTRIES_OF_USE.has(event) && isBefore(date, firstUse));
   if (used === undefined) return [];
-  const told = { event: `"${used.event}"`, date: `${used.date}`, firstUse: `${firstUse}` };
+  const values = { event: `"${used.event}"`, date: `${used.date}`, firstUse: `${firstUse}` };
   const expected = recordFact("expected.earlier", { date: `${used.date}` });
-  return [recordFault(here, `${firstUse}`, expected, recordFact("firstUse.usedBefore", told))];
+  return [recordFault(here, `${firstUse}`, expected, recordFact("firstUse.usedBefore", values))];
 }
 
 function entryOrderFaults(record: Dated, path: string): RecordIssue[] {
@@ -113,13 +113,13 @@ function clampFaults(webbing: WebbingRecord, path: string): RecordIssue[] {
     const b = clamps.slice(0, i).find((other) => overlapInPlace(a, other) && overlapInTime(a, other));
     if (b === undefined) return;
     const at = (m: WearMark) => recordFact("place.clamp", { at: { length: (m.from + m.to) / 2 }, since: `${m.since}` });
-    const told = { first: at(b), second: at(a) };
+    const values = { first: at(b), second: at(a) };
     issues.push(
       recordFault(
         `${path}.entries[${entryOf(webbing, a)}]`,
-        recordFact("got.clamps", told),
+        recordFact("got.clamps", values),
         recordFact("expected.oneClamp", {}),
-        recordFact("clamps.two", { name: webbing.name, ...told }),
+        recordFact("clamps.two", { name: webbing.name, ...values }),
       ),
     );
   });

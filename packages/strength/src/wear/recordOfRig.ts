@@ -57,11 +57,11 @@ function clampedEnds(rig: Rig, placement: Placement, name: string, notes: NoteFa
   const missing = ofRig.filter((side) => !stated.includes(side));
   if (missing.length > 0) {
     const line = noteFact(`line.${placement.line}`, {});
-    const told = { name, line, ends: { list: ofRig, joined: "and" as const }, written: JSON.stringify(ofRig) };
+    const values = { name, line, ends: { list: ofRig, joined: "and" as const }, written: JSON.stringify(ofRig) };
     notes.push(
       placement.clampsAssumed === true
-        ? noteFact("record.clampsUnsaid", told)
-        : noteFact("record.clampsDenied", { ...told, missing: { list: missing, joined: "and" } }),
+        ? noteFact("record.clampsUnsaid", values)
+        : noteFact("record.clampsDenied", { ...values, missing: { list: missing, joined: "and" } }),
     );
   }
   return [...stated, ...missing];

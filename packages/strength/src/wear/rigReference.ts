@@ -22,7 +22,7 @@ export function otherRigNotes(rig: Pick<Rig, "id" | "name">, references: readonl
   const others = [...new Set(references)].filter((reference) => rigMatch(rig, reference) === undefined);
   if (others.length === 0) return [];
   const names = { list: others.slice(0, MOST_NAMES).map((name) => `"${name}"`) };
-  const told = { names, own: rig.id ?? rig.name };
+  const values = { names, own: rig.id ?? rig.name };
   const more = others.length - MOST_NAMES;
-  return [more > 0 ? noteFact("record.moreOtherNames", { ...told, more }) : noteFact("record.otherNames", told)];
+  return [more > 0 ? noteFact("record.moreOtherNames", { ...values, more }) : noteFact("record.otherNames", values)];
 }

@@ -75,7 +75,7 @@ function impliedTension(rig: Rig, reading: LineReading, read: number): number {
 function comparisonNote(found: Omit<ReadingComparison, "message">): NoteFact {
   const { reading, pretension, low, high, stated, agrees, difference } = found;
   const { on } = reading;
-  const told = {
+  const values = {
     what: readNote(reading),
     comes: { force: pretension },
     low: { force: low },
@@ -83,9 +83,9 @@ function comparisonNote(found: Omit<ReadingComparison, "message">): NoteFact {
     stated: { force: stated },
   };
   if (agrees)
-    return on === undefined ? noteFact("reading.agrees", told) : noteFact("reading.agreesOn", { ...told, on });
+    return on === undefined ? noteFact("reading.agrees", values) : noteFact("reading.agreesOn", { ...values, on });
   const kind = difference > 0 ? "more" : "less";
-  const differs = { ...told, difference: { share: Math.abs(difference) } };
+  const differs = { ...values, difference: { share: Math.abs(difference) } };
   return on === undefined ? noteFact(`reading.${kind}`, differs) : noteFact(`reading.${kind}On`, { ...differs, on });
 }
 

@@ -5,7 +5,7 @@ import { isBelow } from "./bounded.ts";
 import type { StockState } from "./stockModel.ts";
 
 /** The tests of a state: logarithms of the strength over the rated strength times the built-in factors. */
-export interface ToldState {
+export interface StateTests {
   readonly state: StockState;
   /** Coefficients of the regression whose sum is the state's mean. */
   readonly of: readonly number[];
@@ -22,14 +22,14 @@ export interface ToldState {
 }
 
 /** A state with the mean of its breaking loads, each clipped to the value that is believed. */
-export interface BelievedState extends ToldState {
+export interface BelievedState extends StateTests {
   readonly believed: number;
 }
 
 /** States with the same sum of coefficients: one row of the regression. */
-export interface ToldGroup {
+export interface TestGroup {
   readonly of: readonly number[];
-  readonly told: readonly BelievedState[];
+  readonly members: readonly BelievedState[];
   /** 1 ÷ variance, summed over its breaking loads and over its bounds [-]. */
   readonly exactPrecision: number;
   readonly boundPrecision: number;
@@ -37,9 +37,9 @@ export interface ToldGroup {
   readonly exactSum: number;
 }
 
-export function groupsOf(told: readonly BelievedState[]): ToldGroup[] {
+export function groupsOf(stateTests: readonly BelievedState[]): TestGroup[] {
   const byRow = new Map<string, BelievedState[]>();
-  for (const one of told) {
+  for (const one of stateTests) {
     const key = one.of.join();
     const group = byRow.get(key);
     if (group === undefined) byRow.set(key, [one]);
@@ -52,13 +52,13 @@ export function groupsOf(told: readonly BelievedState[]): ToldGroup[] {
       boundPrecision += bounds.length / assumed;
       exactSum += (exact.length * believed) / assumed;
     }
-    return { of: group[0]!.of, told: group, exactPrecision, boundPrecision, exactSum };
+    return { of: group[0]!.of, members: group, exactPrecision, boundPrecision, exactSum };
   });
 }
 
 /** The same states without pieces known only to have broken below a load. */
-export const withoutBelow = (told: readonly BelievedState[]): BelievedState[] =>
-  told.flatMap((one) => {
+export const withoutBelow = (stateTests: readonly BelievedState[]): BelievedState[] =>
+  stateTests.flatMap((one) => {
     const bounds = one.bounds.filter((test) => !isBelow(test));
     return one.exact.length + bounds.length === 0 ? [] : [{ ...one, bounds }];
   });
@@ -68,12 +68,12 @@ export const withoutBelow = (told: readonly BelievedState[]): BelievedState[] =>
  * held, the more is known. A load below which it broke does not count, because a lower such load would narrow the spread and
  * raise a strength.
  */
-export const asSurvivors = (told: readonly BelievedState[]): BelievedState[] =>
-  told.map((one) => ({
+export const asSurvivors = (stateTests: readonly BelievedState[]): BelievedState[] =>
+  stateTests.map((one) => ({
     ...one,
     bounds: one.bounds.map((test) =>
       test.result.kind === "between" ? { ...test, result: { kind: "above", value: test.result.from } } : test,
     ),
   }));
 
-export const hasBounds = ({ boundPrecision }: ToldGroup): boolean => boundPrecision > 0;
+export const hasBounds = ({ boundPrecision }: TestGroup): boolean => boundPrecision > 0;
