@@ -54,4 +54,4 @@ function moduleOf(english, language, folder) {
 }
 
 const codeOf = (language, folder) =>
-  /CODE = "([\w-]+)"/.exec(readFileSync(join(folder, `locale${language}.ts`), "utf8"))[1];
+  /LANGUAGE_CODE = "([\w-]+)"/.exec(readFileSync(join(folder, `locale${language}.ts`), "utf8"))[1];

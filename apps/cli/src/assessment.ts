@@ -1,4 +1,4 @@
-/** From the options of a command to an assessment: the rig, its wear record, the day, own break tests and judgements. */
+/** Makes an assessment from the options of a command: the rig, its wear record, the day, own break tests and judgements. */
 import { partIds, type Rig } from "@secondline/rig";
 import {
   type Assessed,
@@ -29,7 +29,7 @@ export interface ReadAssessment {
   readonly assessed: Assessed;
 }
 
-/** What is known besides the rigs, read once. */
+/** The inputs besides the rigs, read once. */
 interface Known {
   readonly wear?: WearRecord;
   readonly on?: string;
@@ -37,19 +37,21 @@ interface Known {
   readonly judgements: readonly PartJudgement[];
 }
 
-/** One rig with all that is known of it. */
+/** One rig with its other inputs. */
 export function readAssessment(file: string, options: AssessmentOptions): ReadAssessment {
   tellErrata();
   const rig = readRigFile(file);
-  return taken(file, rig, readKnown(options, [rig]));
+  return checkedAssessment(file, rig, readKnown(options, [rig]));
 }
 
 export interface ComparedAssessment extends ReadAssessment {
-  /** A wear record was given, and it says nothing of this rig. */
+  /** A wear record was given that does not name this rig. */
   readonly withoutWear: boolean;
 }
 
-/** Several rigs: wear record, tests and judgements count in those that they speak of, and must speak of one at least. */
+/**
+ * Several rigs. Wear record, tests and judgements count for the rigs that they name, and must name at least one of the rigs.
+ */
 export function readAssessments(files: readonly string[], options: AssessmentOptions): readonly ComparedAssessment[] {
   tellErrata();
   const rigs = files.map(readRigFile);
@@ -58,10 +60,10 @@ export function readAssessments(files: readonly string[], options: AssessmentOpt
   return rigs.map((rig, i) => {
     const file = files[i]!;
     if (known.wear === undefined || speaks[i] || !speaks.includes(true)) {
-      return { ...taken(file, rig, known), withoutWear: false };
+      return { ...checkedAssessment(file, rig, known), withoutWear: false };
     }
     const { wear: _, ...others } = known;
-    return { ...taken(file, rig, others), withoutWear: true };
+    return { ...checkedAssessment(file, rig, others), withoutWear: true };
   });
 }
 
@@ -79,7 +81,7 @@ function assessmentOf(rig: Rig, { judgements, ...known }: Known): Assessment {
   return { rig, ...known, judgements: judgements.filter(({ part }) => parts.includes(part)) };
 }
 
-function taken(file: string, rig: Rig, known: Known): ReadAssessment {
+function checkedAssessment(file: string, rig: Rig, known: Known): ReadAssessment {
   const assessment = assessmentOf(rig, known);
   const reading = assess(assessment);
   if (reading.ok) return { assessment, assessed: reading.assessed };

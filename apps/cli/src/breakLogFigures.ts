@@ -21,7 +21,7 @@ export interface FigureOptions {
   readonly force?: boolean;
 }
 
-/** What is to be written, checked before anything is computed. */
+/** The files to write, checked before anything is computed. */
 export interface FigureFiles {
   readonly plot: OutFile | undefined;
   readonly table: OutFile | undefined;

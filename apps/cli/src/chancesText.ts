@@ -9,7 +9,7 @@ import { type TableColumn, table } from "./table.ts";
 import { bold, dim, width } from "./terminal.ts";
 import { bullets, wrap } from "./wrap.ts";
 
-const right = (head: string): TableColumn => ({ head, align: "right" });
+const rightColumn = (head: string): TableColumn => ({ head, align: "right" });
 
 export function chancesData(rig: Rig, all: readonly Chances[], notes: readonly string[]): object {
   return {
@@ -26,7 +26,7 @@ export function chancesData(rig: Rig, all: readonly Chances[], notes: readonly s
   };
 }
 
-/** Chances of one rig, one what-if after another; what is common to all is said once, at the end. */
+/** Chances of one rig, one what-if after another; sentences common to all are printed once, at the end. */
 export function chancesText(rig: Rig, all: readonly Chances[], notes: readonly string[]): string {
   return [
     bold(rig.name),
@@ -69,15 +69,15 @@ function partsTable(rig: Rig, { parts }: Chances): string {
     ]);
   const columns = [
     { head: chanceWords.say("chance.table.part"), flexible: true },
-    right(chanceWords.say("chance.table.load")),
-    right(chanceWords.say("chance.table.strength")),
-    right(chanceWords.say("chance.table.first")),
-    right(chanceWords.say("chance.table.fails")),
+    rightColumn(chanceWords.say("chance.table.load")),
+    rightColumn(chanceWords.say("chance.table.strength")),
+    rightColumn(chanceWords.say("chance.table.first")),
+    rightColumn(chanceWords.say("chance.table.fails")),
   ];
   return table(columns, rows, width);
 }
 
-/** With the middle of a weak stretch. */
+/** Name of a part, with the middle of its weak stretch. */
 function nameOf(rig: Rig, part: PartChance): string {
   const name = chanceWords.chancePart(rig, part);
   const { stretch } = part;
@@ -98,7 +98,7 @@ function sharesTable(rig: Rig, found: Chances): string {
   const columns = [
     { head: chanceWords.sharesTitle(rig, found), flexible: true },
     { head: chanceWords.say("chance.table.of") },
-    right(chanceWords.say("chance.table.alone")),
+    rightColumn(chanceWords.say("chance.table.alone")),
   ];
   return table(columns, rows, width);
 }

@@ -16,9 +16,9 @@ import { bullets, wrap, wrapHanging } from "./wrap.ts";
 export interface TextOptions {
   /** Every what-if, not only those that govern, and the middle values. */
   readonly all: boolean;
-  /** What each strength is made of. */
+  /** The factors of each strength. */
   readonly why: boolean;
-  /** Every part gone, one at a time. */
+  /** The rig without each part, one at a time. */
   readonly singles: boolean;
   readonly outlook?: Outlook | undefined;
 }
@@ -32,13 +32,13 @@ export function checkText(rig: Rig, outcome: Outcome, options: TextOptions): str
     wrap(words.taken(rig, outcome), width),
     "",
     whatIfTable(rig, outcome, shown),
-    ...soft(leftOut(outcome, shown), say("caption.whatIfs")),
+    ...dimLines(leftOut(outcome, shown), say("caption.whatIfs")),
     "",
     partsTable(rig, outcome),
-    ...soft(...tableWords.partsCaption()),
-    ...(all ? ["", dim(middleTable(rig, outcome)), ...soft(say("caption.middle"))] : []),
-    ...(all || singles ? ["", singlesTable(rig, outcome), ...soft(say("caption.singles"))] : []),
-    ...(why ? ["", bold(say("head.why")), ...soft(say("caption.why")), "", ...whyTables(rig, outcome)] : []),
+    ...dimLines(...tableWords.partsCaption()),
+    ...(all ? ["", dim(middleTable(rig, outcome)), ...dimLines(say("caption.middle"))] : []),
+    ...(all || singles ? ["", singlesTable(rig, outcome), ...dimLines(say("caption.singles"))] : []),
+    ...(why ? ["", bold(say("head.why")), ...dimLines(say("caption.why")), "", ...whyTables(rig, outcome)] : []),
     "",
     ...verdictLines(rig, outcome),
     ...likelier(rig, outcome),
@@ -54,16 +54,19 @@ export function checkText(rig: Rig, outcome: Outcome, options: TextOptions): str
   ].join("\n");
 }
 
-const soft = (...texts: readonly string[]): string[] =>
+const dimLines = (...texts: readonly string[]): string[] =>
   texts.filter((text) => text !== "").map((text) => dim(wrap(text, width)));
 
 const section = (head: string, items: readonly string[]): string[] =>
   items.length === 0 ? [] : [`${head}:`, ...bullets(items, width), ""];
 
-/** How many of the what-ifs that lose the walker are shown besides. */
+/** Number of further what-ifs shown that lose the walker [-]. */
 const MOST_LOST_WHAT_IFS = 3;
 
-/** What-ifs in which some part has its worst, the deepest drop, some that lose the walker, what follows, and those that failed. */
+/**
+ * The what-ifs shown: those with the worst of some part, the deepest drop, some that lose the walker, parts that give way, and
+ * runs that failed.
+ */
 function governing(outcome: Outcome): number[] {
   const { parts, falls, person, followUps, whatIfs } = outcome;
   const worst = parts.flatMap(({ byClass }) => Object.values(byClass).map(({ whatIf }) => whatIf));
@@ -79,7 +82,7 @@ function governing(outcome: Outcome): number[] {
   return [...chosen].sort((a, b) => a - b);
 }
 
-/** What the table of what-ifs leaves out. */
+/** A line about the what-ifs that the table leaves out. */
 function leftOut({ whatIfs, falls }: Outcome, shown: readonly number[]): string {
   if (shown.length === whatIfs.length) return "";
   const lost = [...new Set([...falls.notCaught, ...falls.onGround])].filter((index) => !shown.includes(index)).length;
@@ -95,7 +98,7 @@ function verdictLines(rig: Rig, outcome: Outcome): string[] {
 
 function likelier(rig: Rig, outcome: Outcome): string[] {
   const said = [words.likelierFirst(rig, outcome), likelyText(words.language, rig, outcome)];
-  return soft(...said.filter((text) => text !== undefined));
+  return dimLines(...said.filter((text) => text !== undefined));
 }
 
 const factLines = (rig: Rig, outcome: Outcome): string[] =>

@@ -10,7 +10,7 @@ import { message } from "./terminal.ts";
 import { VERSION } from "./version.ts";
 
 type ValueName = HelpKey extends infer Key ? (Key extends `value.${infer Name}` ? Name : never) : never;
-/** What a command takes, by its name in the help. */
+/** The arguments of a command, by their name in the help. */
 const value = (name: ValueName, more = "") => `<${sayHelp(`value.${name}`)}${more}>`;
 
 const ACCURACIES = ["quick", "standard", "fine"] as const;
@@ -38,7 +38,7 @@ const program = new Command("secondline")
   .version(VERSION, "--version", sayHelp("program.version"))
   .helpOption("-h, --help", sayHelp("program.help"))
   .helpCommand(false)
-  // Of two commands with an option of one name each reads its own.
+  // If two commands have an option of the same name, each reads its own.
   .enablePositionalOptions()
   .showHelpAfterError(sayHelp("program.tryHelp"))
   .configureHelp(HELP_LAYOUT)
@@ -285,7 +285,7 @@ try {
   process.exitCode = exitOf(error);
 }
 
-/** Prints what went wrong and says with which status to leave. */
+/** Prints the failure and returns the exit status. */
 function exitOf(error: unknown): number {
   if (error instanceof CommanderError) return error.exitCode === 0 ? EXIT.done : EXIT.input;
   if (error instanceof CommandFailure) {

@@ -11,14 +11,14 @@ import { bullets, wrap, wrapHanging } from "./wrap.ts";
 export interface Compared {
   readonly rig: Rig;
   readonly outcome: Outcome;
-  /** A wear record was given, and it says nothing of this rig. */
+  /** A wear record was given that does not name this rig. */
   readonly withoutWear: boolean;
 }
 
 const letter = (layout: number): string => String.fromCharCode(65 + layout);
 
-/** What is said of one layout, beside its figures. */
-function said({ rig, outcome, withoutWear }: Compared) {
+/** Sentences on one layout, beside its figures. */
+function layoutSentences({ rig, outcome, withoutWear }: Compared) {
   return {
     sentence: words.verdict(rig, outcome),
     singles: words.singles(rig, outcome),
@@ -42,7 +42,7 @@ function sharedCautions(all: readonly (readonly string[])[]) {
 }
 
 export function comparisonData(layouts: readonly Compared[], comparison: Comparison) {
-  const each = layouts.map(said);
+  const each = layouts.map(layoutSentences);
   const cautions = sharedCautions(each.map((one) => one.cautions));
   return {
     ...comparison,
@@ -64,7 +64,7 @@ export function comparisonData(layouts: readonly Compared[], comparison: Compari
 }
 
 export function comparisonText(layouts: readonly Compared[], comparison: Comparison): string {
-  const each = layouts.map(said);
+  const each = layouts.map(layoutSentences);
   const cautions = sharedCautions(each.map((one) => one.cautions));
   return [
     ...layouts.flatMap((layout, i) => [...headLines(layout, i, each[i]!), ""]),
@@ -84,7 +84,7 @@ export function comparisonText(layouts: readonly Compared[], comparison: Compari
   ].join("\n");
 }
 
-/** Who is not beaten and by what the others are, then the three numbers of each. */
+/** The layouts that none beats, the ones that beat each other layout, then the three numbers of each. */
 function frontierLines(layouts: readonly Compared[]): readonly string[] {
   const found = frontier(layouts);
   const letters = layouts.map((_, i) => letter(i));
@@ -97,7 +97,7 @@ function frontierLines(layouts: readonly Compared[]): readonly string[] {
 const INDENT = "   ";
 const MARGIN_MARKS = [VERDICT_MARK.holds, VERDICT_MARK.thin, VERDICT_MARK.fails, VERDICT_MARK.open].join(" ");
 
-function headLines({ outcome }: Compared, layout: number, one: ReturnType<typeof said>): string[] {
+function headLines({ outcome }: Compared, layout: number, one: ReturnType<typeof layoutSentences>): string[] {
   const hang = (text: string) => INDENT + wrapHanging(text, width - INDENT.length, INDENT);
   const mark = `${VERDICT_MARK[outcome.verdict]} ${one.sentence} ${one.singles}`;
   return [
@@ -124,7 +124,7 @@ function figures(layouts: readonly Compared[], { rows }: Comparison): string {
   return table(columns, body, width);
 }
 
-/** A figure; a margin with what the layout says of the part. */
+/** A figure; a margin with the mark of the part's standing in its layout. */
 function cell(row: ComparisonRow, layout: number): Cell {
   const text = compareWords.compareValue(row, layout);
   const verdict = row.verdicts?.[layout];

@@ -1,4 +1,4 @@
-/** The threads that compute: workers beside the command line's own bundle, and its own thread where there are none. */
+/** The threads that compute: workers beside the command line's bundle, or its own thread if there are no workers. */
 import { createHash } from "node:crypto";
 import { existsSync, readFileSync } from "node:fs";
 import { availableParallelism } from "node:os";
@@ -52,7 +52,7 @@ function pooled(jobs: number, cache: string | undefined): Runner {
 
 export const jobsOf = ({ jobs = defaultJobs() }: Computing): number => jobs;
 
-/** Of the code that makes runs. The names of the chunks that it imports carry a hash of what is in them. */
+/** Hash of the code that makes runs. The names of the chunks that it imports carry a hash of their content. */
 export function codeHash(): string {
   return createHash("sha256")
     .update(readFileSync(existsSync(workerFile) ? workerFile : own))

@@ -17,7 +17,7 @@ export interface TextPlotRow {
 
 export interface TextPlot {
   readonly rows: readonly TextPlotRow[];
-  /** Ends of the line, and what is written under them. */
+  /** Ends of the line, and the words under them. */
   readonly from: number;
   readonly to: number;
   readonly scale: readonly [left: string, right: string];

@@ -1,4 +1,4 @@
-/** Tells, before anything is computed, what is known to be wrong with this version. */
+/** Tells the known errors of this version before anything is computed. */
 import { type Erratum, errataOf, KNOWN_ERRATA, VERSION } from "@secondline/scenarios";
 import { say } from "./say.ts";
 import { message, width } from "./terminal.ts";

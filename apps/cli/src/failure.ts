@@ -1,7 +1,7 @@
 /** Why a command ends without doing its job. */
 import { visibleText } from "@secondline/rig";
 
-/** What the exit status means. */
+/** The exit statuses. */
 export const EXIT = {
   done: 0,
   /** With `--require`: a part is thin or fails. */
@@ -21,7 +21,7 @@ export class CommandFailure extends Error {
   constructor(exit: number, lines: readonly string[]) {
     super(lines.join("\n"));
     this.exit = exit;
-    // A line break in what a line repeats would begin a line of its own.
+    // A line break in a quoted text would begin a new line.
     this.lines = lines.map(visibleText);
   }
 }

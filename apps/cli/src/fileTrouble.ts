@@ -1,8 +1,8 @@
-/** What the system says about a file, in plain words. */
+/** The system's errors about a file, in plain words. */
 import { sayFiles } from "@secondline/words/terminal/files";
 
 const codeOf = (error: unknown) => (error as { readonly code?: string }).code;
-const otherwise = (error: unknown) => (error instanceof Error ? error.message : String(error));
+const systemMessage = (error: unknown) => (error instanceof Error ? error.message : String(error));
 
 /** Why a file could not be read. */
 export function readTrouble(error: unknown): string {
@@ -15,7 +15,7 @@ export function readTrouble(error: unknown): string {
     case "EPERM":
       return sayFiles("unread.notAllowed");
     default:
-      return otherwise(error);
+      return systemMessage(error);
   }
 }
 
@@ -40,6 +40,6 @@ export function writeTrouble(error: unknown): string {
     case "ENAMETOOLONG":
       return sayFiles("unwritten.nameTooLong");
     default:
-      return otherwise(error);
+      return systemMessage(error);
   }
 }

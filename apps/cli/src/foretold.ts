@@ -1,11 +1,11 @@
-/** How long something will take, said before it is begun where somebody would wonder. */
+/** The time that a computation will take, told beforehand if it is long. */
 import { type Assessed, DEFAULT_RUNS, rigStrengths, type SearchOptions, whatIfSet } from "@secondline/scenarios";
 import { saySweep, timeText } from "@secondline/words/sweep";
 import { type Foretold, foretold } from "@secondline/workbench";
 import { type Computing, jobsOf } from "./computing.ts";
 import { message } from "./terminal.ts";
 
-/** Less than this nobody needs to be told of [s]. */
+/** A shorter time is not told [s]. */
 const LEAST_TOLD_TIME = 30;
 
 export interface ForetoldSearch extends Foretold {
@@ -13,7 +13,7 @@ export interface ForetoldSearch extends Foretold {
   readonly mayBeFewer: boolean;
 }
 
-/** Of a search as it is asked for. */
+/** The time of a search with its options. */
 export function foretoldSearch(assessed: Assessed, options: SearchOptions, computing: Computing): ForetoldSearch {
   const { rig, tests } = assessed;
   const { whatIfs, size = "full", runs = DEFAULT_RUNS, accuracy } = options;
@@ -28,7 +28,7 @@ export function foretoldSearch(assessed: Assessed, options: SearchOptions, compu
   };
 }
 
-/** Says it on stderr, where it is long. */
+/** Tells the time on stderr, if it is long. */
 export function tell(
   { runs, seconds, mayBeFewer = false }: Foretold & Partial<ForetoldSearch>,
   computing: Computing,

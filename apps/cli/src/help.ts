@@ -1,10 +1,10 @@
-/** How the help is laid out, and what is said of a mistaken command line, in the words of the language. */
+/** The layout of the help, and the messages on a mistaken command line, in the words of the language. */
 import { listed } from "@secondline/words";
 import { sayHelp } from "@secondline/words/terminal/help";
 import { type Command, Help, type HelpConfiguration, type Option } from "commander";
 import { wrap } from "./wrap.ts";
 
-/** Commands to begin with. Those without a sentence say by themselves what they do. */
+/** Commands for a beginner. A command without a sentence explains itself. */
 const EXAMPLES: readonly (readonly [command: string, says?: string])[] = [
   ["secondline new rig.json", sayHelp("examples.new")],
   ["secondline check rig.json", sayHelp("examples.check")],
@@ -24,7 +24,7 @@ const EXAMPLES: readonly (readonly [command: string, says?: string])[] = [
   ["secondline solve problem.json --json", sayHelp("examples.solve")],
 ];
 
-/** Width of the commands, with the gap to what is said of them [letters]. */
+/** Width of the commands, with the gap to their descriptions [letters]. */
 const EXAMPLE_COLUMNS = 42;
 
 export const examplesText = (): string =>
@@ -36,7 +36,7 @@ export const examplesText = (): string =>
     "",
   ].join("\n");
 
-/** Width of what stands under the options [letters]. */
+/** Width of the text under the options [letters]. */
 const FOOT_COLUMNS = 108;
 
 export const exitText = (): string =>
@@ -49,8 +49,8 @@ export const exitText = (): string =>
     wrap(sayHelp("caution.model"), FOOT_COLUMNS),
   ].join("\n");
 
-/** Heads of the help, by what the library calls them. */
-const HEADS: Readonly<Record<string, string>> = {
+/** Headings of the help, by their text in the library. */
+const HELP_HEADINGS: Readonly<Record<string, string>> = {
   "Usage:": sayHelp("usage.head"),
   "Arguments:": sayHelp("usage.arguments"),
   "Options:": sayHelp("usage.options"),
@@ -64,7 +64,7 @@ const inUsage = (usage: string): string =>
 
 export const HELP_LAYOUT: HelpConfiguration = {
   showGlobalOptions: false,
-  styleTitle: (head) => HEADS[head] ?? head,
+  styleTitle: (head) => HELP_HEADINGS[head] ?? head,
   commandUsage: (command: Command) => inUsage(usual.commandUsage(command)),
   subcommandTerm: (command: Command) => inUsage(usual.subcommandTerm.call(usual, command)),
   optionDescription({ argChoices, defaultValue, defaultValueDescription, description, ...option }: Option) {
@@ -83,8 +83,8 @@ const quoted = (choices: readonly string[]) => listed(choices.map((one) => JSON.
 
 type Mistake = readonly [says: RegExp, said: (found: readonly string[]) => string];
 
-/** What the library says of a mistaken command line, and what is said instead. */
-const MISTAKES: readonly Mistake[] = [
+/** Messages of the library on a mistaken command line, and the messages printed instead. */
+const PARSER_MISTAKES: readonly Mistake[] = [
   [/^error: unknown option '(.*)'$/, ([option = ""]) => sayHelp("mistake.unknownOption", { option })],
   [/^error: unknown command '(.*)'$/, ([command = ""]) => sayHelp("mistake.unknownCommand", { command })],
   [/^\(Did you mean one of (.*)\?\)$/, ([similar = ""]) => sayHelp("mistake.similarSome", { similar })],
@@ -102,12 +102,12 @@ const MISTAKES: readonly Mistake[] = [
   ],
 ];
 
-/** Line by line; what is not known stays as it is. */
+/** Translates line by line; an unknown line stays as it is. */
 export const spokenMistake = (text: string): string =>
   text
     .split("\n")
     .map((line) => {
-      for (const [says, said] of MISTAKES) {
+      for (const [says, said] of PARSER_MISTAKES) {
         const found = says.exec(line);
         if (found) return said(found.slice(1));
       }

@@ -2,7 +2,7 @@
 import { readFileSync } from "node:fs";
 import { faceRule, HOUSE_FACES } from "@secondline/report";
 
-/** Empty where a file is missing: the page then takes what is installed. */
+/** Empty if a file is missing: the page then takes installed typefaces. */
 export function houseFaces(): string {
   try {
     return HOUSE_FACES.map((face) => {

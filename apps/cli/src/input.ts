@@ -1,4 +1,4 @@
-/** Reads what the user names: text, JSON, rigs. Everything wrong with a file is told at once, with its place in it. */
+/** Reads the files that the user names: text, JSON, rigs. All faults of a file are told at once, each with its place. */
 import { closeSync, fstatSync, openSync, readSync } from "node:fs";
 import { type FactValue, type Issues, issuesListed, MAX_RIG_TEXT, readJson } from "@secondline/rig";
 import { quantity } from "@secondline/words";
@@ -9,7 +9,7 @@ import { sayFiles } from "@secondline/words/terminal/files";
 import { CommandFailure, EXIT } from "./failure.ts";
 import { readTrouble } from "./fileTrouble.ts";
 
-/** Largest files that are read, by what they should be [bytes]. */
+/** Largest files that are read, by kind [bytes]. */
 export const LARGEST_BYTES = {
   rig: MAX_RIG_TEXT,
   wear: 5_000_000,
@@ -28,7 +28,7 @@ export function readText(file: string, largest: number): string {
   }
 }
 
-/** What comes through a pipe has no size beforehand: not more than one byte too many is read. */
+/** A pipe does not tell its size beforehand, so at most one byte too many is read. */
 function readBytes(file: string, largest: number): Buffer {
   const open = openSync(file, "r");
   try {
@@ -56,7 +56,7 @@ function textOf(file: string, bytes: Buffer): string {
   try {
     if (!wide) return new TextDecoder("utf-8", { fatal: true }).decode(bytes);
   } catch {
-    // Told below.
+    // The code below tells the fault.
   }
   throw refuse(sayFiles(wide ? "unread.utf16" : "unread.notUtf8", { file }));
 }
@@ -65,11 +65,11 @@ export interface JsonFile {
   readonly file: string;
   readonly text: string;
   readonly document: unknown;
-  /** What is wrong with the text besides what it means. */
+  /** Faults of the text itself, apart from its meaning. */
   readonly issues: readonly PlacedFault[];
 }
 
-/** Parses a file; throws where there is no document in it. */
+/** Parses a file; throws if it holds no document. */
 export const readJsonFile = (file: string, largest: number): JsonFile => jsonOf(file, readText(file, largest), largest);
 
 export function jsonOf(file: string, text: string, largest: number): JsonFile {
@@ -81,11 +81,11 @@ export function jsonOf(file: string, text: string, largest: number): JsonFile {
 export interface InputFault {
   readonly got: FactValue;
   readonly expected: FactValue;
-  /** The fault itself; absent where the two above are all that is known. */
+  /** The fault itself; absent if only the two fields above are known. */
   readonly message?: FactValue;
 }
 
-/** The fault in words: its sentence, and of "got" and "expected" what the sentence does not say already. */
+/** The fault in words: its sentence, then "got" and "expected" as far as the sentence does not contain them. */
 function faultText({ message: fault, ...placed }: InputFault, tell: (told: FactValue) => string): string {
   const [message, got, expected] = [tell(fault ?? ""), tell(placed.got), tell(placed.expected)];
   const values = { message, got, expected };
@@ -131,7 +131,7 @@ export function faultLines<T>(heading: (count: number) => string, found: Issues<
   const count = issues.length + more;
   return new CommandFailure(EXIT.input, [
     heading(count),
-    ...issues.map((fault) => `  ${short(line(fault), 520)}`),
+    ...issues.map((fault) => `  ${shortened(line(fault), 520)}`),
     ...(more === 0 ? [] : [`  ${moreText(more)}`]),
   ]);
 }
@@ -142,9 +142,9 @@ export function faults(file: string, found: Issues<PlacedFault>): CommandFailure
     (count) => sayFiles("faults.document", { file, count }),
     found,
     (issue) =>
-      `${issue.path === "" ? sayFiles("fault.wholeFile") : short(issue.path, 120)}: ${faultText(issue, tellFault)}`,
+      `${issue.path === "" ? sayFiles("fault.wholeFile") : shortened(issue.path, 120)}: ${faultText(issue, tellFault)}`,
   );
 }
 
 /** A name in a file may be as long as the file. */
-const short = (text: string, longest: number) => (text.length > longest ? `${text.slice(0, longest)}…` : text);
+const shortened = (text: string, longest: number) => (text.length > longest ? `${text.slice(0, longest)}…` : text);

@@ -2,8 +2,8 @@ import type { Fact } from "@secondline/rig";
 import { tellNote } from "@secondline/words/notes";
 
 /**
- * Data as JSON. Notes and bases that are facts stand in it as their sentences. A number that JSON has no word for would become null: that is a programmer's error and throws. `endless`: what is
- * written for a number without end, where there may be one.
+ * Data as JSON. Notes and bases that are facts stand in it as their sentences. A number that JSON cannot write would become
+ * null: that is a programmer's error and throws. `endless`: the text for an infinite number, if there may be one.
  */
 export function jsonText(value: unknown, endless?: string): string {
   return JSON.stringify(

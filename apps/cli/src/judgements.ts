@@ -1,4 +1,4 @@
-/** `--judge`: what the user thinks of a part, said on the command line instead of in the rig file. */
+/** `--judge`: the user's judgement of a part, given on the command line instead of in the rig file. */
 import { isTape, type PartId, partIds, type Rig, readField } from "@secondline/rig";
 import type { PartJudgement } from "@secondline/scenarios";
 import { listed, lowered, englishWords as words } from "@secondline/words";
@@ -10,7 +10,7 @@ const JUDGEMENT_PATTERN = /^\s*([\w.]+)\s*(?:=\s*([^:]*?)\s*)?:\s*(\S.*?)\s*$/;
 
 /** Judgements of parts that one of the rigs has; every fault of them at once. */
 export function readJudgements(texts: readonly string[], rigs: readonly Rig[]): readonly PartJudgement[] {
-  // By what they are called in results too: the id of a connection counts from 0, and tapes with the rest.
+  // Parts go by their ids in results: ids of connections count from 0, tapes included.
   const known = new Map(rigs.flatMap((rig) => partIds(rig).map((id) => [id, nameOf(rig, id)] as const)));
   const read = texts.map((text) => ({ text, found: judgement(text, known) }));
   const faults = read.flatMap(({ text, found }) =>
@@ -30,7 +30,7 @@ const nameOf = (rig: Rig, id: PartId): KnownPart => ({
   isTape: isTape(rig, id),
 });
 
-/** One judgement, or what is wrong with it. */
+/** One judgement, or its fault. */
 function judgement(text: string, known: ReadonlyMap<PartId, KnownPart>): PartJudgement | string {
   const match = JUDGEMENT_PATTERN.exec(text);
   if (!match) return sayOptions("judge.form");

@@ -25,9 +25,9 @@ import { CommandFailure, EXIT } from "./failure.ts";
 import { writeTrouble } from "./fileTrouble.ts";
 
 export interface OutFile {
-  /** As the user names it. */
+  /** Path as the user wrote it. */
   readonly name: string;
-  /** Where it is: behind links. */
+  /** Real path, behind links. */
   readonly path: string;
   readonly overwrite: boolean;
   /** Permission bits of the file that is there already. */
@@ -71,7 +71,7 @@ function checkFree(name: string): void {
   if (link) throw refuse(sayFiles("unwritten.danglingLink", { file: name }));
 }
 
-/** Undefined when there is nothing, or it cannot be looked at. */
+/** Undefined when there is no file, or it cannot be read. */
 function statOf(name: string): Stats | undefined {
   try {
     return statSync(name);
@@ -86,7 +86,7 @@ const isSame = (a: Stats | undefined, b: Stats | undefined) =>
 /** Writes the whole file, or nothing and throws a `CommandFailure`. */
 export const writeOutFile = (out: OutFile, text: string): void => writeOutPieces(out, [Buffer.from(text)]);
 
-/** The same for what is too much to be held at once. */
+/** The same for a text that is too large to be held at once. */
 export function writeOutPieces(out: OutFile, pieces: Iterable<Buffer>): void {
   const beside = join(dirname(out.path), `.secondline-${randomBytes(6).toString("hex")}.tmp`);
   try {
@@ -112,7 +112,7 @@ function writeSafely(path: string, pieces: Iterable<Buffer>, mode: number | unde
   }
 }
 
-/** Moves a file to its place. What has come there since it was checked is not overwritten without being asked to. */
+/** Moves a file to its place. A file that has come there since the check is overwritten only if the user asked for it. */
 function moveInto(beside: string, { name, path, overwrite }: OutFile): void {
   if (overwrite || !link(beside, path)) {
     if (!overwrite && existsSync(path)) throw existsAlready(name);
@@ -120,7 +120,9 @@ function moveInto(beside: string, { name, path, overwrite }: OutFile): void {
   }
 }
 
-/** Gives a file a second name, unlike a move never one that is taken; false where that did not go, or no disk knows it. */
+/**
+ * Gives a file a second name. Unlike a move it never takes a name in use; false if it failed, or if the disk knows no links.
+ */
 function link(from: string, to: string): boolean {
   try {
     linkSync(from, to);
@@ -140,6 +142,6 @@ function keepFolder(path: string): void {
       closeSync(folder);
     }
   } catch {
-    // See above.
+    // Ignored: not every system can do this for a folder.
   }
 }

@@ -1,4 +1,4 @@
-/** An outcome as data: its facts as they are, and beside them the sentences that other faces show. */
+/** An outcome as data: its facts, and beside them the sentences that other faces show. */
 
 import type { Rig } from "@secondline/rig";
 import type { Outcome, Outlook } from "@secondline/scenarios";
@@ -33,7 +33,7 @@ export function outcomeData(rig: Rig, outcome: Outcome, outlook?: Outlook) {
 
 const optional = (key: string, text: string | undefined) => (text === undefined ? {} : { [key]: text });
 
-/** What could not be computed, one line each. */
+/** Runs that could not be computed, one line each. */
 export function failedRuns(rig: Rig, outcome: Outcome): readonly string[] {
   const failed = outcome.search.gaps.flatMap((gap) => (gap.kind === "failed" ? gap.events : []));
   return failed.map((index) => {

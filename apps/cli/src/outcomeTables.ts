@@ -1,4 +1,4 @@
-/** The tables of an outcome for a terminal. What stands in them is worded elsewhere. */
+/** The tables of an outcome for a terminal. Their words come from the words package. */
 
 import type { Rig } from "@secondline/rig";
 import type { Outcome, PartOutcome } from "@secondline/scenarios";
@@ -9,7 +9,7 @@ import { say } from "./say.ts";
 import { type Cell, type TableColumn, table } from "./table.ts";
 import { VERDICT_COLOUR, VERDICT_MARK, width } from "./terminal.ts";
 
-const right = (head: string): TableColumn => ({ head, align: "right" });
+const rightColumn = (head: string): TableColumn => ({ head, align: "right" });
 const flexible = (head: string): TableColumn => ({ head, flexible: true });
 
 type Verdict = PartOutcome["verdict"];
@@ -28,13 +28,13 @@ export function whatIfTable(rig: Rig, outcome: Outcome, shown: readonly number[]
     return [String(index + 1), said, row.walker, row.main, row.backup, row.drop, row.feet];
   });
   const columns = [
-    right(""),
+    rightColumn(""),
     flexible(say("table.whatIf")),
-    right(say("table.walker")),
-    right(say("table.main")),
-    right(say("table.backup")),
-    right(say("table.drop")),
-    right(say("table.feet")),
+    rightColumn(say("table.walker")),
+    rightColumn(say("table.main")),
+    rightColumn(say("table.backup")),
+    rightColumn(say("table.drop")),
+    rightColumn(say("table.feet")),
   ];
   return table(columns, rows, width);
 }
@@ -64,13 +64,13 @@ export function partsTable(rig: Rig, outcome: Outcome): string {
   }
   const columns = [
     flexible(say("table.part")),
-    right(say("table.demand")),
-    right(say("table.band.head")),
-    right(say("table.strength")),
-    right(say("table.margin")),
-    right(say("table.required")),
+    rightColumn(say("table.demand")),
+    rightColumn(say("table.band.head")),
+    rightColumn(say("table.strength")),
+    rightColumn(say("table.margin")),
+    rightColumn(say("table.required")),
     { head: say("table.verdict") },
-    right(say("table.in")),
+    rightColumn(say("table.in")),
   ];
   return table(columns, rows, width);
 }
@@ -82,9 +82,9 @@ export function middleTable(rig: Rig, { parts }: Outcome): string {
   });
   const columns = [
     flexible(say("table.part")),
-    right(say("table.run")),
-    right(say("table.middle")),
-    right(say("table.ratio")),
+    rightColumn(say("table.run")),
+    rightColumn(say("table.middle")),
+    rightColumn(say("table.ratio")),
   ];
   return table(columns, rows, width);
 }
@@ -103,7 +103,7 @@ export function singlesTable(rig: Rig, { singles }: Outcome): string {
   return table(columns, rows, width);
 }
 
-/** What every part's strength is made of, with the basis of each factor, and what a reader must know of it. */
+/** The factors of every part's strength, with the basis of each, and the notes that a reader must see. */
 export function whyTables(rig: Rig, { parts }: Outcome): readonly string[] {
   return parts.flatMap((part) => {
     const { name, strength } = words.partRow(rig, part);
@@ -113,6 +113,6 @@ export function whyTables(rig: Rig, { parts }: Outcome): readonly string[] {
       [say("table.strength"), `${strength} kN`, ""],
       ...part.flags.map((flag) => ["", "", tellNote(flag)]),
     ];
-    return [table([{ head: name }, right(say("table.value")), flexible(say("table.basis"))], rows, width), ""];
+    return [table([{ head: name }, rightColumn(say("table.value")), flexible(say("table.basis"))], rows, width), ""];
   });
 }

@@ -1,4 +1,4 @@
-/** Until when a rig may stay up: by the same rule, and the same runs, as its verdict. */
+/** The day until which a rig may stay up, by the rule and the runs of its verdict. */
 import {
   type Outlook,
   type OutlookQuestion,

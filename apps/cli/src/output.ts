@@ -1,6 +1,6 @@
 /**
- * Writes to stdout and stderr. Everything that is shown goes through here, whoever wrote it: what could move the cursor
- * or turn the writing of a terminal is made visible, besides line breaks and the colours of our own.
+ * Writes to stdout and stderr. All shown text goes through this file. Characters that could move the cursor or turn the writing
+ * direction of a terminal are made visible, except for line breaks and our own colours.
  */
 import { fstatSync, writeSync } from "node:fs";
 import { visibleText } from "@secondline/rig";
@@ -13,16 +13,16 @@ const STDERR = 2;
 
 export const coloured = process.stdout.isTTY === true && process.env.NO_COLOR === undefined;
 
-/** What picocolors puts around bold, dim, red, yellow and blue. */
-const OWN_COLOURS = new RegExp(`(${String.fromCharCode(27)}\\[(?:1|2|22|31|33|34|39)m)`);
+/** The codes that picocolors puts around bold, dim, red, yellow and blue. */
+const COLOUR_CODES = new RegExp(`(${String.fromCharCode(27)}\\[(?:1|2|22|31|33|34|39)m)`);
 
-/** The text as it may be shown. `colours`: colours of our own are left in it. */
+/** The text in the form that may be shown. `colours`: keeps our own colours. */
 export function shown(text: string, colours = coloured): string {
   // Split by a group, every second piece is a colour.
   const line = (one: string) =>
     colours
       ? one
-          .split(OWN_COLOURS)
+          .split(COLOUR_CODES)
           .map((piece, i) => (i % 2 === 1 ? piece : visibleText(piece)))
           .join("")
       : visibleText(one);
@@ -40,16 +40,16 @@ export function writeData(text: string): void {
   }
 }
 
-/** Writes a message to stderr. Where that cannot be written there is nobody to tell; the exit status still says it. */
+/** Writes a message to stderr. If it cannot be written, there is nobody to tell; the exit status still shows the failure. */
 export function writeMessage(text: string): void {
   try {
     write(process.stderr, STDERR, shown(text));
   } catch {
-    // See above.
+    // There is nobody to tell.
   }
 }
 
-/** A file takes a text in pieces when its disk is nearly full, which a stream does not notice. */
+/** On a nearly full disk a file takes only a part of a text, and a stream does not notice that. */
 function write(stream: NodeJS.WriteStream, fd: number, text: string): void {
   if (stream.isTTY || !isFile(fd)) {
     stream.write(text);
@@ -64,7 +64,7 @@ function isFile(fd: number): boolean {
   return stat.isFile() || stat.isCharacterDevice();
 }
 
-/** Whoever reads a pipe may close it when they have seen enough: that is no fault. Anything else is told. */
+/** The reader of a pipe may close it early: that is no fault. Any other error is told. */
 process.stdout.on("error", (error: NodeJS.ErrnoException) => {
   if (error.code === "EPIPE") return;
   writeMessage(`${notWritten(error)}\n`);
@@ -73,5 +73,5 @@ process.stdout.on("error", (error: NodeJS.ErrnoException) => {
   });
 });
 process.stderr.on("error", () => undefined);
-// A limit on the size of files is told by an error instead of ending the program in the middle of one.
+// Turns the signal of a limit on file sizes into an error, so that the program does not end in the middle of a file.
 if (process.platform !== "win32") process.on("SIGXFSZ", () => undefined);

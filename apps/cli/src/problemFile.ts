@@ -1,4 +1,4 @@
-/** Reads a problem for the bare engine. The engine checks what it means, not the text that it comes in. */
+/** Reads a problem for the bare engine. The engine checks the values; this file checks the text. */
 import { type Problem, readProblem } from "@secondline/engine";
 import { checkTexts } from "@secondline/rig";
 import { sayFiles } from "@secondline/words/terminal/files";

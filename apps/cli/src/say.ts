@@ -1,4 +1,4 @@
-/** Every sentence there is: a command loads them all. */
+/** All sentences: a command loads them all. */
 import { english } from "@secondline/words";
 import { sayLaterIn } from "@secondline/words/later";
 

@@ -1,4 +1,4 @@
-/** `--spread`: how far an input may be off, in place of what is assumed. */
+/** `--spread`: how far an input may be off, in place of the assumed spread. */
 
 import { INPUT_IDS, type InputId, MOST_SPREAD, type Spreads } from "@secondline/scenarios";
 import { listed } from "@secondline/words";

@@ -17,12 +17,12 @@ import { progressLine } from "./terminal.ts";
 import { unanswered } from "./unanswered.ts";
 
 export interface StudyCall extends Computing {
-  /** Said before what is being run. */
+  /** Text before the name of the current run. */
   readonly label?: string;
 }
 
 export function runStudy(assessed: Assessed, options: SearchOptions, call: StudyCall = {}): Promise<SearchResult> {
-  return drive(assessed, call, (runner, id, report) => {
+  return runWithProgress(assessed, call, (runner, id, report) => {
     tell(foretoldSearch(assessed, options, call), call);
     return runner.study({ id, assessed, ...options }, report);
   });
@@ -30,7 +30,7 @@ export function runStudy(assessed: Assessed, options: SearchOptions, call: Study
 
 export function runChances(assessed: Assessed, options: ChancesOptions, call: StudyCall = {}): Promise<Chances> {
   const { whatIf, runs = DEFAULT_DRAWS, accuracy = "standard" } = options;
-  return drive(assessed, call, (runner, id, report) => {
+  return runWithProgress(assessed, call, (runner, id, report) => {
     tell(foretold({ assessed, events: [whatIf], runs, accuracy, jobs: jobsOf(call) }), call);
     return runner.chances({ id, assessed, ...options }, report);
   });
@@ -38,10 +38,14 @@ export function runChances(assessed: Assessed, options: ChancesOptions, call: St
 
 type Start<T> = (runner: RunnerService, id: string, report: (progress: Progress) => void) => Promise<ServiceAnswer<T>>;
 
-/** What is done in place of runs, in words. */
-const STEPS: Readonly<Record<string, string>> = { chances: sayRuns("step.chances") };
+/** Names of steps that make no runs. */
+const STEP_NAMES: Readonly<Record<string, string>> = { chances: sayRuns("step.chances") };
 
-async function drive<T>({ rig }: Assessed, { label = "", ...computing }: StudyCall, start: Start<T>): Promise<T> {
+async function runWithProgress<T>(
+  { rig }: Assessed,
+  { label = "", ...computing }: StudyCall,
+  start: Start<T>,
+): Promise<T> {
   const runner = runnerFor(computing);
   const line = progressLine();
   const id = "study";
@@ -49,7 +53,7 @@ async function drive<T>({ rig }: Assessed, { label = "", ...computing }: StudyCa
   process.once("SIGINT", stop);
   try {
     const answer = await start(runner, id, ({ done, doing, step = "" }) => {
-      const what = doing ? englishWords.eventTitle(rig, doing) : (STEPS[step] ?? step);
+      const what = doing ? englishWords.eventTitle(rig, doing) : (STEP_NAMES[step] ?? step);
       line.show(done, `${label}${what}`);
     });
     line.end();

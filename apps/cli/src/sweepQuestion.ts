@@ -1,4 +1,4 @@
-/** What is asked of a sweep: read from options, refused with the option that was given. */
+/** The question of a sweep, read from options. A refusal names the option. */
 
 import { parseQuantity, partIds, type Rig, readRig } from "@secondline/rig";
 import {
@@ -22,9 +22,9 @@ import { LARGEST_BYTES, readText } from "./input.ts";
 const { say } = words;
 const refuse = (...lines: readonly string[]): CommandFailure => new CommandFailure(EXIT.input, lines);
 
-/** Points along one knob, and along each of two [-]. */
+/** Number of points along one swept number, and along each of two [-]. */
 const POINT_COUNTS = { one: { usual: 13, least: 3, most: 101 }, two: { usual: 7, least: 3, most: 31 } } as const;
-/** Numbers that are counted are all run, up to so many [-]. */
+/** Whole numbers are all run, up to this many [-]. */
 const MOST_COUNTED = 25;
 
 export function documentOf(file: string): unknown {
@@ -87,7 +87,7 @@ export function readLimit(text: string, { kind }: SweepWhat): number {
   return read.value;
 }
 
-/** Values that give no rig are told with the others; without enough others there is nothing to tell. */
+/** Values that give no valid rig are told beside the others; without enough others there is no result. */
 export function enough(file: string, found: SweepPoints): SweepPoints {
   const { points, bad } = found;
   const first = bad[0];

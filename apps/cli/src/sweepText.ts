@@ -10,7 +10,7 @@ import { bold, dim, width } from "./terminal.ts";
 import { bullets, wrap } from "./wrap.ts";
 
 const { say } = words;
-const right = (head: string): TableColumn => ({ head, align: "right" });
+const rightColumn = (head: string): TableColumn => ({ head, align: "right" });
 
 export function sweepData(rig: Rig, swept: Swept, taken: string): object {
   return {
@@ -95,13 +95,13 @@ function pointTable(rig: Rig, swept: Swept): string {
     String(runs),
   ]);
   const columns = [
-    right(knobs[0]!.name),
-    right(say("table.value")),
-    right(say("table.band")),
-    right(say("table.own")),
+    rightColumn(knobs[0]!.name),
+    rightColumn(say("table.value")),
+    rightColumn(say("table.band")),
+    rightColumn(say("table.own")),
     ...(parts ? [{ head: say("table.governs"), flexible: true }] : []),
     { head: say("table.event"), ...(parts ? {} : { flexible: true }) },
-    right(say("table.runs")),
+    rightColumn(say("table.runs")),
   ];
   return table(columns, rows, width);
 }
@@ -133,7 +133,7 @@ function plot({ points, knobs, what, limits }: Swept): string {
   });
 }
 
-/** Other marks than those of verdicts: none of these says that a rig holds. */
+/** These marks differ from those of verdicts, because none of them says that a rig holds. */
 const STATE_MARKS = { keeps: "+", open: "?", below: "−" } as const;
 
 /** Values of the first knob along the lines, of the second along the columns. */
@@ -154,7 +154,7 @@ function mapLines({ points, knobs, what, region }: Swept): string[] {
       `${words.knobValue(second, at, "nearest")}: ${words.stretches(first, kept) ?? say("region.none")}`,
   );
   return [
-    table([right(head), ...axis(1).map((b) => right(knobText(second, b)))], rows, width),
+    table([rightColumn(head), ...axis(1).map((b) => rightColumn(knobText(second, b)))], rows, width),
     ...(region ? [dim(say("region.head", { limit: words.limit(what, region.limit) }))] : []),
     ...(outline
       ? [
@@ -166,7 +166,7 @@ function mapLines({ points, knobs, what, region }: Swept): string[] {
   ];
 }
 
-/** Data have all lines of an outline; for reading a few do. */
+/** The data have all lines of an outline; the text needs a few. */
 const MOST_LINES = 9;
 const everyOther = (lines: readonly string[]): readonly string[] => {
   const step = Math.max(1, Math.ceil((lines.length - 1) / (MOST_LINES - 1)));

@@ -4,7 +4,7 @@ import { wrap } from "./wrap.ts";
 export interface TableColumn {
   readonly head: string;
   readonly align?: "left" | "right";
-  /** Takes up what is left of the width; text that needs more goes on in the next line. */
+  /** This column takes the rest of the width; longer text goes on in the next line. */
   readonly flexible?: boolean;
 }
 /** A cell: its text, and how to paint it once its width is known. */
@@ -12,7 +12,7 @@ export type Cell = string | { readonly text: string; readonly paint: (text: stri
 
 /** Blank letters between two columns [letters]. */
 const COLUMN_GAP = 2;
-const LEAST_FLEXIBLE = 12;
+const LEAST_FLEXIBLE_COLUMNS = 12;
 const textOf = (cell: Cell) => (typeof cell === "string" ? cell : cell.text);
 const paintOf = (cell: Cell) => (typeof cell === "string" ? (text: string) => text : cell.paint);
 
@@ -21,7 +21,7 @@ export function table(columns: readonly TableColumn[], rows: readonly (readonly 
   const widths = columns.map((column, c) => Math.max(column.head.length, ...rows.map((row) => textOf(row[c]!).length)));
   const over = widths.reduce((sum, w) => sum + w, COLUMN_GAP * (columns.length - 1)) - width;
   const flexible = columns.findIndex((column) => column.flexible);
-  if (flexible >= 0 && over > 0) widths[flexible] = Math.max(LEAST_FLEXIBLE, widths[flexible]! - over);
+  if (flexible >= 0 && over > 0) widths[flexible] = Math.max(LEAST_FLEXIBLE_COLUMNS, widths[flexible]! - over);
   const rule = widths.map((w) => "─".repeat(w)).join("─".repeat(COLUMN_GAP));
   const lines = (cells: readonly Cell[]) => rowLines(cells, columns, widths);
   return [...lines(columns.map((column) => column.head)), rule, ...rows.flatMap(lines)].join("\n");
@@ -37,7 +37,7 @@ function rowLines(cells: readonly Cell[], columns: readonly TableColumn[], width
     cells
       .map((cell, c) => {
         const piece = pieces[c]![i];
-        const text = fit(piece ?? "", widths[c]!, columns[c]!.align ?? "left");
+        const text = fitted(piece ?? "", widths[c]!, columns[c]!.align ?? "left");
         return piece === undefined ? text : paintOf(cell)(text);
       })
       .join(" ".repeat(COLUMN_GAP))
@@ -46,7 +46,7 @@ function rowLines(cells: readonly Cell[], columns: readonly TableColumn[], width
 }
 
 /** Pads; a single word longer than its column is shortened. */
-function fit(text: string, width: number, align: "left" | "right"): string {
+function fitted(text: string, width: number, align: "left" | "right"): string {
   const short = text.length > width ? `${text.slice(0, width - 1)}…` : text;
   return align === "right" ? short.padStart(width) : short.padEnd(width);
 }

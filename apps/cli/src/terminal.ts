@@ -8,7 +8,7 @@ const colours = createColors(coloured);
 const NARROWEST_COLUMNS = 60;
 /** Text is never set wider than this [letters]. */
 const WIDEST_COLUMNS = 100;
-/** Columns to fill: the terminal's, within what is comfortable to read; 100 in a pipe. */
+/** Columns to fill: the terminal's, within a width that is comfortable to read; 100 in a pipe. */
 export const width = Math.min(WIDEST_COLUMNS, Math.max(NARROWEST_COLUMNS, process.stdout.columns ?? WIDEST_COLUMNS));
 
 export const { bold, dim } = colours;

@@ -1,4 +1,4 @@
-/** Runs that were asked for and not made: somebody stopped them, or they cannot be made. */
+/** Requested runs that were not made: somebody stopped them, or they cannot be made. */
 import type { ServiceAnswer } from "@secondline/runner";
 import { broughtIn } from "@secondline/words";
 import { sayRuns } from "@secondline/words/terminal/runs";

@@ -37,7 +37,7 @@ describe("check", () => {
     expect(text.out).not.toContain("\u001b");
   });
 
-  it("gives every part E, R, a margin, what is required of it in which class, and in which what-if", () => {
+  it("gives every part E, R, a margin, the required margin with its class, and the what-if", () => {
     expect(text.out).toMatch(/From harness to rock +Load E +95 % +R +Margin +Required +Verdict +In/);
     expect(text.out).toMatch(
       /^Leash ring +[\d.]+ +[\d.–]+ +[\d.]+ +[\d.]+ +(2 in falls|1\.5 after a failure) +○ not settled +\d+$/m,
@@ -49,12 +49,12 @@ describe("check", () => {
     expect(text.out).toMatch(/From harness to rock +Largest run +Middle strength +Ratio/);
   });
 
-  it("lists what then carries the walker when any one part has gone", () => {
+  it("lists the part that carries the walker without any one part", () => {
     expect(text.out).toMatch(/^Leash +cut, untied +nothing: a single/m);
     expect(text.out).toMatch(/^Main line +cut +the backup +caught in /m);
   });
 
-  it("prints what strengths are made of with --why, each factor with its basis", () => {
+  it("prints the factors of strengths with --why, each with its basis", () => {
     expect(text.out).toMatch(/^Rated +[\d.]+ kN +(assumed|published|from memory|common practice|tested): /m);
     expect(text.out).toMatch(/^knot \(figure-eight\) +× 0\.\d+ ± [\d.]+ % +from memory: /m);
   });
@@ -238,7 +238,7 @@ describe("compare", () => {
     text = await secondline("compare", ...rigs, ...few, ...known);
   });
 
-  it("puts layouts side by side, each with its verdict, what is required, what has no second and its weakest bases", () => {
+  it("puts layouts side by side, each with its verdict, required margins, parts without a second and weakest bases", () => {
     expect(text.err).toBe("");
     expect(text.status).toBe(0);
     expect(text.out).toMatch(/^A Example crag, Long Gap: old$/m);
@@ -260,7 +260,7 @@ describe("compare", () => {
     expect(b).toMatch(/The wear record says nothing of "Example crag.*": it is taken as its file has it\./);
   });
 
-  it("marks margins with what the layout says of the part, and shows nothing not loaded as strong", () => {
+  it("marks margins with the standing of the part in its layout, and shows no unloaded part as strong", () => {
     expect(text.out).toMatch(/^Margin: Leash +[\d.]+ [✕▲○●] +(?:≤ )?[\d.]+ [✕▲○●]/m);
     expect(text.out).not.toContain("> 99");
     expect(text.out).not.toMatch(/NaN|Infinity|undefined/);
@@ -307,7 +307,7 @@ describe("report", () => {
     expect(html.match(/@font-face\{font-family:"(?:IBM Plex Sans|Source Serif 4)"/g)).toHaveLength(3);
   });
 
-  it("refuses a sweep of what is no number of the rig, before it computes, and writes nothing", async () => {
+  it("refuses a sweep of a field that is no number of the rig, before it computes, and writes nothing", async () => {
     const file = join(scratch(), "rig.html");
     const ask = (...more: string[]) =>
       secondline("report", demo("sound-rig.json"), "--out", file, ...few, ...more, "--sweep", "backup.slak=2%..14%");
@@ -320,7 +320,7 @@ describe("report", () => {
 
 describe("card", () => {
   const day = ["--on", "2026-11-15"];
-  it("of a rig without a record permits nobody, says what must be done, and fails where permission is required", async () => {
+  it("of a rig without a record permits nobody, tells the remedy, and fails if permission is required", async () => {
     const file = join(scratch(), "card.html");
     const made = await secondline("card", demo("sound-rig.json"), ...day, "--out", file, ...few, "--require");
     expect(made.status).toBe(1);

@@ -62,7 +62,7 @@ describe("a file that cannot be used", () => {
     expect(await refused("validate", join(dir, "other.json"))).toContain("none of ours");
   });
 
-  it("is told every fault at once, each with its path, what was got and what was expected", async () => {
+  it("is told every fault at once, each with its path, the value found and the value expected", async () => {
     const rig = JSON.parse(readFileSync(demo("sound-rig.json"), "utf8"));
     rig.span = "-60 m";
     rig.main.pretension = "2.5 bananas";

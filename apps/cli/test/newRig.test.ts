@@ -102,7 +102,7 @@ describe("new", () => {
 });
 
 describe("the questions in a terminal", () => {
-  it("work span and rise out of what was measured, and show them before they are taken over", async () => {
+  it("work out span and rise from measured values, and show them before they are taken over", async () => {
     const told: string[] = [];
     const asked: string[] = [];
     const typed: Readonly<Record<string, string[]>> = {
@@ -130,7 +130,7 @@ describe("the questions in a terminal", () => {
     expect(asked.some((prompt) => prompt.startsWith("Rise"))).toBe(false);
   });
 
-  it("are asked one after the other; what cannot be read is asked again with what would do", async () => {
+  it("are asked one after the other; an answer that cannot be read is asked again with an example", async () => {
     const asked: string[] = [];
     const told: string[] = [];
     const typed: Readonly<Record<string, string[]>> = {

@@ -45,7 +45,7 @@ describe("sweep", () => {
     expect(again.err).toContain("exists already");
   });
 
-  it("over two numbers is a map with the outline of what keeps the limit", async () => {
+  it("over two numbers is a map with the outline of the pairs that keep the limit", async () => {
     const two = ["--over", "leash.length=1m..2m", "--over", "walker.mass=60kg..120kg", "--points", "3"];
     const { status, out } = await secondline("sweep", short, ...two, "--what", "drop", "--limit", "4.5m", ...few);
     expect(status).toBe(0);

@@ -20,7 +20,7 @@ describe("teardown", () => {
     plan = await secondline("teardown", ...given, ...files);
   }, 60_000);
 
-  it("lists the pieces with where to cut and what each teaches, what is left out, and what was assumed", () => {
+  it("lists the pieces with their cuts and what each teaches, the states left out, and the assumptions", () => {
     expect(plan.status).toBe(0);
     for (const words of [
       "12 pieces for 12 pulls",
@@ -44,7 +44,7 @@ describe("teardown", () => {
     expect(log).toContain("clamp mark,dry,5.2 to 6.8 m from the marked end,18.23,15.83,0,14,,,,,,kN,,,piece P2");
   });
 
-  it("tells a piece that did not break, or broke below a load, by what was seen, with no load that nobody measured", async () => {
+  it("tells a piece that did not break, or broke below a load, by its bound, never by a load that nobody measured", async () => {
     const log = readFileSync(join(folder, "log.csv"), "utf8");
     const results = join(folder, "bounds.csv");
     const told = async (outcome: string, load: string) => {
@@ -57,7 +57,7 @@ describe("teardown", () => {
     expect(await told("broke below", "93")).toContain("Nowhere do results and built-in factors contradict each other.");
   });
 
-  it("takes the filled-in log and says what was learnt, before and after, with days of the next line", async () => {
+  it("takes the filled-in log and tells what was learnt, before and after, with days of the next line", async () => {
     const log = readFileSync(join(folder, "log.csv"), "utf8");
     const filled = log.replace(/,,,,kN,,,piece P2$/m, ",broke,9.1,,kN,fibres,at the mark,piece P2");
     const results = join(folder, "results.csv");

@@ -1,4 +1,4 @@
-/** The colours of tokens.css as values, for what draws on a canvas and cannot read CSS. */
+/** The colours of tokens.css as values, for code that draws on a canvas and cannot read CSS. */
 export type Theme = "light" | "dark";
 
 const LIGHT = {

@@ -1,6 +1,6 @@
 /**
- * Levels for marks along an axis, one for each place in rising order: the lowest on which it stands clear of those before by `apart`,
- * in the unit of the places.
+ * Levels for marks along an axis, one for each place in rising order. Each mark gets the lowest level on which it stands clear
+ * of earlier marks by `apart`, in the unit of the places.
  */
 export function piled(places: readonly number[], apart: number): readonly number[] {
   const last: number[] = [];

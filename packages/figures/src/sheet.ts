@@ -1,6 +1,6 @@
 /**
- * A picture to pass on: the drawing with its title above, its legend, the cautions and what it was computed from below,
- * all part of the picture, so that it never travels without them.
+ * A picture to pass on: the drawing, its title above, its legend, and the cautions and inputs below. All are part of the
+ * picture, so that it never travels without them.
  */
 
 import { type Ink, SANS, SERIF } from "./ink/ink.ts";
@@ -17,7 +17,7 @@ export interface Picture {
 
 export interface PictureWords {
   readonly title: string;
-  /** What is seen and what came of it. */
+  /** The title: the scene and its result. */
   readonly lines: readonly string[];
   readonly cautions: readonly string[];
   /** Version, input and date. */
@@ -28,9 +28,9 @@ export interface PictureBody {
   /** [px] */
   readonly width: number;
   readonly height: number;
-  /** Pixels that lie under what `draw` draws. */
+  /** Pixels that lie under the ink of `draw`. */
   readonly image?: (density: number) => CanvasImageSource;
-  /** The same in SVG. Without it what has an `image` cannot be a vector drawing. */
+  /** The same in SVG. A body with an `image` needs it to be a vector drawing. */
   readonly markup?: string;
   readonly draw: (ink: Ink) => void;
 }
@@ -42,7 +42,7 @@ interface Block {
   readonly colour: string;
   readonly step: number;
   readonly left: number;
-  /** Of the first line's foot [px]. */
+  /** Height of the first line's foot [px]. */
   readonly top: number;
 }
 
@@ -58,10 +58,10 @@ export interface Sheet {
 
 /** Room at either edge of the sheet [px]. */
 const SHEET_EDGE = 20;
-/** A narrow picture is given so much paper that words find room beside it [px]. */
+/** Least width of the paper, so that words have room beside a narrow picture [px]. */
 const LEAST_WIDTH = 360;
 
-/** Where everything goes. `measure`: width of a text set in a CSS font [px]. */
+/** Places of everything on the sheet. `measure`: width of a text set in a CSS font [px]. */
 export function laySheet(picture: Picture, measure: (text: string, font: string) => number): Sheet {
   const { words, palette, body, legend } = picture;
   const width = Math.max(body.width, LEAST_WIDTH);
@@ -90,7 +90,7 @@ export function laySheet(picture: Picture, measure: (text: string, font: string)
   return { width, height: Math.ceil(y + SHEET_EDGE - 4), bodyTop, blocks, legendTop, cautionsTop, cautionsFoot };
 }
 
-/** Draws the sheet; `putImage` puts what the body has of pixels at a place [px]. */
+/** Draws the sheet; `putImage` puts the pixels of the body at a place [px]. */
 export function drawSheet(
   picture: Picture,
   sheet: Sheet,
@@ -134,8 +134,8 @@ export function drawSheet(
 }
 
 /**
- * The sheet as an SVG document; only of a picture without pixels. `measure`: width of a text set in a CSS font [px], rather too wide
- * than too narrow where the faces may be missing in which it is looked at.
+ * The sheet as an SVG document; only of a picture without pixels. `measure`: width of a text set in a CSS font [px], rather too
+ * wide than too narrow, because the reader may lack the typefaces.
  */
 export function sheetSvg(picture: Picture, measure: (text: string, font: string) => number): string {
   const { image, markup, width, height } = picture.body;

@@ -74,7 +74,7 @@ describe("residuals", () => {
     expect(plot!.marks).toHaveLength(9);
   });
 
-  it("are what a test held over what is expected", () => {
+  it("are the strength of a test over the expected one", () => {
     const [plot] = of("residuals");
     const tests = plot!.rows.filter(({ series, strength_kN }) => series === "test" && strength_kN !== undefined);
     expect(tests.length).toBeGreaterThan(5);
@@ -130,7 +130,7 @@ describe("files of plots", () => {
     }
   });
 
-  it("say numbers as numbers and disarm what a spreadsheet would compute", () => {
+  it("have numbers as numbers and disarm cells that a spreadsheet would compute", () => {
     const injected = testsOf(log).map((test): BreakTest => ({ ...test, batch: "=cmd()", state: `+${test.state}` }));
     const csv = plotsCsv(breakLogPlots(injected, analyseBreakLog(injected), words), ["Invented.\n=1+1"]);
     expect(csv).toMatch(/^# Invented\. =1\+1\nfigure,of,series/);

@@ -16,7 +16,7 @@ const layouts: readonly FrontierLayout[] = [
 const letters = ["A", "B", "C", "D"];
 const measure = (text: string) => 7 * text.length;
 
-it("marks each layout where its load and drop lie, by what is said of it", () => {
+it("marks each layout at its load and drop, by its standing", () => {
   const plot = frontierPlot(layouts, letters)!;
   expect(plot.marks.map(({ kind, at }) => [kind, ...at])).toEqual([
     ["best", 4, 6],
@@ -39,7 +39,7 @@ it("names each by letter and weight, rounded up, and no name covers another", ()
   });
 });
 
-it("says in words who is not beaten, by what the others are, and the numbers of each", () => {
+it("says in words which layouts are not beaten, which ones beat the others, and the numbers of each", () => {
   const svg = plotSvg(frontierPlot(layouts, letters)!, 600, PALETTES.light, measure, "f");
   for (const told of [
     "A and C are not beaten",

@@ -30,7 +30,7 @@ describe("a hand along an axis", () => {
     return { seen, hand: new RangeHand(target) };
   }
 
-  it("pans by a drag on empty paper, and leaves to things what begins on them", () => {
+  it("pans by a drag on empty paper, and leaves a drag that begins on a thing to that thing", () => {
     const { seen, hand: one } = hand();
     expect(one.down(1, 50, true)).toBe(true);
     expect(one.move(1, 30)).toBe(false);
@@ -41,7 +41,7 @@ describe("a hand along an axis", () => {
     expect(seen.range).toEqual({ from: 12, to: 22 });
   });
 
-  it("zooms with two fingers about what lies between them, and says that nothing else is to be moved by these", () => {
+  it("zooms with two fingers about the point between them, and says that they move nothing else", () => {
     const { seen, hand: one } = hand();
     one.down(1, 25, false);
     one.down(2, 75, false);
@@ -102,7 +102,7 @@ describe("a hand on the elevation", () => {
     expect(isSameView(same, before)).toBe(true);
   });
 
-  it("frames the rig clear of what lies over the picture's edges", () => {
+  it("frames the rig clear of the covered edges of the picture", () => {
     const boxes = [
       { top: 0, bottom: 30 },
       { top: 10, bottom: 44 },

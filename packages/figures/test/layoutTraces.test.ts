@@ -36,7 +36,7 @@ it("tells of runs in which the part pulls, and of no others", () => {
   expect(hardestTold([undefined], "backupA", letters)).not.toMatch(/kN/);
 });
 
-it("says what the cursor stands on, and names end where their traces do", () => {
+it("tells the values at the cursor, and names end where their traces do", () => {
   const probes = layoutProbes(runs, "leash", looks, palette);
   const { time } = { time: first.peaks.leash.cfc60Time };
   expect(layoutsAt(probes, "leash", time)).toMatch(/^[\d.]+ s\. leash: A [\d.]+ kN and C [\d.]+ kN$/);

@@ -15,14 +15,14 @@ describe("a copy of a drawing", () => {
     expect(["onclick", "class", "tabindex", "style", "role"].some(isPlace)).toBe(false);
   });
 
-  it("writes colours as every program knows them, with what is seen through apart", () => {
+  it("writes colours in a form that every program knows, with the opacity apart", () => {
     expect(looks("path", { fill: "rgb(1, 2, 3)", stroke: "none" })).toBe(' fill="rgb(1,2,3)"');
     expect(looks("path", { fill: "rgba(1, 2, 3, 0.5)" })).toBe(' fill="rgb(1,2,3)" fill-opacity="0.5"');
     expect(looks("path", { fill: "color(srgb 1 0.5 0 / 0.14)" })).toBe(' fill="rgb(255,128,0)" fill-opacity="0.14"');
     expect(looks("path", { fill: 'url("#off")' })).toBe(' fill="url(#off)"');
   });
 
-  it("leaves out what SVG takes by itself, and what cannot hold for that element", () => {
+  it("leaves out SVG's own defaults, and properties that the element cannot have", () => {
     expect(looks("rect", { "stroke-width": "1px", opacity: "1" })).toBe("");
     expect(looks("g", { fill: "rgb(1, 2, 3)", opacity: "0.4", "clip-path": 'url("#sight")' })).toBe(
       ' opacity="0.4" clip-path="url(#sight)"',

@@ -67,7 +67,7 @@ describe("an ink that writes SVG", () => {
     elementsOf(svg);
   });
 
-  it("keeps a clip to what was drawn under it", () => {
+  it("keeps a clip to the shapes drawn under it", () => {
     const ink = createSvgInk(measure);
     ink.save();
     ink.beginPath();

@@ -65,7 +65,7 @@ it("a label that clings stays at the rim when its point is outside; another vani
   expect(plain.shown).toBe(-1);
 });
 
-it("a label that may stand off its point goes around what is in the way, and one that may not is hidden", () => {
+it("a label that may stand off its point goes around an obstacle, and one that may not is hidden", () => {
   const body = { left: 60, top: 20, right: 340, bottom: 280 };
   const near = label({ x: 200, y: 150, width: 50 });
   const off = label({ x: 200, y: 150, width: 50, farthest: 160 });

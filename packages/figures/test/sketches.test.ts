@@ -79,7 +79,7 @@ describe("a rig from the side", () => {
 });
 
 describe("drawings of lessons", () => {
-  it("set the load along a line beside what it holds, on one scale", () => {
+  it("set the load along a line beside its strength, on one scale", () => {
     const shapes = alongRibbon({
       zones: [
         { to: 40, strength5: 20_000 },

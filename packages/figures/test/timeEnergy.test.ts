@@ -1,8 +1,8 @@
 import { LEDGER } from "@secondline/engine";
 import { describe, expect, it } from "vitest";
 import {
-  BANDS,
   balanceSentence,
+  ENERGY_BANDS,
   energyAccount,
   energySentence,
   energyStack,
@@ -14,7 +14,7 @@ const run = timeRecording();
 
 describe("the ledger as a stack", () => {
   it("puts every entry of the ledger into one band", () => {
-    const entries = BANDS.flatMap((band) => band.entries);
+    const entries = ENERGY_BANDS.flatMap((band) => band.entries);
     expect([...entries].sort()).toEqual([...LEDGER].sort());
   });
 
@@ -57,7 +57,7 @@ describe("where the energy went", () => {
     expect(energySentence(falling)).toMatch(/^By the end, still falling \(4\.00 s\), /);
   });
 
-  it("counts what the legs took out as taken, and what they put in as given", () => {
+  it("counts energy that the legs took out as taken, and energy that they put in as given", () => {
     const legs = (work: number) => {
       const feet = run.energy.series.feet.map((_, i) => (i > 0 ? work : 0));
       return energyAccount({ ...run.energy, series: { ...run.energy.series, feet } }, run.walker.lowestTime);

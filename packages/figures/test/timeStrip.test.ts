@@ -56,7 +56,7 @@ describe("flags of what happened", () => {
     rank,
   });
 
-  it("stand at their moment, and only of what is in sight", () => {
+  it("stand at their moment, and only for events in sight", () => {
     const flags = laidFlags([mark(1, 1), mark(3, 1)], { from: 0, to: 2 }, frame, letters);
     expect(flags.map(({ mark: { time }, x }) => [time, x])).toEqual([[1, frame.width / 2]]);
   });
@@ -79,7 +79,7 @@ describe("flags of what happened", () => {
 describe("which forces are drawn", () => {
   const at = { wishes: new Map(), drawn: "both", highlight: null, band: undefined } as const;
 
-  it("is what a reader switched on or off, else what is drawn at first", () => {
+  it("is the reader's choice, else the default", () => {
     const first = forceView(recording, at).shown.map(({ id }) => id);
     expect(first).toContain("leash");
     const wishes = new Map([["leash", false]] as const);
@@ -119,7 +119,7 @@ it("the axis tells its ticks apart, with no more decimals than that takes", () =
   expect(axisSeconds(1, [1])).toBe("1\u00a0s");
 });
 
-it("a strip says of a run what it shows: energy of energy, and the run before beside forces alone", () => {
+it("a strip tells what it shows: energy if it shows energy, and the run before only beside forces", () => {
   const before = timeRecording({ scale: 2 });
   const said = (shown: "forces" | "energy" | "numbers") => stripSentence(shown, recording, before, "filtered");
   expect(said("forces").startsWith(said("numbers").trimEnd())).toBe(true);

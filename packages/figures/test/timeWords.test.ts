@@ -24,7 +24,7 @@ describe("sentences about the forces", () => {
     );
   });
 
-  it("name what stayed unloaded instead of drawing it", () => {
+  it("name the traces that stayed unloaded instead of drawing them", () => {
     const run = timeRecording({ unloadedBackup: true });
     expect(unloadedTraces(run).map((trace) => trace.id)).toEqual(["backupA", "backupB", "ringOnBackup"]);
     expect(loadedTraces(run)).toHaveLength(5);
@@ -37,7 +37,7 @@ describe("sentences about the forces", () => {
     );
   });
 
-  it("read the cursor aloud and leave out what has ended", () => {
+  it("read the cursor aloud and leave out traces that have ended", () => {
     const forces = [
       { name: "leash", force: 3260 },
       { name: "main at A", force: null },

@@ -23,7 +23,7 @@ describe("strength along a webbing", () => {
     expect(strengthPath([zone(40, 40.1, 10_000)], "strength", x, y)).toBe("M499.0 200.0H502.0");
   });
 
-  it("that is less than needed is marked from there up to what is needed, and only where the webbing is loaded", () => {
+  it("below the required one is marked up to the required one, and only where the webbing is loaded", () => {
     const weak = zone(10, 30, 10_000);
     expect(shortfall(weak, 9_000, placement(20, 70), x, y)).toEqual({ x: 300, y: 210, width: 100, height: 10 });
     expect(shortfall(weak, 8_000, placement(20, 70), x, y)).toBeUndefined();

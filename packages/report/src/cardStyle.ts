@@ -1,6 +1,6 @@
 /**
- * How the site card looks: one A4 page to be read from a metre off, black on white, and the same in one column on a phone. Nothing is
- * said by colour alone, and nothing is fetched.
+ * How the site card looks: one A4 page to be read from a metre off, black on white, and the same in one column on a phone. No
+ * meaning lies in colour alone, and nothing is fetched.
  */
 export const CARD_STYLE = `
 @page { size: A4; margin: 10mm 12mm; }

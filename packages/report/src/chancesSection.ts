@@ -1,4 +1,4 @@
-/** Chances of what-ifs, where they were worked out. */
+/** Chances of what-ifs, if they were worked out. */
 import type { Chances } from "@secondline/scenarios";
 import { quantity } from "@secondline/words";
 import { worthARow } from "@secondline/words/chances";

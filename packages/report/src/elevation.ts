@@ -11,7 +11,7 @@ const [HEAD, FOOT] = [20, 26];
 /** No higher than this: with the rest it must fit on the first page [px]. */
 const GREATEST_HEIGHT = 150;
 
-/** What the drawing is made from. */
+/** The inputs of the drawing. */
 export interface Pictured extends Pick<ReportPage, "rig" | "outcome"> {
   readonly words: Pick<ReportPage["words"], "say">;
 }
@@ -54,7 +54,7 @@ function frameOf({ rig, outcome }: Pictured): Frame {
 
 const num = (value: number) => value.toFixed(1);
 
-/** What is drawn, for who does not see it. */
+/** The drawing in words, for readers who do not see it. */
 function labelOf({ words, rig, outcome }: Pictured): string {
   const lowest = Math.min(...rig.ground.map(([, z]) => z));
   return words.say("report.figureAlt", {
@@ -94,7 +94,7 @@ function lines({ rig, outcome }: Pictured, { x, y }: Frame): string {
   );
 }
 
-/** Where the backup is held: a bar for a connection, an open dot for a tape, which parts. */
+/** Places that hold the backup: a bar for a connection, an open dot for a tape, which parts. */
 function connections(rig: Rig, { x, y }: Frame, sag: number): string {
   return (rig.backup?.connections ?? [])
     .map(({ at, kind }) => {
@@ -140,7 +140,7 @@ const heldAt = (rig: Rig) => [0, ...(rig.backup?.connections ?? []).map((one) =>
 /** Depth of a shallow slack line below the chord of its bay: √(3·slack/8) times the bay [m]. */
 const bayDepth = (rig: Rig, bay: number) => Math.sqrt((3 * (rig.backup?.slack ?? 0)) / 8) * bay * rig.span;
 
-/** Of the main line with the walker in the middle [m]. */
+/** Height of the main line with the walker in the middle [m]. */
 const lineHeight = (rig: Rig, sag: number, at: number) =>
   chordHeight(rig, at * rig.span) - sag * (1 - Math.abs(2 * at - 1));
 

@@ -1,9 +1,9 @@
-/** The house's faces, for pages that must need nothing from anywhere: which there are, and how one is written into a page. */
+/** Our typefaces, for pages that must not fetch anything: their list, and how one is written into a page. */
 
 export interface HouseFace {
   readonly family: string;
   readonly weight: string;
-  /** File of the package that has it. */
+  /** File of the font package. */
   readonly file: string;
 }
 
@@ -25,6 +25,6 @@ export const HOUSE_FACES = [
   },
 ] as const satisfies readonly HouseFace[];
 
-/** A style rule with the face in it. `base64`: its WOFF2 file. */
+/** A style rule with the typeface in it. `base64`: its WOFF2 file. */
 export const faceRule = ({ family, weight }: HouseFace, base64: string): string =>
   `@font-face{font-family:"${family}";font-weight:${weight};src:url(data:font/woff2;base64,${base64}) format("woff2")}`;

@@ -1,4 +1,4 @@
-/** The answer in a few lines: drop, height left, pull on the person, the weakest part, what has no second, blanks, date. */
+/** The answer in a few lines: drop, height left, pull on the person, the weakest part, parts without a second, blanks, date. */
 import { facts, recordFacts } from "@secondline/words/facts";
 import { type Content, type Html, tableOf } from "./html.ts";
 import type { ReportPage } from "./page.ts";

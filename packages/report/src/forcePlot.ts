@@ -1,6 +1,7 @@
 /**
- * Forces of one what-if over time, readable in black and white: each line differs by dash and by a letter on it, and is named at its end.
- * Behind a line lies the band between the least and the largest force of every moment: of the draws of the what-if, else of the run.
+ * Forces of one what-if over time, readable in black and white: each line differs by dash and by a letter on it, and is named
+ * at its end. Behind a line lies a band from the least to the largest force of every moment: over the draws of the what-if,
+ * else over the run.
  */
 import { labelHeights, roundTicks } from "@secondline/figures";
 import type { Trace, TraceBand } from "@secondline/scenarios";
@@ -13,7 +14,7 @@ const HEIGHT = 168;
 const FRAME = { left: 30, right: 122, top: 16, bottom: 24 };
 const INNER_SIZE = { width: WIDTH - FRAME.left - FRAME.right, height: HEIGHT - FRAME.top - FRAME.bottom };
 const LABEL_GAP = 11;
-/** Letters on a line, so many, from so far along it [-]. */
+/** Number of letters on a line, and the share of the line at which they begin [-]. */
 const LETTERS_ON_A_LINE = 5;
 
 const CURVE_STYLES = [
@@ -86,7 +87,7 @@ function bins(
   });
 }
 
-/** As far as the run goes that is drawn over it. */
+/** The band ends with the run that is drawn over it. */
 function band(frame: Frame, line: Line): string {
   const { x, y, draws, trace } = frame;
   const all = bins({ trace: draws ?? trace }, line).filter(({ at }) => at <= trace.duration);
@@ -104,7 +105,7 @@ function curve(frame: Frame, line: Line): string {
   return `<path d="M${path}" fill="none" stroke="${line.colour}" stroke-width="${line.width}" stroke-linejoin="round"${dash}/>`;
 }
 
-/** On a line, where the other anchor's are not. */
+/** Letters on a line, at places where the other anchor's letters are not. */
 function letters(frame: Frame, line: Line): string {
   if (line.letter === "") return "";
   const all = bins(frame, line);

@@ -40,7 +40,7 @@ export const listOf = (items: readonly string[], kind?: string): Html =>
   );
 
 /**
- * A table with a caption, if there is one, and heads, if there are any; without heads the first column is that of the names. Columns
+ * A table with a caption, if there is one, and heads, if there are any; without heads the first column holds the names. Columns
  * named in `numbers` are set right-aligned with tabular figures.
  */
 export function tableOf(

@@ -1,4 +1,4 @@
-/** What a wear record says that somebody looked at, of the webbing and the parts that are in a rig on a day. */
+/** Inspections in a wear record, of the webbing and the parts that are in a rig on a day. */
 import type { Rig } from "@secondline/rig";
 import type { WearRecord } from "@secondline/strength";
 import type { Inspected } from "./signedSection.ts";
@@ -16,11 +16,11 @@ export function inspectedIn(
     const entries = until(webbing.entries, on);
     const rigged = entries.findLast(({ event }) => event === "rigged");
     return isHere(rigged && `${(rigged as { readonly rig?: unknown }).rig}`)
-      ? entries.flatMap((entry) => looked(entry, webbing.name))
+      ? entries.flatMap((entry) => inspectionsOf(entry, webbing.name))
       : [];
   });
   const parts = record.parts.flatMap((part) =>
-    isHere(part.rig) ? until(part.entries, on).flatMap((entry) => looked(entry, part.part)) : [],
+    isHere(part.rig) ? until(part.entries, on).flatMap((entry) => inspectionsOf(entry, part.part)) : [],
   );
   return [...webbings, ...parts].sort((a, b) => (a.on < b.on ? -1 : a.on > b.on ? 1 : 0));
 }
@@ -28,7 +28,7 @@ export function inspectedIn(
 const until = <T extends { readonly date: unknown }>(entries: readonly T[], on: string): readonly T[] =>
   entries.filter(({ date }) => `${date}` <= on);
 
-function looked(entry: Entry, what: string): readonly Inspected[] {
+function inspectionsOf(entry: Entry, what: string): readonly Inspected[] {
   if (entry.event !== "inspected") return [];
   const { by, found, judgement } = entry as unknown as { by: string; found: string; judgement: string };
   return [{ what, by, on: `${entry.date}`, found: `${judgement}: ${found}` }];

@@ -1,4 +1,4 @@
-/** What every part is asked to carry against what it holds, and what its strength rests on. */
+/** The load of every part against its strength, and the bases of the strength. */
 
 import { listed } from "@secondline/words";
 import { createTableWords } from "@secondline/words/tables";
@@ -58,7 +58,7 @@ function middleTable({ words, rig, outcome }: ReportPage): Html {
   return tableOf(`${say("head.middle")}. ${say("caption.middle")}`, heads, rows, [1, 2, 3], "middle");
 }
 
-/** Rated strength times factors, part by part, with the numbers of the bases they rest on, and those bases once. */
+/** Rated strength times factors, part by part, with the numbers of their bases, and each basis once. */
 export function strengthSection({ words, rig, outcome }: ReportPage): readonly Html[] {
   const { say } = words;
   const bases = createTableWords(words.language).numberedBases(outcome.parts);

@@ -1,7 +1,7 @@
 /**
- * The report: one self-contained page to print on A4 and file with the rig. Its first page answers alone: the verdict, what was
- * taken into account, and the few numbers it turns on. Pure: the same input gives the same text. It says nothing of its own:
- * every sentence and every number is made in words.
+ * The report: one self-contained page to print on A4 and file with the rig. Its first page is enough for an answer: the
+ * verdict, the inputs taken into account, and the few numbers that decide. Pure: the same input gives the same text. Every
+ * sentence and every number comes from the words package.
  */
 import {
   type Assessed,
@@ -30,17 +30,17 @@ import { verdictLine } from "./verdictLine.ts";
 import { plots, whatIfTable } from "./whatIfSection.ts";
 
 export interface ReportExtras {
-  /** When it was made, as it is to be printed; the report itself knows no clock. */
+  /** The time of making, as text to print; the report itself has no clock. */
   readonly date: string;
-  /** Until when the rig may stay up, where a day was given. */
+  /** The take-down date of the rig, if a day was given. */
   readonly outlook?: Outlook;
-  /** Chances of what-ifs, where they were worked out. */
+  /** Chances of what-ifs, if they were worked out. */
   readonly chances?: readonly Chances[];
-  /** Sweeps of numbers of this rig, where they were asked for. */
+  /** Sweeps of numbers of this rig, if they were asked for. */
   readonly sweeps?: readonly ReportedSweep[];
-  /** What the record says that somebody looked at. */
+  /** Inspections in the record. */
   readonly inspected?: readonly Inspected[];
-  /** The house's faces as style rules with their data in them; without them the page takes what is installed. */
+  /** Our typefaces as style rules with their data in them; without them the page takes installed ones. */
   readonly faces?: string;
   readonly language?: Language;
 }
@@ -48,8 +48,8 @@ export interface ReportExtras {
 /**
  * The whole page as HTML that needs nothing else.
  *
- * `assessed`: what `assess` or `assessRig` gave, the same that the outcome was worked out from. Give an outcome with traces for
- * the force plots. Everything that comes from a document is escaped.
+ * `assessed`: the result of `assess` or `assessRig` from which the outcome was worked out. Give an outcome with traces for the
+ * force plots. Everything that comes from a document is escaped.
  */
 export function report(assessed: Assessed, outcome: Outcome, extras: ReportExtras): string {
   const { rig } = assessed;
@@ -99,7 +99,7 @@ export function report(assessed: Assessed, outcome: Outcome, extras: ReportExtra
   return `<!doctype html>\n<html lang="${escapeHtml(language.code)}"><head><meta charset="utf-8"><meta name="viewport" content="width=device-width, initial-scale=1"><title>${title}</title><style>${faces}${styleOf(foot, say("report.pageOf", { page: "{page}", pages: "{pages}" }))}</style></head>\n<body><main>${body.map((one) => one.html).join("\n")}</main></body></html>\n`;
 }
 
-/** Cautions that the first page must not go without. */
+/** Cautions that the first page must have. */
 const FIRST_PAGE_CAUTIONS: readonly CautionFact["kind"][] = [
   "general",
   "unconfirmed",

@@ -1,8 +1,10 @@
-/** Who entered the rig, who looked at what, on which day: as far as it is known, the rest as lines to fill by hand. */
+/**
+ * Who entered the rig, who inspected which part, and on which day, as far as it is known. Lines to fill by hand for the rest.
+ */
 import { type Content, type Html, tableOf, tag } from "./html.ts";
 import type { ReportPage } from "./page.ts";
 
-/** Something that somebody looked at, as the record has it. */
+/** An inspection in the record. */
 export interface Inspected {
   readonly what: string;
   readonly by: string;
@@ -12,7 +14,7 @@ export interface Inspected {
 }
 
 const WRITING_SPACE = "";
-/** Looked at by hand whatever the record says. */
+/** Parts to inspect by hand, whatever the record says. */
 const ALWAYS_ASKED = ["main", "backup", "anchorA", "anchorB", "leash", "ground"] as const;
 
 export function signedSection({ words, rig }: ReportPage, inspected: readonly Inspected[]): readonly Html[] {

@@ -1,4 +1,4 @@
-/** What follows when a part gives way, and what carries the walker when any one part has gone. */
+/** The events after a part gives way, and the part that carries the walker without any one part. */
 import { createTableWords } from "@secondline/words/tables";
 import { type Content, type Html, listOf, tableOf, tag } from "./html.ts";
 import type { ReportPage } from "./page.ts";

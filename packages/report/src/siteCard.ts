@@ -1,6 +1,7 @@
 /**
- * The site card: one page to hang at the line, the same on a phone. Pure: the same input gives the same text; it says nothing of its own.
- * A card that is kept and looked at after its last day says by itself that it has lapsed; printed, it carries that day.
+ * The site card: one page to hang at the line, the same on a phone. Pure: the same input gives the same text, and every
+ * sentence comes from the words package. A saved card that is opened after its last day shows that it has lapsed; a printed one
+ * has that day on it.
  */
 import type { Assessed, Outcome, SiteCard } from "@secondline/scenarios";
 import { english, type Language } from "@secondline/words";
@@ -11,12 +12,12 @@ import { elevation } from "./elevation.ts";
 import { escapeHtml, type Html, listOf, raw, tag } from "./html.ts";
 
 export interface SiteCardExtras {
-  /** When it was made, as it is to be printed; the card itself knows no clock. */
+  /** The time of making, as text to print; the card itself has no clock. */
   readonly date: string;
   readonly language?: Language;
 }
 
-/** The whole card as HTML that needs nothing else. `assessed`, `outcome`: what `card` was made of. */
+/** The whole card as HTML that needs nothing else. `assessed`, `outcome`: the inputs from which `card` was made. */
 export function siteCardPage(
   { rig }: Assessed,
   outcome: Outcome,
@@ -61,7 +62,7 @@ function status({ permission, word, says, late }: CardText): Html {
   ]);
 }
 
-/** A day in a line of large letters is not broken at its hyphens. */
+/** Keeps a day in a line of large letters from breaking at its hyphens. */
 const unbroken = (text: string): string => text.replace(/(\d{4})-(\d\d)-(\d\d)/g, "$1\u2011$2\u2011$3");
 
 const mustDo = ({ must }: CardText): readonly Html[] =>
@@ -93,7 +94,7 @@ const rowOf = ({ kind, name, value, note }: CardRow): Html =>
     { class: COLUMN_WIDTH[kind] },
   );
 
-/** Compares two days as texts YYYY-MM-DD, by the clock of whoever looks. */
+/** Compares two days as texts YYYY-MM-DD, by the reader's clock. */
 const overScript = ({ late }: CardText): string =>
   late === undefined
     ? ""

@@ -1,11 +1,11 @@
 /**
- * How the report looks: paper and ink on A4, readable in black and white. No font or picture is fetched from anywhere.
- * A page that comes loose still says whose it is: `foot` stands at the foot of every one, beside its number: `pageOf`, with {page} and {pages}.
+ * How the report looks: paper and ink on A4, readable in black and white. No font or picture is fetched from anywhere. A loose
+ * page still names its rig: `foot` stands at the foot of every page, beside its number `pageOf`, with {page} and {pages}.
  */
 export const styleOf = (foot: string, pageOf: string): string => `
 @page { size: A4; margin: 16mm 15mm 18mm;
   @bottom-left { content: ${cssString(foot)}; font: 7.5pt Arial, sans-serif; color: #59636b; width: 88%; }
-  @bottom-right { content: ${counted(pageOf)}; font: 7.5pt Arial, sans-serif; color: #59636b; } }
+  @bottom-right { content: ${pageCounter(pageOf)}; font: 7.5pt Arial, sans-serif; color: #59636b; } }
 :root { --ink: #1d2226; --soft: #59636b; --rule: #d9d3c6; --accent: #0b5d6b; --holds: #0072b2; --thin: #8a5a00; --fails: #b23c00; }
 * { box-sizing: border-box; }
 html { background: #faf8f3; }
@@ -54,8 +54,8 @@ code { font: 8pt "IBM Plex Mono", Consolas, monospace; overflow-wrap: anywhere; 
 footer { break-inside: avoid; break-before: avoid; margin-top: 8mm; border-top: 0.3mm solid var(--rule); padding-top: 2mm; font-size: 8pt; color: var(--soft); }
 `;
 
-/** "3 of 7", counted by whoever prints. */
-const counted = (pageOf: string): string =>
+/** "3 of 7", counted by the printing program. */
+const pageCounter = (pageOf: string): string =>
   pageOf
     .split(/(\{pages?\})/)
     .map((piece) => (piece === "{page}" ? "counter(page)" : piece === "{pages}" ? "counter(pages)" : cssString(piece)))

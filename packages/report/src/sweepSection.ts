@@ -1,4 +1,4 @@
-/** Sweeps that were asked for: where a number of the rig meets a limit, with the curve or the map. */
+/** The requested sweeps: the value at which a number of the rig meets a limit, with the curve or the map. */
 import { PALETTES, plotSvg, textWidth } from "@secondline/figures";
 import { sweepPlot } from "@secondline/figures/sweep";
 import type { Rig } from "@secondline/rig";

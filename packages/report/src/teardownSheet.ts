@@ -1,6 +1,6 @@
 /**
- * The sheet of a teardown, to print on A4: a table of pieces, a drawing of every webbing with its cuts, labels to cut out, and columns
- * for what the machine says. One self-contained page; everything that comes from a document is escaped.
+ * The sheet of a teardown, to print on A4: a table of pieces, a drawing of every webbing with its cuts, labels to cut out, and
+ * columns for the results of the machine. One self-contained page; everything that comes from a document is escaped.
  */
 
 import { type Rig, visibleText } from "@secondline/rig";
@@ -50,7 +50,7 @@ export function teardownSheet(rig: Rig, plan: Teardown, { language = english }: 
     ...(wanted === undefined ? [] : [tag("p", wanted)]),
     ...(cannot.length === 0 ? [] : [tag("p", `${say("teardown.cannotHead")}:`), listOf(cannot)]),
     tag("h2", say("teardown.section.cuts")),
-    ...plan.webbings.map((webbing) => drawing(words, plan, webbing)),
+    ...plan.webbings.map((webbing) => webbingDrawing(words, plan, webbing)),
     tag("h2", say("teardown.section.labels")),
     tag(
       "div",
@@ -91,8 +91,8 @@ const HEIGHT = 86;
 const MARK_COLOURS = { clampMark: "#b23c00", fallZone: "#8a5a00", stitching: "#0072b2" } as const;
 const DAMAGE_COLOUR = "#5b2a86";
 
-/** A webbing from its marked end: what lies on it, and where it is cut. Numbers of neighbours stand on two levels. */
-function drawing(words: SheetWords, plan: Teardown, webbing: TeardownWebbing): Html {
+/** A webbing from its marked end: its marks and its cuts. Numbers of neighbours stand on two levels. */
+function webbingDrawing(words: SheetWords, plan: Teardown, webbing: TeardownWebbing): Html {
   const { say } = words;
   const length = webbing.to - webbing.from;
   const x = (metre: number) => MARGIN + ((metre - webbing.from) / length) * (WIDTH - 2 * MARGIN);

@@ -1,4 +1,4 @@
-/** The verdict, what has no second, and what was taken into account. */
+/** The verdict, the parts without a second, and the inputs that were taken into account. */
 import type { PartOutcome } from "@secondline/scenarios";
 import { type Html, raw, tag } from "./html.ts";
 import type { ReportPage } from "./page.ts";
@@ -19,7 +19,7 @@ export const verdictMark = (verdict: PartOutcome["verdict"], word?: string): Htm
 
 const first = (mark: Html, sentence: string): Html => tag("p", [mark, raw(" &nbsp;"), sentence]);
 
-/** What is read first, and what follows it in smaller type. */
+/** The first sentence, and the sentences in smaller type after it. */
 function firstSentence(text: string): { readonly sentence: string; readonly rest: string } {
   const [sentence = text] = /^.*?[.](?=\s+[A-Z0-9])/s.exec(text) ?? [];
   return { sentence, rest: text.slice(sentence.length).trim() };

@@ -1,4 +1,4 @@
-/** What was simulated, and what came of it. */
+/** The simulated what-ifs and their results. */
 import { forcePlot } from "./forcePlot.ts";
 import { type Content, type Html, tableOf, tag } from "./html.ts";
 import type { ReportPage } from "./page.ts";
@@ -24,7 +24,7 @@ export function whatIfTable({ words, rig, outcome }: ReportPage): Html {
 
 const MOST_PLOTS = 4;
 
-/** Forces over time in the what-ifs that the parts nearest to failing have their worst in. Empty without traces. */
+/** Forces over time in the what-ifs that load the parts nearest to failing most. Empty without traces. */
 export function plots({ words, rig, outcome }: ReportPage): Html {
   const nearest = outcome.parts
     .flatMap(({ byClass }) => Object.values(byClass))

@@ -40,7 +40,7 @@ const plain = (part: string) =>
     .replace(/\s+/g, " ");
 
 describe("the first page", () => {
-  it("answers alone: verdict, what was taken, and the facts that it turns on, before the sketch and every table", () => {
+  it("is enough for an answer: verdict, inputs, and the facts that decide, before the sketch and every table", () => {
     const page = plain(html.slice(0, html.indexOf("<svg")));
     expect(page).toContain(words.verdict(rig, outcome));
     expect(page).toContain("no wear record, no break tests");
@@ -52,7 +52,7 @@ describe("the first page", () => {
     expect(page).toMatch(/R [\d.]+ kN, E [\d.]+ kN, margin [\d.]+; required/);
   });
 
-  it("says what must not be missed beside it: few what-ifs, a coarse mesh, invented numbers", () => {
+  it("has the warnings that nobody must miss: few what-ifs, a coarse mesh, invented numbers", () => {
     const page = plain(html.slice(0, html.indexOf("Every part</h2>")));
     expect(page).toMatch(/Not every what-if was run: 2 of \d+/);
     expect(page).toContain("coarse mesh");
@@ -60,7 +60,7 @@ describe("the first page", () => {
   });
 });
 
-it("counts on its first page what nobody confirmed, and names it", () => {
+it("counts on its first page the values that nobody confirmed, and names them", () => {
   const paths = ["main.pretension", "walker.mass", "ground"];
   const reason = { kind: "unconfirmed", paths } as const;
   const marked: Outcome = {
@@ -92,7 +92,7 @@ describe("the whole report", () => {
     }
   });
 
-  it("prints all cautions, the weakest bases and the fingerprint of what was put in", () => {
+  it("prints all cautions, the weakest bases and the fingerprint of the input", () => {
     const text = plain(html);
     for (const caution of words.cautions(rig, outcome.cautions)) expect(text).toContain(caution);
     for (const basis of outcome.weakestBases) expect(text).toContain(words.basis(basis));
@@ -134,7 +134,7 @@ describe("the whole report", () => {
 });
 
 describe("what the report says besides", () => {
-  it("tells on its first page what nobody confirmed and of which day the record is", () => {
+  it("tells on its first page the values that nobody confirmed and the day of the record", () => {
     const page = plain(html.slice(0, html.indexOf("<svg")));
     expect(page).toContain("Not confirmed by anybody no value is marked");
     expect(page).toContain("Date of the record none: the state is that of the rig's own file");

@@ -37,7 +37,7 @@ const { allows: _, ...bare } = given;
 const page = (card: SiteCard) => siteCardPage(assessRig(rig), outcome, card, { date: "2026-06-11" });
 
 describe("the page of a site card", () => {
-  it("needs nothing else, is tagged, and escapes what comes from a document", () => {
+  it("needs nothing else, is tagged, and escapes texts from a document", () => {
     const html = page(given);
     expect(html).not.toMatch(/(?:src|href)=|url\((?!#)|@import|https?:/);
     expect(html).toContain('<html lang="en">');

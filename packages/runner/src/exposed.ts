@@ -16,7 +16,7 @@ import type {
 
 type RemoteProgress = Comlink.Remote<(progress: Progress) => void> & Comlink.ProxyMethods;
 
-/** What crosses the boundary: the service's verbs, with progress as a proxied function. */
+/** The service's verbs as they cross the boundary, with progress as a proxied function. */
 export interface ExposedRunner extends Pick<RunnerService, "cancel" | "pause" | "resume" | "setJobs"> {
   run(request: RunRequest, onProgress?: RemoteProgress): ReturnType<RunnerService["run"]>;
   study(request: StudyRequest, onProgress?: RemoteProgress): ReturnType<RunnerService["study"]>;
@@ -31,7 +31,7 @@ export function exposeRunner(
   service: RunnerService & OrdersService = new InProcessRunner(),
 ): void {
   const exposed: ExposedRunner = {
-    // What is shown is kept by nobody here: its arrays are handed over.
+    // Nobody here keeps a shown run, so its arrays are handed over.
     run: async (request, onProgress) => {
       const answer = await answered(onProgress, (report) => service.run(request, report));
       return Comlink.transfer(answer, [...buffersOf(answer)]);
@@ -56,10 +56,10 @@ async function answered<T>(
   let heard: Promise<unknown> = Promise.resolve();
   try {
     const answer = await work((progress) => {
-      // The work does not wait for it; what the page makes of it is no fault of the run.
+      // The work does not wait for the page. A failure of the page's progress function is no fault of the run.
       heard = onProgress?.(progress).catch(() => undefined) ?? heard;
     });
-    // Progress goes another way than the answer, which could overtake it.
+    // Progress and answer take different ways, so the answer could overtake the progress.
     await heard;
     return answer;
   } finally {

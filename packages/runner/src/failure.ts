@@ -2,9 +2,9 @@
 import type { ChancesImpossible, NoChances } from "@secondline/scenarios";
 
 /**
- * - `cancelled`: whoever asked took it back, or asked for something else under the same id.
- * - `options`: the request cannot be met as it was made; the message says what was expected.
- * - `noChances`: this what-if has no chances to work out; `why` says it as a fact.
+ * - `cancelled`: the caller took the request back, or made another one under the same id.
+ * - `options`: the request has a fault; the message tells the expected form.
+ * - `noChances`: this what-if has no chances; `why` gives the reason as a fact.
  * - `workerLost`: threads stopped again and again, or a thread did not respond.
  * - `noWorker`: no thread could be started.
  * - `failed`: anything else, such as a rig at rest without an equilibrium.
@@ -29,13 +29,13 @@ export const failed = (code: Exclude<FailureCode, "cancelled">, message: string)
   message,
 });
 
-/** What was thrown, as data. */
+/** A thrown error, as data. */
 export function failureOf(error: unknown): Failed {
   if (saysWhy(error)) return { ...failed("noChances", error.message), why: error.why };
   return failed(error instanceof RangeError ? "options" : "failed", messageOf(error));
 }
 
-/** By what it has: its class would bring the code of chances along, which few ask for. */
+/** Tells the error by its fields. Its class would bring along the code of chances, which few requests need. */
 const saysWhy = (error: unknown): error is ChancesImpossible => error instanceof Error && "why" in error;
 
 export const messageOf = (error: unknown): string => (error instanceof Error ? error.message : String(error));

@@ -1,4 +1,4 @@
-/** The runner in the thread it is called from: works in slices and lets the event loop breathe between them. */
+/** The runner in the caller's own thread. It works in slices, and the event loop runs between them. */
 import { ownThread } from "./pool/ownThread.ts";
 import type { RunResults } from "./results/runResults.ts";
 import { PoolRunner } from "./runner.ts";

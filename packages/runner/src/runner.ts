@@ -23,7 +23,7 @@ import { pooledOrders } from "./study/pooledOrders.ts";
 import { pooledStudy } from "./study/pooledStudy.ts";
 
 export interface PoolRunnerOptions extends WorkerPoolOptions {
-  /** Asked before a run is made; default: in memory. */
+  /** Store that is asked before a run is made; default: in memory. */
   readonly results?: RunResults;
 }
 
@@ -32,11 +32,11 @@ type OnProgress = (progress: Progress) => void;
 /** A request on its way. */
 interface Open {
   readonly ticket: Ticket;
-  /** Answers whoever waits. */
+  /** Answers the waiting caller. */
   readonly cancel: () => void;
 }
 
-/** Finished studies kept as a whole: those that undo comes back to [bytes]. */
+/** Room for finished studies that are kept whole, because undo comes back to them [bytes]. */
 const MOST_STUDY_BYTES = 32 * 2 ** 20;
 
 export class PoolRunner implements RunnerService, OrdersService {
@@ -85,7 +85,7 @@ export class PoolRunner implements RunnerService, OrdersService {
   chances(request: ChancesRequest, onProgress?: OnProgress): Promise<ServiceAnswer<Chances>> {
     const { id, assessed, background, ...options } = request;
     return this.#answer(id, onProgress, async (ticket, report) => {
-      // Few ask for it, and it is a sixth of the thread's code: it comes when asked for.
+      // Loaded when it is needed: few requests need it, and it is a sixth of the thread's code.
       const { pooledChances } = await import("./study/pooledChances.ts");
       return pooledChances({
         assessed,
@@ -151,13 +151,16 @@ export class PoolRunner implements RunnerService, OrdersService {
     return this.#pool.state;
   }
 
-  /** Ends the pool's threads; what was pending answers `cancelled`. */
+  /** Ends the pool's threads; pending requests answer `cancelled`. */
   dispose(): void {
     for (const id of [...this.#open.keys()]) void this.cancel(id);
     this.#pool.dispose();
   }
 
-  /** Answers a cancel at once, whatever the work still says; a second request under the same id takes the place of the first. */
+  /**
+   * Answers a cancel at once, and ignores later messages of the work. A second request under the same id takes the place of the
+   * first.
+   */
   #answer<T>(
     id: string,
     onProgress: OnProgress | undefined,

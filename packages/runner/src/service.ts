@@ -1,4 +1,4 @@
-/** What the runner offers, the same in the caller's thread and across a worker boundary. Errors cross as data. */
+/** The verbs of the runner, the same in the caller's thread and across a worker boundary. Errors cross as data. */
 import type {
   Accuracy,
   Assessed,
@@ -23,10 +23,10 @@ import type { Failure } from "./failure.ts";
 export type Progress = StudyProgress;
 
 interface Asked {
-  /** By which it is cancelled. A second request under the same id takes the place of the first. */
+  /** Id by which the request is cancelled. A second request under the same id takes the place of the first. */
   readonly id: string;
   readonly assessed: Assessed;
-  /** Gives way to what others ask for: layouts beside the rig that is edited, say. */
+  /** Gives way to other requests, such as layouts that wait for the edited rig. */
   readonly background?: boolean;
 }
 
@@ -34,7 +34,7 @@ interface Asked {
 export interface RunRequest extends Asked {
   readonly whatIf: WhatIf;
   readonly accuracy: Accuracy;
-  /** Run again on another mesh, to see how far the peaks depend on it. */
+  /** Makes the run again on another mesh, to see how far the peaks depend on the mesh. */
   readonly estimate?: boolean;
   /** Simulated time [s]; default: long enough for the deepest drop. */
   readonly duration?: number;
@@ -46,23 +46,23 @@ export type StudyRequest = Asked & SearchOptions;
 /** How likely parts are to fail, and to be first, in one what-if: many runs, then many draws. */
 export type ChancesRequest = Asked & ChancesOptions;
 
-/** How a number of a rig moves what governs: strengths and curve are worked out where the runs are dealt out. */
+/** A sweep of a number of the rig. Strengths and curve are worked out in the thread that deals out the runs. */
 export interface SweepRequest {
   readonly id: string;
   readonly knobs: readonly Knob[];
   readonly rigs: readonly SweptRig[];
-  /** Values with which the rig is none. */
+  /** Values of the number that give no valid rig. */
   readonly bad: readonly BadPoint[];
   readonly options: SweepOptions;
 }
 
-/** What came of a sweep that was made to its end; without enough rigs, or without a run that gave numbers, there is no curve. */
+/** Result of a finished sweep. Without enough rigs, or without a run that gave numbers, there is no curve. */
 export type SweepAnswer =
   | { readonly kind: "swept"; readonly swept: Swept }
   | { readonly kind: "fewPoints"; readonly points: number; readonly bad: readonly BadPoint[] }
   | { readonly kind: "nothing" };
 
-/** Runs that somebody else has decided on, of any rigs. */
+/** Runs of any rigs that the caller has chosen. */
 export interface OrdersRequest {
   readonly id: string;
   readonly orders: readonly { readonly assessed: Assessed; readonly order: RunOrder }[];

@@ -1,4 +1,4 @@
-/** The page's side: a runner whose work happens in a worker, which is made when needed and replaced when it dies. */
+/** The page's side: a runner whose work happens in a worker. The worker is made when it is needed and replaced when it dies. */
 import * as Comlink from "comlink";
 import type { ExposedRunner } from "./exposed.ts";
 import { CANCELLED, failed, messageOf } from "./failure.ts";
@@ -14,7 +14,7 @@ import type {
   SweepRequest,
 } from "./service.ts";
 
-/** What is needed of a worker; a browser's `Worker` fits. */
+/** The methods of a worker that the runner needs; a browser's `Worker` fits. */
 export interface RunnerWorker extends Comlink.Endpoint {
   terminate(): unknown;
 }
@@ -71,7 +71,7 @@ export class WorkerRunner implements RunnerService, OrdersService {
     );
   }
 
-  /** Answers the caller at once; what the worker still says about this request is dropped. */
+  /** Answers the caller at once; later messages of the worker about this request are dropped. */
   async cancel(id: string): Promise<void> {
     const remote = this.#remote;
     if (!this.#settle(id) || !remote) return;
@@ -92,13 +92,13 @@ export class WorkerRunner implements RunnerService, OrdersService {
     void this.#remote?.resume(id);
   }
 
-  /** Also of workers that are made later. */
+  /** The value holds for workers that are made later too. */
   async setJobs(jobs: number): Promise<void> {
     this.#jobs = jobs;
     void this.#remote?.setJobs(jobs);
   }
 
-  /** Ends the worker; what was pending answers `cancelled`. The next request makes a new worker. */
+  /** Ends the worker; pending requests answer `cancelled`. The next request makes a new worker. */
   dispose(): void {
     this.#drop();
     for (const pending of this.#pending) pending.settle(CANCELLED);
@@ -132,7 +132,7 @@ export class WorkerRunner implements RunnerService, OrdersService {
     });
   }
 
-  /** Answers `cancelled` to whoever waits for `id`; false when nobody does. */
+  /** Answers `cancelled` to the caller that waits for `id`; false if none waits. */
   #settle(id: string): boolean {
     const waiting = [...this.#pending].filter((pending) => pending.id === id);
     for (const pending of waiting) pending.settle(CANCELLED);

@@ -44,7 +44,7 @@ describe("chances by a pool", () => {
   const options = { whatIf: few[2]!, runs: 16, accuracy: "quick", spreads } as const;
   const question = { id: "chances", assessed, ...options };
 
-  it("are the same to the bit with 1 and 2 workers, and in one thread; what was run is not run again", async () => {
+  it("are the same to the bit with 1 and 2 workers, and in one thread; no run is made twice", async () => {
     const heard: number[] = [];
     const { counts, spawn } = counted(real);
     const runner = pooled(2, spawn);
@@ -84,7 +84,7 @@ describe("a study by a pool", () => {
     expect(counts).toMatchObject({ spawned: 2, assessed: 2, task: outcome.search.runs });
   });
 
-  it("tells how far it is and never goes back, and tells what it knows so far", async () => {
+  it("tells its progress, which never goes back, and its result so far", async () => {
     const heard: Progress[] = [];
     // What gives way in a fall is run after that fall: something is known by then.
     const whatIfs: readonly WhatIf[] = [
@@ -189,7 +189,7 @@ describe("cancel and pause", () => {
     expect(value(await answer)).toStrictEqual(value(await pooled(1).study({ ...asked, whatIfs: few })));
   });
 
-  it("lets what is looked at go before the runs of a study", async () => {
+  it("runs the what-if that the reader looks at before the runs of a study", async () => {
     const runner = pooled(1);
     const ended: string[] = [];
     const study = runner.study({ ...asked, whatIfs: few }).then(() => ended.push("study"));
@@ -199,7 +199,7 @@ describe("cancel and pause", () => {
     expect(ended).toEqual(["run", "study"]);
   });
 
-  it("answers what is pending when it is disposed of", async () => {
+  it("answers pending requests when it is disposed of", async () => {
     const runner = pooled(2);
     const answer = runner.study({ ...asked, accuracy: "fine" });
     await expect.poll(() => runner.state.busy).toBe(2);

@@ -62,7 +62,7 @@ describe("a result that is kept", () => {
 });
 
 describe("results in memory", () => {
-  it("lets go of what was asked for longest ago when there is too much", () => {
+  it("drops the results used longest ago when there are too many", () => {
     const kept = new LeastRecent<Uint8Array>(1000);
     for (const key of ["a", "b"]) kept.put(key, new Uint8Array(400));
     kept.get("a");
@@ -127,7 +127,7 @@ describe("results in a folder", () => {
     expect(await results.get(["key"])).toStrictEqual([result(1)]);
   });
 
-  it("take no more room than they may, and leave what others put there", async () => {
+  it("take no more room than they may, and leave the files of others", async () => {
     const results = folderResults({ folder, code: "one" });
     for (let i = 0; i < 20; i++) await results.put(`key ${i}`, result(i));
     await writeFile(join(folder, "notes.txt"), "mine");
@@ -144,7 +144,7 @@ describe("results in a folder", () => {
     expect(await results.get(["key"])).toEqual([undefined]);
   });
 
-  it("are asked for what memory lacks, once", async () => {
+  it("are asked for results that memory lacks, once", async () => {
     const lasting = folderResults({ folder, code: "one" });
     await lasting.put("key", result(1));
     const asked: (readonly string[])[] = [];

@@ -30,7 +30,7 @@ const started = (name: string, id = name) => {
 };
 
 describe("a runner in a worker", () => {
-  it("answers with what was computed, its arrays whole", async () => {
+  it("answers with the computed result, its arrays whole", async () => {
     const progress: Progress[] = [];
     const answer = await runner.run(request("plain"), (one) => progress.push(one));
     // The worker of these tests answers with a name and an array alone.
@@ -123,7 +123,7 @@ describe("a runner in a worker", () => {
     expect(await runner.run(request("again"))).toMatchObject({ ok: true });
   }, 20_000);
 
-  it("answers what is pending when it is disposed of", async () => {
+  it("answers pending requests when it is disposed of", async () => {
     const waiting = started("endless");
     await waiting.running;
     runner.dispose();

@@ -1,6 +1,6 @@
 /** Square roots of symmetric matrices. */
 
-/** A pivot below this share of the largest one is taken as zero: what is left is rounding. */
+/** A pivot below this share of the largest one is rounding, and is taken as zero [-]. */
 const ZERO_PIVOT_SHARE = 1e-12;
 
 /** Lower triangular L with L·Lᵀ = the matrix; where that is singular the column is zero. */

@@ -13,7 +13,7 @@ export function lognormalParameters(mean: number, deviation: number): { readonly
   return { mu: Math.log(mean) - variance / 2, sigma: Math.sqrt(variance) };
 }
 
-/** Share of the distribution at or below x; 0 below 0 where it has nothing there [-]. */
+/** Share of the distribution at or below x; for x below 0 it is 0 for the families on ln x [-]. */
 export function cdf(d: Distribution, x: number): number {
   if (d.kind === "normal") return normalCdf((x - d.mean) / d.deviation);
   if (x <= 0) return 0;
@@ -34,7 +34,7 @@ export function density(d: Distribution, x: number): number {
   return normalDensity((Math.log(x) - mu) / sigma) / (sigma * x);
 }
 
-/** Value that the share p lies below, in the unit of x; p between 0 and 1, else it throws for the normal and lognormal ones. */
+/** Value below which the share p lies, in the unit of x; p between 0 and 1, else the normal and lognormal ones throw. */
 export function quantile(d: Distribution, p: number): number {
   if (d.kind === "normal") return d.mean + d.deviation * normalQuantile(p);
   if (d.kind === "weibull") return d.scale * (-Math.log1p(-p)) ** (1 / d.shape);

@@ -24,8 +24,8 @@ export interface FamilyPosterior {
 /** Points of the grid of ln σ: the integrands are smooth and vanish at both ends [-]. */
 const SCALE_POINTS = 41;
 /**
- * Standard deviation of the logarithm of strength between batches: none at all with this chance, else anything up to the largest,
- * on a grid. A tenth is a bad make, more than the largest is unheard of. Set by simulation of the coverage, see
+ * Prior of the standard deviation of ln strength between batches: 0 with this chance, else anything up to the largest, on a
+ * grid. A tenth is a bad make, and more than the largest is unheard of. Set by simulation of the coverage, see
  * `test/coverage.long.ts` [-].
  */
 export const NO_BATCH_SCATTER_CHANCE = 0.75;
@@ -104,7 +104,7 @@ function plainCells(data: LocationSample, { values }: ScaleGrid, z: number): Cel
   });
 }
 
-/** Given σ and τ, batches and location are taken as normal; of complete normal samples they are. */
+/** Given σ and τ, batches and location are taken as normal. For complete normal samples this is exact. */
 function batchCells(
   sample: readonly Observation[],
   batches: readonly number[],

@@ -1,4 +1,4 @@
-/** Maximum-likelihood fits of a sample, each of which may fail on its own, with the reason. */
+/** Maximum-likelihood fits of a sample. Each may fail on its own, and then gives the reason. */
 import { FAMILIES, type FamilyName, familyQuantile, type LocationScale } from "./family.ts";
 import { likelihoodOf } from "./likelihood.ts";
 import { maximiseTwo } from "./maximise.ts";
@@ -27,9 +27,9 @@ export interface FitFailure {
 const PARAMETER_COUNT = 2;
 
 /**
- * Maximum likelihood over location and ln scale, with exact, right-, left- and interval-censored observations, all above 0 and in one
- * unit. Fails with a reason where fewer than two different loads broke a piece or where the likelihood has no maximum. Theory:
- * J. F. Lawless, *Statistical Models and Methods for Lifetime Data*, 2003, ch. 5.
+ * Maximum likelihood over location and ln scale, with exact, right-, left- and interval-censored observations, all above 0 and
+ * in one unit. Fails with a reason if there are fewer than two different breaking loads, or if the likelihood has no maximum.
+ * Theory: J. F. Lawless, *Statistical Models and Methods for Lifetime Data*, 2003, ch. 5.
  */
 export function fitFamily(sample: readonly Observation[], family: FamilyName): Fit | FitFailure {
   const refuse = (reason: string): FitFailure => ({ ok: false, family, reason });
@@ -87,7 +87,7 @@ export function fittedQuantile(fit: Fit, p: number): number {
   return familyQuantile(fit.family, fit, p);
 }
 
-/** Where the search for the scale begins: anything above 0 of the sample's order of size. */
+/** Start of the search for the scale: any value above 0 of the sample's order of size. */
 function firstSpread(values: readonly number[]): number {
   const deviation = standardDeviation(values) ?? 0;
   if (deviation > 0) return deviation;

@@ -3,7 +3,7 @@
 import { cdf, type Distribution, density, lognormalParameters, quantile } from "./distribution.ts";
 import { normalCdf } from "./normal.ts";
 
-/** Probability that the load exceeds the strength: closed where there is a closed form, else by quadrature [-]. */
+/** Probability that the load exceeds the strength: in closed form if there is one, else by quadrature [-]. */
 export function failureProbability(strength: Distribution, load: Distribution): number {
   if (strength.kind === "normal" && load.kind === "normal") {
     return normalCdf(-(strength.mean - load.mean) / Math.hypot(strength.deviation, load.deviation));
@@ -15,7 +15,7 @@ export function failureProbability(strength: Distribution, load: Distribution): 
     ];
     return normalCdf(-(r.mu - s.mu) / Math.hypot(r.sigma, s.sigma));
   }
-  // In the load's own probability: the integrand is bounded, and the tail where little load lies still has its points.
+  // Integrates over the load's own probability: the integrand is bounded, and the thin tail of the load still has its points.
   const [low, high] = [quantile(load, 1e-15), quantile(load, 1 - 1e-15)];
   return integrate((x) => cdf(strength, x) * density(load, x), low, high);
 }

@@ -1,10 +1,10 @@
 /**
- * Where to run a costly function: points that fill every input's range evenly, however many inputs there are. M. D. McKay,
+ * Points at which to run a costly function. They fill every input's range evenly, however many inputs there are. M. D. McKay,
  * R. J. Beckman & W. J. Conover, Technometrics 21 (1979) 239–245.
  */
 import type { Random } from "./random.ts";
 
-/** Of so many random ones the design whose inputs correlate least is taken [-]. */
+/** Number of random designs from which the one is taken whose inputs correlate least [-]. */
 const DESIGN_TRIES = 60;
 
 /** `runs` points with coordinates between −1 and 1, each input once in every one of `runs` equal stretches [-]. */
@@ -39,7 +39,7 @@ function largestCorrelation(columns: readonly (readonly number[])[]): number {
   return largest;
 }
 
-/** The mean of a column is next to zero by its making. */
+/** The mean of a column is close to zero by construction. */
 function correlation(a: readonly number[], b: readonly number[]): number {
   let [ab, aa, bb] = [0, 0, 0];
   for (let r = 0; r < a.length; r++) {

@@ -6,8 +6,8 @@ import type { Observation } from "./observation.ts";
 const HALF_LOG_2PI = 0.9189385332046727;
 
 /**
- * Log-likelihood in the unit of the sample, so that families can be compared [-]; for many shapes: the logarithms are taken once, and a complete
- * normal sample is two sums.
+ * Log-likelihood in the unit of the sample, so that families can be compared [-]. It is made for many shapes: the logarithms
+ * are taken once, and a complete normal sample is two sums.
  */
 export function likelihoodOf(sample: readonly Observation[], name: FamilyName): (shape: LocationScale) => number {
   const family = FAMILIES[name];
@@ -21,7 +21,7 @@ export function likelihoodOf(sample: readonly Observation[], name: FamilyName): 
   const mean = exact.reduce((sum, v) => sum + v, 0) / Math.max(1, n);
   const squares = exact.reduce((sum, v) => sum + (v - mean) ** 2, 0);
   const normal = name !== "weibull";
-  // The fast tail where it has all its digits, the exact one far out.
+  // The fast tail as far as it has all its digits, the exact one farther out.
   const survival = (z: number) => (normal && z < 30 ? Math.log(normalTail(z)) : family.logSurvival(z));
   return ({ location, logScale }) => {
     const sigma = Math.exp(logScale);

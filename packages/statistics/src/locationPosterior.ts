@@ -15,7 +15,7 @@ export interface LocationSample {
   readonly mean: number;
   /** Sum of squares about the mean. */
   readonly squares: number;
-  /** Sum of y where y = ln x: what turns a density over y into one over x. */
+  /** Sum of y where y = ln x: it turns a density over y into one over x. */
   readonly jacobian: number;
 }
 
@@ -198,7 +198,10 @@ export interface BatchSummary {
   readonly logArea: number;
 }
 
-/** The batches of a sample, prepared. Those of survivors alone bound nothing from above and are left out: the safe side. */
+/**
+ * The batches of a sample, prepared. Batches of survivors alone bound nothing from above and are left out, which is the safe
+ * side.
+ */
 export function batchSamples(
   sample: readonly Observation[],
   batches: readonly number[],

@@ -3,10 +3,13 @@
 /** Share that a step of the golden-section search leaves of the interval [-]. */
 const GOLDEN_SECTION = (Math.sqrt(5) - 1) / 2;
 
-/** Share of the bracket to which a maximum is found: its value errs by the square of that. */
+/** Share of the bracket to which a maximum is found; the value of the maximum errs by the square of this [-]. */
 const BRACKET_SHARE = 1e-8;
 
-/** Largest value of a unimodal function on [from, to]: parabolas, golden sections where they do not do (R. P. Brent, ch. 5). */
+/**
+ * Largest value of a unimodal function on [from, to]: by parabolas, and by golden sections where parabolas fail (R. P. Brent,
+ * ch. 5).
+ */
 export function maximiseOne(
   f: (x: number) => number,
   from: number,
@@ -46,7 +49,7 @@ export function maximiseOne(
   return { x, value: fx };
 }
 
-/** From x to the top of the parabola through three points; not a number where there is none. */
+/** Distance from x to the top of the parabola through three points; NaN if it has no top. */
 function parabolaStep(x: number, w: number, v: number, fx: number, fw: number, fv: number): number {
   const [r, q] = [(x - w) * (fx - fv), (x - v) * (fx - fw)];
   const p = (x - v) * q - (x - w) * r;
@@ -74,7 +77,7 @@ export function maximiseTwo(
   let value = f(x);
   for (let i = 0; i < 200; i++) {
     const { gradient, curvature } = derivatives(f, x, steps);
-    const move = uphill(gradient, curvature, steps);
+    const move = uphillStep(gradient, curvature, steps);
     const size = Math.max(Math.abs(move[0] / steps[0]), Math.abs(move[1] / steps[1]));
     if (size < 1e-9) return { x, value, curvature, converged: true };
     let share = Math.min(1, 2 / size);
@@ -86,7 +89,7 @@ export function maximiseTwo(
       if (risen > value) break;
       share /= 2;
     }
-    // No higher point in the direction uphill: at the maximum to within rounding.
+    // There is no higher point uphill, so this is the maximum to within rounding.
     if (!(risen > value)) return { x, value, curvature, converged: size < 1e-3 };
     [x, value] = [next, risen];
   }
@@ -111,7 +114,7 @@ function derivatives(
   };
 }
 
-function uphill(
+function uphillStep(
   [gx, gy]: readonly [number, number],
   [xx, xy, yy]: readonly [number, number, number],
   steps: readonly [number, number],

@@ -15,12 +15,12 @@ export function mixedQuantile(name: FamilyName, p: number, ratio: number): numbe
   const place = Math.asinh(ratio) / RATIO_STEP;
   const i = Math.floor(place);
   const share = place - i;
-  // Over ratio the quantile nears a line, so it is tabled as a share of what a normal deviate would give.
-  const value = (1 - share) * tabled(p, i) + share * tabled(p, i + 1);
+  // Over the ratio the quantile nears a line, so it is tabled as a share of that of a normal deviate.
+  const value = (1 - share) * tabledQuantile(p, i) + share * tabledQuantile(p, i + 1);
   return value * Math.hypot(1, ratio);
 }
 
-function tabled(p: number, i: number): number {
+function tabledQuantile(p: number, i: number): number {
   const key = String(p);
   const table = QUANTILE_TABLES.get(key) ?? [];
   QUANTILE_TABLES.set(key, table);
@@ -37,7 +37,8 @@ function weibullWithScatter(p: number, ratio: number): number {
   if (ratio === 0) return quantile(p);
   const below = (q: number) => {
     let [sum, total] = [0, 0];
-    // The normal deviate runs evenly: the trapezium rule is exact to rounding for such integrands, fine enough a step given.
+    // The normal deviate runs in even steps: for such integrands the trapezium rule is exact to rounding if the step is fine
+    // enough.
     const points = 161;
     for (let k = 0; k < points; k++) {
       const n = -8 + (16 * k) / (points - 1);

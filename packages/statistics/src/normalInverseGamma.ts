@@ -8,7 +8,7 @@ import { tQuantile } from "./studentT.ts";
 /** Symmetric 2 × 2 matrix: [11, 12, 22]. */
 type Symmetric = readonly [number, number, number];
 
-/** What is known of line and scatter: β given σ² is normal about `mean` with covariance σ²·Λ⁻¹, σ² is inverse-gamma (a, b). */
+/** Belief about line and scatter: β given σ² is normal about `mean` with covariance σ²·Λ⁻¹, σ² is inverse-gamma (a, b). */
 export interface NormalInverseGamma {
   /** Centre of β [-]. */
   readonly mean: readonly [number, number];
@@ -18,13 +18,13 @@ export interface NormalInverseGamma {
   readonly b: number;
 }
 
-/** One observed point; both numbers in whatever unit the line is in. */
+/** One observed point, in the units of the line. */
 export interface RegressionPoint {
   readonly x: number;
   readonly y: number;
 }
 
-/** No knowledge at all: with it the posterior is ordinary least squares. Needs three points or more to say anything. */
+/** Prior without knowledge: the posterior is then ordinary least squares, and needs three points or more. */
 export const VAGUE_PRIOR: NormalInverseGamma = { mean: [0, 0], precision: [0, 0, 0], a: -1, b: 0 };
 
 /** The prior and the points together. */
@@ -43,7 +43,7 @@ export function updateRegression(prior: NormalInverseGamma, points: readonly Reg
   return { mean, precision, a: prior.a + points.length / 2, b: prior.b + 0.5 * (residuals + pull) };
 }
 
-/** What is expected of one further value at a point. */
+/** Prediction of one further value at a point. */
 export interface Prediction {
   /** Centre [-]. */
   readonly centre: number;

@@ -1,4 +1,4 @@
-/** The normal distribution function where it is called a hundred thousand times: fast, to 1e-14. */
+/** A fast normal distribution function, to 1e-14, for code that calls it a hundred thousand times. */
 
 /**
  * P(Z > z). G. West, Better approximations to cumulative normal functions, Wilmott (2005) 70–76, after J. F. Hart et al.,

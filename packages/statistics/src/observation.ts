@@ -1,9 +1,9 @@
-/** What a break test says about a strength. Any positive unit; a sample keeps to one. */
+/** The result of a break test, as an observation of a strength. Any positive unit; a sample keeps to one. */
 export type Observation =
   | { readonly kind: "exact"; readonly value: number }
   /** The test stopped, or something else broke: the strength is above (right-censored). */
   | { readonly kind: "above"; readonly value: number }
-  /** It had broken by this load, nobody saw when (left-censored). */
+  /** The piece had broken by this load, and nobody saw when (left-censored). */
   | { readonly kind: "below"; readonly value: number }
   | { readonly kind: "between"; readonly from: number; readonly to: number };
 
@@ -15,12 +15,12 @@ export function exactValues(sample: readonly Observation[]): number[] {
   return sample.flatMap((o) => (o.kind === "exact" ? [o.value] : []));
 }
 
-/** Whether nothing of the sample is only a bound. */
+/** Whether the sample has no bounds. */
 export function isComplete(sample: readonly Observation[]): boolean {
   return sample.every((o) => o.kind === "exact");
 }
 
-/** Arithmetic mean, in the unit of the values; NaN of none. */
+/** Arithmetic mean, in the unit of the values; NaN for no values. */
 export function mean(values: readonly number[]): number {
   return values.reduce((sum, x) => sum + x, 0) / values.length;
 }
@@ -32,7 +32,7 @@ export function standardDeviation(values: readonly number[]): number | undefined
   return Math.sqrt(values.reduce((sum, x) => sum + (x - m) ** 2, 0) / (values.length - 1));
 }
 
-/** Where an observation lies, roughly: the middle of an interval, else its bound. */
+/** Rough place of an observation: its value, the middle of an interval, or its bound. */
 export function observationPlace(o: Observation): number {
   return o.kind === "between" ? (o.from + o.to) / 2 : o.value;
 }

@@ -1,4 +1,4 @@
-/** What a count of tests says without assuming a distribution. */
+/** Bounds from a count of tests, without an assumed distribution. */
 import { betaQuantile, incompleteBeta } from "./beta.ts";
 
 /** Tests needed so that the least of them bounds the (1 − content) quantile with the confidence (Wilks 1941) [-]. */

@@ -1,13 +1,13 @@
-/** Where the results of a sample stand on probability paper. */
+/** Places of the results of a sample on probability paper. */
 import { type Observation, observationPlace } from "./observation.ts";
 
 /**
  * Share of parts that lie below each result, in the order of the sample [-]: Herd and Johnson's positions, for complete samples
- * i ÷ (n + 1). A survivor stands where those that broke before it have got to; an interval counts at its middle. For the
- * eye only: fits take the results as what they are. Nelson, *Applied Life Data Analysis*, 1982, ch. 4.
+ * i ÷ (n + 1). A survivor gets the share reached by the pieces that broke before it; an interval counts at its middle. The
+ * positions are for the eye only: fits use the results themselves. Nelson, *Applied Life Data Analysis*, 1982, ch. 4.
  */
 export function plottingPositions(sample: readonly Observation[]): number[] {
-  const order = sample.map((_, i) => i).sort((a, b) => compare(sample[a]!, sample[b]!));
+  const order = sample.map((_, i) => i).sort((a, b) => byPlace(sample[a]!, sample[b]!));
   const positions = new Array<number>(sample.length).fill(0);
   let surviving = 1;
   order.forEach((index, i) => {
@@ -18,6 +18,6 @@ export function plottingPositions(sample: readonly Observation[]): number[] {
   return positions;
 }
 
-/** At one load what broke comes before what held it. */
-const compare = (a: Observation, b: Observation): number =>
+/** At the same load, pieces that broke come before pieces that held it. */
+const byPlace = (a: Observation, b: Observation): number =>
   observationPlace(a) - observationPlace(b) || Number(a.kind === "above") - Number(b.kind === "above");

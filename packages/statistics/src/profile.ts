@@ -1,6 +1,6 @@
 /**
- * Profile-likelihood intervals: the values of a quantity for which the best the likelihood can do is not significantly
- * worse than its maximum. Meeker & Escobar, *Statistical Methods for Reliability Data*, 1998, ch. 8.
+ * Profile-likelihood intervals: the values of a quantity for which the largest likelihood is not significantly below the
+ * maximum. Meeker & Escobar, *Statistical Methods for Reliability Data*, 1998, ch. 8.
  */
 import { FAMILIES, type LocationScale } from "./family.ts";
 import { findRootOutward } from "./findRoot.ts";

@@ -1,11 +1,11 @@
 /**
- * What a sample says of a low quantile of the strength: a posterior on a grid for every family that could be, with the scatter
+ * Belief about a low quantile of the strength from a sample: a posterior on a grid for every possible family, with the scatter
  * between batches as a random effect.
  *
- * Within a family the logarithm of the scale and the location have a flat prior (right Haar measure), with which Bayesian
- * bounds of a quantile of a location–scale family are exact confidence bounds for complete samples (J. F. Lawless,
- * *Statistical Models and Methods for Lifetime Data*, 2003, app. E). With the same measure marginal likelihoods can be
- * compared between families (J. O. Berger, L. R. Pericchi, J. A. Varshavsky, Sankhyā A 60 (1998) 307–321).
+ * Within a family the logarithm of the scale and the location have a flat prior (right Haar measure), so that Bayesian bounds
+ * of a quantile of a location–scale family are exact confidence bounds for complete samples (J. F. Lawless, *Statistical Models
+ * and Methods for Lifetime Data*, 2003, app. E). With the same measure marginal likelihoods can be compared between families
+ * (J. O. Berger, L. R. Pericchi, J. A. Varshavsky, Sankhyā A 60 (1998) 307–321).
  */
 import { FAMILY_NAMES, type FamilyName } from "./family.ts";
 import { familyPosterior } from "./familyPosterior.ts";
@@ -21,21 +21,21 @@ export interface QuantileBelief {
 }
 
 /**
- * The bound is that of the families' mixture, each with its likelihood raised to this power, so that what the sample speaks against
- * has little say. But a few tests cannot tell a Weibull population, with its long lower tail, from a normal one: taken for the
- * other family it would be trusted too much. So a higher confidence is asked of the mixture, see `asked`. Both set by simulation of
- * the coverage, see `test/coverage.long.ts` [-].
+ * The bound is that of a mixture of the families, each weighed by its likelihood to this power, so that an unlikely family
+ * counts little. But a few tests cannot tell a Weibull population, with its long lower tail, from a normal one, and a Weibull
+ * population taken for a normal one would be trusted too much. So a higher confidence is asked of the mixture, see `allowedDoubt`.
+ * Both are set by simulation of the coverage, see `test/coverage.long.ts` [-].
  */
 const LIKELIHOOD_POWER = 4;
-/** A family with a smaller share has no say that is worth a word [-]. */
+/** A family with a smaller share is not named [-]. */
 const LEAST_TOLD_SHARE = 0.01;
 
 /**
- * Share of doubt that the mixture may leave when the answer may leave `1 − confidence`. Less for many tests, where families lie far
- * apart beside the width of a bound; more for censored ones, which leave their bounds cautious anyway, and where scatter between
- * batches hides the family.
+ * Share of doubt that the mixture may leave when the answer may leave `1 − confidence`. It is smaller for many tests, where
+ * families lie far apart compared with the width of a bound. It is larger for censored tests, whose bounds are cautious anyway,
+ * and if scatter between batches hides the family.
  */
-function asked(confidence: number, { results, censored, batchScatter }: Evidence): number {
+function allowedDoubt(confidence: number, { results, censored, batchScatter }: Evidence): number {
   const doubt = 1 - confidence;
   const family = 0.585 + 0.3 / results + (censored ? 0.4 * Math.min(1, 5 / results) : 0);
   const power = 0.4 * (1 - 2 / results);
@@ -43,7 +43,7 @@ function asked(confidence: number, { results, censored, batchScatter }: Evidence
 }
 
 interface Evidence {
-  /** Results with a place. */
+  /** Number of results with a place [-]. */
   readonly results: number;
   /** Some results are bounds. */
   readonly censored: boolean;
@@ -53,7 +53,7 @@ interface Evidence {
 
 /**
  * `batches`: the batch of every observation, as a whole number; absent: one population. `content`: share above the quantile.
- * Undefined where the results contradict each other so that no family can be held against them.
+ * Undefined if the results contradict each other so much that no family fits.
  */
 export function quantileBelief(
   sample: readonly Observation[],
@@ -84,7 +84,7 @@ export function quantileBelief(
     families: likely.filter(({ share }) => share > LEAST_TOLD_SHARE).map(({ name }) => name),
     lowerBound: (confidence) => ({
       family: likely[0]!.name,
-      value: unit * Math.exp(rootOf(above, asked(confidence, evidence))),
+      value: unit * Math.exp(rootOf(above, allowedDoubt(confidence, evidence))),
     }),
   };
 }

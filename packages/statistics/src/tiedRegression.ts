@@ -1,8 +1,8 @@
 /**
- * Linear regression with a normal prior of its own for every coefficient, which nothing in the data can widen or narrow:
- * y = h·β + ε, β ~ N(0, P) diagonal, ε ~ N(0, R). The weights come from variances that are fixed beforehand, so that the
- * answer is linear in y and a lower test never raises what it is about; the covariance takes the variances that were found
- * (T. W. Anderson, *An Introduction to Multivariate Statistical Analysis*, 2003, sec. 8; Joseph's form of the update).
+ * Linear regression with a normal prior of its own for every coefficient, which the data cannot widen or narrow: y = h·β + ε, β
+ * ~ N(0, P) diagonal, ε ~ N(0, R). The weights come from variances that are fixed beforehand. So the answer is linear in y, and
+ * a lower test never raises the mean of its own state. The covariance takes the variances that were found (T. W. Anderson, *An
+ * Introduction to Multivariate Statistical Analysis*, 2003, sec. 8; Joseph's form of the update).
  */
 import { choleskyFactor, choleskyInverse, choleskySolve } from "./symmetricSolve.ts";
 
@@ -10,13 +10,13 @@ import { choleskyFactor, choleskyInverse, choleskySolve } from "./symmetricSolve
 export interface Coefficient {
   /** Prior variance with which observations are weighed, above 0. */
   readonly assumed: number;
-  /** Prior variance as far as it was found; the assumed one where nothing was. */
+  /** Prior variance that was found, or the assumed one if none was. */
   readonly found: number;
 }
 
-/** One observation, or several of the same coefficients as one. */
+/** One observation, or several with the same coefficients taken as one. */
 export interface RegressionRow {
-  /** Coefficients that the row is a sum of, by index. */
+  /** Coefficients whose sum the row is, by index. */
   readonly of: readonly number[];
   readonly y: number;
   /** Variance with which the row is weighed, and the one that was found. */
@@ -24,7 +24,7 @@ export interface RegressionRow {
   readonly found: number;
 }
 
-/** Means of the coefficients, for any y of the rows: their weights are worked out once. */
+/** Solver for the means of the coefficients for any y of the rows. The weights are worked out once. */
 export function regressionSolver(
   coefficients: readonly Coefficient[],
   rows: readonly Omit<RegressionRow, "y">[],
@@ -65,11 +65,11 @@ export function regressionCovariance(
     const w = found / (assumed * assumed);
     for (const i of of) for (const j of of) middle[i]![j]! += w;
   }
-  const half = inverse.map((row) => times(row, middle));
-  return half.map((row) => times(row, inverse));
+  const half = inverse.map((row) => rowTimesMatrix(row, middle));
+  return half.map((row) => rowTimesMatrix(row, inverse));
 }
 
-function times(row: Float64Array, matrix: readonly Float64Array[]): Float64Array {
+function rowTimesMatrix(row: Float64Array, matrix: readonly Float64Array[]): Float64Array {
   const out = new Float64Array(row.length);
   for (let k = 0; k < row.length; k++) {
     const [x, other] = [row[k]!, matrix[k]!];

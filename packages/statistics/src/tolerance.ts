@@ -17,7 +17,7 @@ export function toleranceFactor(n: number, content: number, confidence: number):
   return factor;
 }
 
-/** A factor costs about a millisecond and the same few are asked for again and again. */
+/** Factors are kept: one costs about a millisecond, and the same few are needed again and again. */
 const KNOWN_FACTORS = new Map<string, number>();
 
 /** The same with a standard deviation that is known: z_content + z_confidence / √n [-]. */

@@ -40,7 +40,7 @@ export function unionChance(
   const deviations = Float64Array.from(covariance, (row, i) => Math.sqrt(row[i]!));
   const each = Float64Array.from(deviations, (deviation, i) => {
     const there = cases.reduce((sum, { chance, has }) => (has[i] ? sum + chance : sum), 0);
-    return there * below(means[i]!, deviation);
+    return there * chanceBelowZero(means[i]!, deviation);
   });
   const sum = each.reduce((total, one) => total + one, 0);
   const root = choleskyRoot(covariance.map((row) => Array.from(row)));
@@ -77,7 +77,7 @@ export function unionChance(
   return { each, any, least };
 }
 
-const below = (mean: number, deviation: number): number =>
+const chanceBelowZero = (mean: number, deviation: number): number =>
   deviation === 0 ? (mean < 0 ? 1 : 0) : normalCdf(-mean / deviation);
 
 function leastOf(margins: Float64Array, has: readonly boolean[]): number {

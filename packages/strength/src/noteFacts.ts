@@ -1,4 +1,4 @@
-/** What the strengths and a wear record have to say, by code, with the values that each sentence has. */
+/** Notes on strengths and on a wear record, by code, with the values that each sentence needs. */
 import { type FactsOf, type FactValue, factMaker, type Note, type NoValues } from "@secondline/rig";
 
 type Named = { readonly name: FactValue };
@@ -24,7 +24,7 @@ interface FlagFacts {
   "condition.onMetal": NoValues;
 }
 
-/** What asks for an inspection. */
+/** Reasons for an inspection. */
 type Need = Named & { readonly what: FactValue };
 type On = { readonly since: string };
 type Over = On & { readonly until: string };
@@ -137,7 +137,7 @@ interface BasisFacts {
   "why.form": { readonly id: string };
 }
 
-/** What own break tests do. */
+/** Effects of own break tests. */
 type Tests = { readonly tests: FactValue; readonly stock: FactValue };
 interface TestFacts {
   "basis.invented": Been;
@@ -173,7 +173,7 @@ interface TestFacts {
 
 type Hung = { readonly name: string; readonly section: number; readonly line: FactValue };
 
-/** Webbing that a record hangs where the rig has no section: a fault of the record, and something that must be put right. */
+/** Webbing that a record hangs where the rig has no section. The record is at fault, and somebody must put it right. */
 export interface HungFacts {
   "line.main": NoValues;
   "line.backup": NoValues;
@@ -194,5 +194,5 @@ export type NoteFact = FactsOf<NoteFacts>;
 
 export const noteFact = factMaker<NoteFacts>();
 
-/** A note as a value within another: one in words is looked up. */
+/** A note as a value within another note. A note in words is looked up by its text. */
 export const within = (note: Note): FactValue => (typeof note === "string" ? { brought: note } : note);

@@ -69,7 +69,7 @@ describe("beyond its range", () => {
     expect(value).toBeLessThan(1e-5);
   });
 
-  it("a main line that is worn away by 99 % holds a hundredth, and what lies beyond is said of it", () => {
+  it("a main line that is worn away by 99 % holds a hundredth, and the note names the range", () => {
     const worn = (depth: number) => {
       const wear = [{ kind: "abrasion", from: 20, to: 21, depth }] as const;
       const rig = exampleRig();
@@ -92,7 +92,7 @@ describe("beyond its range", () => {
     expect(worn(0.4).every(({ beyond }) => beyond === undefined)).toBe(true);
   });
 
-  it("is said of a weblock whose metal is weaker than webbing that is past all that is known", () => {
+  it("is told of a weblock whose metal is weaker than its webbing, if that is beyond the range of a factor", () => {
     const rig = exampleRig();
     const endA = { ...rig.main.endA, rated: { ...rig.main.endA.rated, strength: 3000 }, monthsClamped: 30 };
     const sections = [section({ stock: polyesterWebbing })];

@@ -106,7 +106,7 @@ it("a new piece that broke below half of its rating takes at least as much off a
   });
 });
 
-it("what is to be expected below a load falls with it, far out as well", () => {
+it("the value to be expected below a load falls with the load, far out as well", () => {
   const means = [2, 0, -4, -6, -7, -7.5, -7.9, -7.99, -8.01, -9, -20].map(
     (z) => beyondBound({ ...PIECES.new, result: { kind: "below", value: Math.exp(0.05 * z) } }, 0, 0.05, 0).mean / 0.05,
   );

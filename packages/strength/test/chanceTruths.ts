@@ -1,10 +1,10 @@
-/** True models of loads and strengths, draws from them, and how often intervals contain what they are of. */
+/** True models of loads and strengths, draws from them, and how often intervals contain the true value. */
 import { latinHypercube, normalQuantile, seededRandom, unionChance } from "@secondline/statistics";
 import { failureChances, type ReliabilityPart } from "../src/index.ts";
 import type { LoadDraws } from "../src/reliability/loadPosterior.ts";
 
 export interface Truth {
-  /** Of every part what ln load goes up by with each deviate [-]. */
+  /** For every part, the slope of ln load over each deviate [-]. */
   readonly slopes: readonly (readonly number[])[];
   /** Scatter of ln load by chance, and its correlation between parts [-]. */
   readonly chance: number;

@@ -18,7 +18,7 @@ import { type PartStrength, partStrengths } from "../src/index.ts";
  * which the schema is made. A new field is tried here by itself, or fails here until somebody says below why it weakens nothing.
  */
 
-/** Fields that say nothing of what a part holds, and fields that are no blank when they are left out: why. */
+/** Fields that do not bear on a part's strength, and fields that are no blank when they are left out, each with the reason. */
 const NO_BLANK: readonly (readonly [pattern: RegExp, why: string])[] = [
   [/^(id|name|notes|invented|unconfirmed.*|span|rise|required\w+|ground.*|walker\..*)$/, "says nothing of a part"],
   [/\.name$|\.?[bB]asis$|stocks\[\]\.(id|like)$|\.stock$/, "a name or a source"],
@@ -32,7 +32,7 @@ const NO_BLANK: readonly (readonly [pattern: RegExp, why: string])[] = [
   [/\.strength$/, "needed; a knot without one has the strength of its webbing, which is written with the stock"],
   [/\.own\.(factor|reason)$/, "what its owner thinks; no thought is no fact"],
 ];
-/** What a document is refused without. */
+/** Fields without which a document is refused. */
 const NEEDED = /wear\[\]\.(clamped|falls|depth)$/;
 const exempt = (path: string) => NO_BLANK.some(([pattern]) => pattern.test(path));
 
@@ -130,7 +130,7 @@ const PLACES: Readonly<Record<string, string>> = { at: "5 m", length: "0.2 m", f
 
 const isNothing = (got: FactValue): boolean => typeof got === "object" && "code" in got && got.code === "got.nothing";
 
-/** The document with what a part of another kind needs put in, and what it cannot have taken out. */
+/** The document with a part of another kind: its needed fields put in, and its forbidden fields taken out. */
 function repaired(document: RigDocument): RigDocument | undefined {
   let now = document;
   for (let i = 0; i < 12; i++) {
@@ -172,7 +172,7 @@ interface WrittenCondition {
   readonly age?: string;
 }
 
-/** What nobody can write of a part: that it was outside for longer than it exists, or in a clamp for longer than outside. */
+/** Impossible entries for a part: outside for longer than it exists, or in a clamp for longer than outside. */
 function isPossible(document: RigDocument): boolean {
   const conditions = [...JSON.stringify(document).matchAll(/"condition":(\{[^{}]*\})/g)];
   const life = ({ age }: WrittenCondition) => monthsIn(age) ?? 600;

@@ -28,7 +28,7 @@ export const leashRope: LineStock = {
   rated: rated(22000),
 };
 
-/** A condition without a blank: what is not written down counts as the worst that it can be. */
+/** A condition without a blank, because a blank counts as the worst possible value. */
 export const asNew: Condition = { monthsOutside: 0, ageYears: 0, wet: false };
 
 export function section(given: Partial<WebbingSection> = {}): WebbingSection {

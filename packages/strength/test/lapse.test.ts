@@ -1,4 +1,4 @@
-/** When what was assessed lapses: one rule over the entries of a webbing or part, case by case. */
+/** When an assessment lapses: one rule over the entries of a webbing or part, case by case. */
 import { describe, expect, it } from "vitest";
 import { ENTRY_KINDS, nextInspection, PART_ENTRY_KINDS } from "../src/index.ts";
 import {
@@ -20,7 +20,7 @@ const rigged: DatedEntry = { event: "rigged", date: "2026-04-01" };
 const kinds = (entries: readonly DatedEntry[], between: BetweenInspections = {}, on = ON) =>
   lapseCauses(entries, between, on).map(({ kind }) => kind);
 
-describe("what asks for an inspection", () => {
+describe("a reason for an inspection", () => {
   it("is every entry that no factor covers, of webbing and of other parts", () => {
     const own = ["storm", "edgeContact", "hotRing", "ranHot", "hardFall"];
     expect([...ASK_FOR_INSPECTION].sort()).toEqual([...own].sort());
@@ -50,7 +50,7 @@ describe("what asks for an inspection", () => {
     expect(kinds([rigged, entry, inspected("2026-06-11")])).toEqual([]);
   });
 
-  it("what was set before it was hung anew is gone, what happened to it is not", () => {
+  it("a tension set before the webbing was hung anew is gone, an event before that is not", () => {
     const before = [
       rigged,
       { event: "retensioned", date: "2026-05-01" },
@@ -139,7 +139,7 @@ describe("falls beyond what was planned", () => {
     ...(date === undefined ? {} : { date }),
   });
   const planned = { falls: 40 };
-  it("are those since all of it was inspected", () => {
+  it("are counted since an inspection of the whole webbing or part", () => {
     const entries = [rigged, falls("2026-05-01", 30), inspected("2026-05-02"), falls("2026-06-01", 40)];
     expect(kinds(entries, planned)).toEqual([]);
     expect(lapseCauses([...entries, falls("2026-06-02", 1)], planned, ON)).toEqual([

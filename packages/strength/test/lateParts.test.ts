@@ -1,4 +1,4 @@
-/** A record of a part that does not go back to its first use: what the rig's file says counts, and the record is added to it. */
+/** A record of a part that does not go back to its first use: the rig's file counts, and the record is added to it. */
 import type { Rig } from "@secondline/rig";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";

@@ -1,8 +1,8 @@
-/** Rows of break logs, for tests of what is refused and of how it is told. */
+/** Rows of break logs, for tests of refusals and their messages. */
 
 export const HEAD = ["part", "material", "state", "wet", "outcome", "result", "result_to", "unit"];
 
-/** A row of a log that is good but for what is given. */
+/** A good row of a log with the given fields changed. */
 export const row = (given: Partial<Record<string, string>>) =>
   HEAD.map((column) => {
     const usual = {

@@ -67,7 +67,7 @@ it("names the clamp mark and its place as the weakest of an old line", () => {
   expect(main.zones!.map((z) => z.reason)).toEqual(["webbing", "clamp mark", "webbing", "fall zone", "webbing"]);
 });
 
-it("a weblock holds what the weaker of its metal and the webbing in it holds", () => {
+it("a weblock is as strong as the weaker of its metal and the webbing in it", () => {
   const rig = exampleRig();
   expect(byId().get("endA")!.strength).toBeCloseTo(30000 * 0.95, 6);
   const weak = { ...rig.main.endA, rated: { ...rig.main.endA.rated, strength: 20000 } };

@@ -1,4 +1,4 @@
-/** Populations of strengths whose 5 % value is known, for simulations: what is drawn, and what a bound must lie below. */
+/** Populations of strengths for simulations: their draws, and their known 5 % value, below which a bound must lie. */
 import { normalCdf, type Observation, type Random } from "@secondline/statistics";
 
 export type PopulationKind = "normal" | "lognormal" | "weibull";

@@ -1,4 +1,4 @@
-/** Random rigs with random break logs, and what a worse history or a lower test does to their strengths. */
+/** Random rigs with random break logs, and the effect of a worse history or a lower test on their strengths. */
 import type { Random } from "@secondline/statistics";
 import { type BreakTest, factorsFromLog, partStrengths } from "../src/index.ts";
 import { exampleRig, section } from "./exampleRig.ts";

@@ -120,7 +120,7 @@ describe("on later days, with a record", () => {
   };
   const months = 365 / 30.436875;
 
-  it("what it does not follow ages as it does without one", () => {
+  it("a part that it does not follow ages as it does without one", () => {
     const [followed, alone] = [
       rigOn({ webbings: [webbing] }),
       futureFromRig(usedRig, TODAY)(Temporal.PlainDate.from(LATER)),

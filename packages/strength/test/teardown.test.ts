@@ -127,7 +127,7 @@ const randomWebbing = fc
     };
   });
 
-describe("what can be cut", () => {
+describe("a piece that can be cut", () => {
   it("never overlaps, lies on the webbing, and shows one state alone unless it says what else", () => {
     let seen = 0;
     fc.assert(
@@ -153,7 +153,7 @@ describe("what can be cut", () => {
           const others = here.filter((mark) => mark.kind !== "fallZone");
           if (sample.kind === "sunOnly") expect(here).toEqual([]);
           if (sample.kind === "fallZone") expect(others).toEqual([]);
-          // One mark is what the piece shows; every other is named.
+          // The piece shows one mark; every other mark is named.
           if (sample.kind === "clampMark") expect(sample.others.length).toBeGreaterThanOrEqual(others.length - 1);
         }
         // Every mark is in a piece, or said not to be had.

@@ -1,11 +1,11 @@
-/** What is said of further tests, against further tests that are simulated. */
+/** The told gain of further tests against simulated further tests. */
 
 import { exactly, seededRandom } from "@secondline/statistics";
 import { describe, expect, it } from "vitest";
 import { characteristicValue } from "../src/index.ts";
 import { narrowing } from "../src/logReport/narrowing.ts";
 
-/** Claimed and true gain of `more` further tests, as shares of the value at hand, on average over samples. */
+/** Claimed and true gain of `more` further tests, as shares of the present value, on average over samples. */
 function gains(n: number, more: 1 | 5, scatter: number, samples: number) {
   const random = seededRandom(5 + n);
   let [claimed, found] = [0, 0];

@@ -66,7 +66,7 @@ describe("own break tests in place of built-in factors", () => {
     const rig = exampleRig({ main: { ...exampleRig().main, sections: [old] } });
     const beyond = (log: readonly BreakTest[]) => partStrengths(rig, factorsFromLog(log)).find((p) => p.id === "main")!;
     expect(beyond(weak).factors.find((f) => f.name === "sun")!.beyond).toBe(true);
-    // Tests that are bad within the range make what lies beyond it no better.
+    // Bad tests within the range make doses beyond it no better.
     expect(beyond(weak).strength).toBeLessThan(beyond([]).strength);
   });
 
@@ -119,7 +119,7 @@ const mainAt = (monthsOutside: number, log: readonly BreakTest[], falls = 0) => 
 /** Ten new pulls of mean 22.05 kN. */
 const ten = news(22_200, 21_900, 22_300, 21_700, 22_100, 22_400, 21_800, 22_000, 22_050, 22_050);
 
-describe("what did not break", () => {
+describe("a piece that did not break", () => {
   it("raises no worn state, however much it held", () => {
     const held = (value: number) =>
       testOf({ sunMonths: 12, falls: 0, outcome: "stopped", result: { kind: "above", value } });
@@ -259,7 +259,7 @@ describe("every factor can be fed by tests", () => {
   ];
   const known = factorsFromLog(log)(polyesterWebbing);
 
-  it("and finds what the samples were made with, each tested", () => {
+  it("and finds the factors with which the samples were made, each tested", () => {
     const found = {
       level: known.level(),
       sun: known.sun(12),
@@ -308,7 +308,7 @@ describe("every factor can be fed by tests", () => {
     }
   });
 
-  it("survivors count as survivors, at most as good as what broke", () => {
+  it("survivors count as survivors, at most as good as broken pieces", () => {
     const stopped = (value: number) =>
       testOf({ state: "new", sunMonths: 0, outcome: "stopped", result: { kind: "above", value } });
     const broke = mainAt(0, news(28_000, 28_500, 29_000));
@@ -344,7 +344,7 @@ describe("tests that contradict the model", () => {
   });
 });
 
-describe("what is only known by a bound", () => {
+describe("a load that is only known by a bound", () => {
   const held = (result: BreakTest["result"], outcome: BreakTest["outcome"]) =>
     testOf({ state: "new", sunMonths: 0, falls: 0, result, outcome });
   const stopped = (value: number) => held({ kind: "above", value }, "stopped");
@@ -362,7 +362,7 @@ describe("what is only known by a bound", () => {
     const { builtInBand } = stateOf(...news(30_000));
     const [low, high] = builtInBand;
     expect(stateOf(stopped(1.1 * high)).finding).toBe("above");
-    // What is to be expected beyond such a bound lies outside of the band, the bound does not.
+    // The value to be expected beyond such a bound lies outside of the band; the bound does not.
     expect(stateOf(stopped(0.99 * high))).toMatchObject({ finding: "agrees", tested: expect.any(Number) });
     expect(stateOf(stopped(0.99 * high)).tested).toBeGreaterThan(high);
     expect(stateOf(below(0.9 * low)).finding).toBe("below");

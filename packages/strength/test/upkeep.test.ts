@@ -1,4 +1,4 @@
-/** What a record says of the upkeep of a rig: of what hangs in it, and of nothing else. */
+/** The upkeep of a rig by its record: of the webbing and parts that hang in it, and of nothing else. */
 import { describe, expect, it } from "vitest";
 import { applyWear, readDate, readWearRecord, type Upkeep, upkeepOf } from "../src/index.ts";
 import type { WearDocument } from "../src/wear/schema.ts";

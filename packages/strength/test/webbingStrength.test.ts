@@ -55,7 +55,7 @@ describe("strength along a line", () => {
     expect(named).toEqual(["main.sections[0].wear[1].load"]);
   });
 
-  it("no wear more makes any place stronger, nor does more of it", () => {
+  it("neither another wear nor more of one makes any place stronger", () => {
     const place = { from: fc.constantFrom(20, 22, 24), to: fc.constantFrom(25, 28, 31) };
     const depth = fc.double({ min: 0.001, max: 0.99, noNaN: true });
     const months = fc.double({ min: 0, max: 60, noNaN: true });

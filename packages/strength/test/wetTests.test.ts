@@ -22,7 +22,7 @@ const main = (log: readonly BreakTest[], wet: boolean, monthsOutside = 0) => {
 };
 
 describe("tests that were pulled wet", () => {
-  it.each([true, false])("lower what they contradict, whether the rig is wet (%s) or not", (wet) => {
+  it.each([true, false])("lower a strength that they contradict, whether the rig is wet (%s) or not", (wet) => {
     for (const log of [[pulled(20_000)], [pulled(20_000), pulled(30_000, dry)]]) {
       expect(main(log, wet).strength).toBeCloseTo(20_000, 3);
       expect(main(log, wet).strength5).toBeLessThan(0.7 * main([], wet).strength5);

@@ -1,4 +1,4 @@
-/** What a record does to a rig beyond its dates: clamps that it leaves out, wear in the ends, what asks for an inspection. */
+/** Effects of a record on a rig besides its dates: clamps that it leaves out, wear in the ends, reasons for an inspection. */
 
 import type { LineEnd, Rig, Wear } from "@secondline/rig";
 import { describe, expect, it } from "vitest";
@@ -79,7 +79,7 @@ describe("wear where the line ends", () => {
     expect(partOf(withEnd(ends[0]!, cut), "endA").strength / 1000).toBeCloseTo(9.1, 1);
   });
 
-  it("two wears count together only where they lie one over the other", () => {
+  it("two wears count together only where they overlap", () => {
     const abrasion = (from: number, to: number) => ({ kind: "abrasion", from, to, depth: 0.2 }) as const;
     const end = (wear: readonly Wear[]) => partOf(withEnd(ends[0]!, wear), "endA").strength;
     const one = end([abrasion(0, 0.02)]);
@@ -87,7 +87,7 @@ describe("wear where the line ends", () => {
     expect(end([abrasion(0, 0.02), abrasion(0.01, 0.06)])).toBeCloseTo((0.6 / 0.8) * one, 6);
   });
 
-  it("what was clamped where a weblock sits now counts as no less than one clamp of all the months", () => {
+  it("a clamp mark where a weblock sits now counts as no less than one clamp of all the months", () => {
     const end = (months: number, before?: number) => {
       const marks =
         before === undefined ? [] : [{ kind: "clampMark", at: 0, length: 0.2, months: before, load: 0 } as const];
@@ -122,7 +122,7 @@ describe("wear where the line ends", () => {
   });
 });
 
-describe("what no factor covers", () => {
+describe("an event that no factor covers", () => {
   const before: Entries = [
     { date: "2026-04-01", ...CLAMPED },
     { date: "2026-04-01", event: "wet", wet: false },
@@ -203,7 +203,7 @@ describe("what no factor covers", () => {
     for (const id of ["ring", "leash", "harness"]) expect(partOf(rig, id).needsInspection).toHaveLength(1);
   });
 
-  it("a reading that disagrees with the rig asks for another; one that agrees does not", () => {
+  it("a reading that disagrees with the rig asks for an inspection; one that agrees does not", () => {
     const tension = (text: string) => worn([...before, { date: "2026-06-01", event: "tensionReading", tension: text }]);
     expect(tension("2.6 kN").needsInspection).toEqual([]);
     expect(tension("2.6 kN").reading).toMatchObject({ agrees: true });
@@ -219,7 +219,7 @@ describe("what no factor covers", () => {
   });
 });
 
-describe("what cannot be put into the rig keeps anybody from saying that it holds", () => {
+describe("wear that cannot be put into the rig keeps a verdict from saying that the rig holds", () => {
   const hung = { date: "2026-04-01", ...CLAMPED } as const;
 
   it("webbing in a section that the rig does not have, with its path", () => {
@@ -248,7 +248,7 @@ describe("what cannot be put into the rig keeps anybody from saying that it hold
     expect(JSON.stringify(loaded("66 m").notes)).toContain("record.lengthOff");
   });
 
-  it("damage within what is loaded, but beyond the length of the rig, lies at its end", () => {
+  it("damage within the loaded span, but beyond the length of the rig, lies at the line's end", () => {
     const cut = {
       date: "2026-05-01",
       event: "damage",
@@ -280,7 +280,7 @@ describe("what cannot be put into the rig keeps anybody from saying that it hold
     });
     expect(needs("anchorA.hardware.7", [up, { date: "2026-05-01", event: "takenDown" }])).toEqual([]);
     expect(needs("connection.0", [up], (({ backup: _none, ...rest }) => rest)(exampleRig()))).toEqual([]);
-    // A weblock has no wear of its own here, but what happened to it asks for a look.
+    // A weblock has no wear of its own here, but an event at it asks for an inspection.
     expect(needs("endA", [up])).toEqual([]);
     expect(needs("endA", [up, { date: "2026-05-01", event: "ranHot" }])[0]).toMatchObject({
       code: "need.on",

@@ -1,4 +1,4 @@
-/** What can be wrong with a file of answers for a new rig, by code, with the values that each sentence has. */
+/** Faults of a file of answers for a new rig, by code, with the values that each sentence needs. */
 import { type FactValue, factMaker, type NoValues } from "@secondline/rig";
 
 export interface AnswersFacts {

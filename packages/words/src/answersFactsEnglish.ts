@@ -1,4 +1,4 @@
-/** What is wrong with a file of answers for a new rig: a sentence for every fact of it. */
+/** Faults of a file of answers for a new rig: a sentence for every fact. */
 import type { AnswersFacts } from "./answersFacts.ts";
 
 export const ANSWERS_FACTS_ENGLISH = {

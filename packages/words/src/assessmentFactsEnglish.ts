@@ -1,4 +1,4 @@
-/** What is wrong with an assessment: a sentence for every fact of it. */
+/** Faults of an assessment: a sentence for every fact. */
 import type { AssessmentFacts } from "@secondline/scenarios";
 
 export const ASSESSMENT_FACTS_ENGLISH = {

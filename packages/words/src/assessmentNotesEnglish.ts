@@ -1,4 +1,4 @@
-/** What an assessment has to say besides faults: a sentence for every fact of it. */
+/** Notes of an assessment besides its faults: a sentence for every fact. */
 import type { AssessmentNotes } from "@secondline/scenarios";
 
 export const ASSESSMENT_NOTES_ENGLISH = {

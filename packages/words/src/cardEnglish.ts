@@ -1,4 +1,4 @@
-/** English of the site card: what those read who clip in. */
+/** English of the site card, for the people who clip in. */
 export const CARD_ENGLISH = {
   title: "Site card: {name}",
   "word.given": "Holds",
@@ -17,8 +17,8 @@ export const CARD_ENGLISH = {
   "must.noRecord": "No wear record says what has happened to this rig. Write one.",
   "must.noLine": "The wear record says nothing of the {lines}. Write down what hangs there and who inspected it.",
   "must.noInspection":
-    "When it is to be inspected again is not known. Write down how often, and an inspection of all that hangs.",
-  "must.noDate": "Until when it keeps what is required is not known for the day on which it is to be inspected.",
+    "The day of the next inspection is not known. Write down how often it is inspected, and an inspection of all that hangs.",
+  "must.noDate": "The day until which it keeps its required margins is not known.",
   "must.noFalls": "How many falls it has held is not written down, so how many it still takes is not known.",
   "must.noFallLeft": "No more fall is left. Replace what has held too many, or inspect it and write that down.",
 

@@ -1,4 +1,7 @@
-/** What must be read beside every verdict, in words. Worded here and nowhere else; shown on screen, in the terminal and in print. */
+/**
+ * The cautions that stand beside every verdict. They are worded here and nowhere else, and shown on screen, in the terminal and
+ * in print.
+ */
 
 import type { Rig } from "@secondline/rig";
 import type { AnchorFacts, CautionFact, JudgedFactor } from "@secondline/scenarios";
@@ -58,12 +61,12 @@ function cautionText(language: Language, rig: Rig, fact: CautionFact): readonly 
   }
 }
 
-/** Values that nobody confirmed, by their names; nothing where there is none. */
+/** Values that nobody confirmed, by their names; empty if there is none. */
 export function unconfirmedTexts(say: Say, rig: Rig, paths = rig.unconfirmed ?? []): readonly string[] {
   return paths.length === 0 ? [] : [say("caution.unconfirmed", { list: valueNames(say, rig, paths) })];
 }
 
-/** What raises a strength comes first, each in a sentence of its own; doubts together in one. */
+/** Judgements that raise a strength come first, each in a sentence of its own; doubts share one sentence. */
 export function judgedTexts(say: Say, rig: Rig, judged: readonly JudgedFactor[]): readonly string[] {
   const name = (one: JudgedFactor) => partName(say, rig, one.part);
   const raised = judged.filter(({ value }) => value > 1);
@@ -82,11 +85,11 @@ export function judgedTexts(say: Say, rig: Rig, judged: readonly JudgedFactor[])
   ];
 }
 
-/** An angle between legs from which each carries more than 0.7 of the pull [rad]. */
+/** Angle between legs above which each leg carries more than 0.7 of the pull [rad]. */
 const WIDE_ANGLE = Math.PI / 2;
-/** An angle between legs from which each carries the whole pull [rad]. */
+/** Angle between legs from which on each leg carries the whole pull [rad]. */
 const WIDEST_ANGLE = (2 * Math.PI) / 3;
-/** An angle that is meant to be 90° or 120° may miss it by the last bit when it is read [rad]. */
+/** An angle written as 90° or 120° may be off by the last bit after reading [rad]. */
 const ANGLE_TOLERANCE = 1e-9;
 
 /** How the points share, and legs that meet at a wide angle. */

@@ -1,4 +1,4 @@
-/** Probabilities in words that nobody takes for more than they are. */
+/** Probabilities in words that do not look more exact than they are. */
 import type { Probability } from "@secondline/scenarios";
 import type { Say } from "./language.ts";
 import { groupedDigits, percent } from "./quantity.ts";
@@ -6,7 +6,7 @@ import { groupedDigits, percent } from "./quantity.ts";
 /** Chances smaller than this are not told apart: the spreads they rest on are not known that far out [-]. */
 export const SMALLEST_CHANCE = 1e-6;
 
-/** Keeps 2.3, which is 22.999… steps of a tenth, from reading 2.2 [-]. */
+/** Tolerance of rounding: without it 2.3, which is 22.999… tenths, would read 2.2 [-]. */
 const ROUNDING_SLACK = 1e-9;
 
 /**
@@ -27,10 +27,10 @@ function oneIn(value: number, side: "up" | "down"): number {
   return step * (side === "up" ? Math.floor(count + ROUNDING_SLACK) : Math.ceil(count - ROUNDING_SLACK));
 }
 
-/** An interval that begins so far below its value says nothing by its beginning [-]. */
+/** The lower end of an interval is not told if it is less than this share of the value [-]. */
 const LEAST_LOW_SHARE = 0.01;
 
-/** "62 % (60 to 64 %)"; a chance that next to never comes up, as "less than" its bound. */
+/** "62 % (60 to 64 %)"; a chance close to never as "less than" its bound. */
 export function chanceRange(say: Say, { value, low, high }: Probability): string {
   if (value <= 0) return atMost(say, high);
   const [from, to] = [chance(say, low, "down"), chance(say, high)];

@@ -30,7 +30,7 @@ export const countOf = (say: LaterSay, some: number, all: number): string =>
 const countedText = (say: LaterSay, { count, chance: { low, high } }: Counted, all: number): string =>
   say("chance.counted", { count: countOf(say, count, all), range: chanceSpan(say, low, high) });
 
-/** What the chances come to. What no strength helps against comes first. */
+/** The result of the chances. Events against which no strength helps come first. */
 export function chanceSentence(language: Language, rig: Rig, { runs, anyFails, parts }: Chances): string {
   const say = sayLaterIn(language);
   const said: string[] = [];
@@ -44,7 +44,7 @@ export function chanceSentence(language: Language, rig: Rig, { runs, anyFails, p
   return said.join(" ");
 }
 
-/** How far the work is. */
+/** Progress of the work. */
 export function workingText(language: Language, rig: Rig, { doing }: Pick<StudyProgress, "doing">): string {
   const say = sayLaterIn(language);
   const what = doing
@@ -53,7 +53,7 @@ export function workingText(language: Language, rig: Rig, { doing }: Pick<StudyP
   return say("chance.working", { what });
 }
 
-/** The quick statement of every verdict: who is likeliest to go first in the worst what-if. */
+/** The quick statement of every verdict: the parts that are likeliest to fail first in the worst what-if. */
 export function glanceText(language: Language, rig: Rig, outcome: Outcome, most: number): string | undefined {
   const say = sayLaterIn(language);
   const { likelyFirst, whatIfs } = outcome;
@@ -67,7 +67,7 @@ export function glanceText(language: Language, rig: Rig, outcome: Outcome, most:
   return say("chance.glance", { event, list: listed(list) });
 }
 
-/** A part; of webbing with what makes the stretch weak that is meant: "Main line, clamp mark". */
+/** A part; for webbing with the cause of the weak stretch: "Main line, clamp mark". */
 export const chancePart = (language: Language, rig: Rig, { id, stretch }: PartChance): string =>
   placed(language, rig, id, stretch?.reason);
 
@@ -79,18 +79,18 @@ function placed(language: Language, rig: Rig, id: PartChance["id"], reason: stri
     : say("part.inKnot", { part: name, place: broughtIn(reason) });
 }
 
-/** Parts that are first less often than this, and next to never fail, are only counted [-]. */
-const WORTH_A_ROW = 0.001;
+/** Parts that are first less often than this, and almost never fail, have no row and are only counted [-]. */
+const LEAST_ROW_CHANCE = 0.001;
 export const worthARow = ({ first, fails }: PartChance): boolean =>
-  first.value >= WORTH_A_ROW || fails.value >= SMALLEST_CHANCE;
+  first.value >= LEAST_ROW_CHANCE || fails.value >= SMALLEST_CHANCE;
 
-/** How many parts have no row; nothing when all have. */
+/** Number of parts without a row; empty if all have one. */
 export function restText(language: Language, parts: readonly PartChance[]): string {
   const count = parts.filter((part) => !worthARow(part)).length;
   return count === 0 ? "" : sayLaterIn(language)("chance.rest", { count });
 }
 
-/** What a source of scatter does. */
+/** Share of a source of scatter. */
 export function shareText(language: Language, { share, distinguishable }: ScatterShare): string {
   const say = sayLaterIn(language);
   return distinguishable ? chanceRange(say, share) : say("chance.nothingAlone");
@@ -99,7 +99,7 @@ export function shareText(language: Language, { share, distinguishable }: Scatte
 export const shareName = (language: Language, { name }: ScatterShare): string =>
   name === undefined ? sayLaterIn(language)("chance.left") : capital(broughtIn(name));
 
-/** What the shares are of. */
+/** The part and quantity to which the shares belong. */
 export const sharesTitle = (language: Language, rig: Rig, { part, reason }: Chances["shares"]): string =>
   sayLaterIn(language)("chance.table.source", { part: lowered(placed(language, rig, part, reason)) });
 
@@ -136,7 +136,7 @@ function placeSpread(say: LaterSay, input: UncertainInput, amount: number): stri
     : say("chance.ofLine", { amount });
 }
 
-/** What the numbers rest on. */
+/** The bases of the numbers. */
 export function chanceGrounds(language: Language, rig: Rig, chances: Chances): readonly string[] {
   const say = sayLaterIn(language);
   const { runs, accuracy, inputs, dropped, parts } = chances;
@@ -153,7 +153,7 @@ export function chanceGrounds(language: Language, rig: Rig, chances: Chances): r
   ];
 }
 
-/** Cautions of these chances alone, for where those of the whole rig already stand. */
+/** Cautions of these chances alone, for places that already have those of the whole rig. */
 export function ownChanceCautions(language: Language, rig: Rig, chances: Chances): readonly string[] {
   const say = sayLaterIn(language);
   const { runs, accuracy, judged, anchors, groundKnown } = chances;
@@ -184,7 +184,7 @@ export function chanceCautions(language: Language, rig: Rig, chances: Chances): 
   ];
 }
 
-/** Why there are none. */
+/** The reason why there are no chances. */
 export function noChancesText(language: Language, rig: Rig, why: NoChances): string {
   switch (why.kind) {
     case "noBackup":

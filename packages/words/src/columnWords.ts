@@ -1,4 +1,4 @@
-/** Words of matching the columns of a table with those of a break log. */
+/** Words for matching the columns of a table with those of a break log. */
 import type { LogColumn } from "@secondline/strength";
 import { COLUMNS_ENGLISH, type ColumnsKey } from "./columnsEnglish.ts";
 import { filled, type Values } from "./language.ts";
@@ -9,6 +9,6 @@ export const sayColumns = (key: ColumnsKey, values: Values = {}): string => fill
 
 export const columnLabel = (column: LogColumn): string => sayColumns(`column.${column}`);
 
-/** What stands above the names in an empty log. */
+/** Remark above the column names in an empty log. */
 export const templateRemarks = (): readonly string[] =>
   (["template.1", "template.2", "template.3", "template.4", "template.5"] as const).map((key) => sayColumns(key));

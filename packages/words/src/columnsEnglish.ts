@@ -1,4 +1,4 @@
-/** What is said where the columns of somebody's own table are matched with those of a break log. It comes with that page. */
+/** Sentences for matching the columns of a user's own table with those of a break log. They are loaded with that page. */
 export const COLUMNS_ENGLISH = {
   title: "Which column is which?",
   intro:

@@ -7,7 +7,7 @@ import { partName } from "./partNames.ts";
 import { dropIn, heightIn, loadIn, margin } from "./quantity.ts";
 import { bandText } from "./tableWords.ts";
 
-/** `rig`: one of those compared; parts are named as in it. */
+/** `rig`: one of the compared rigs; its names of parts are used. */
 export function rowLabel(language: Language, rig: Rig, { subject }: ComparisonRow): string {
   const say = sayLaterIn(language);
   switch (subject.kind) {
@@ -27,8 +27,8 @@ const withBand = (say: LaterSay, value: string, band: readonly [number, number] 
   band ? say("compare.band", { value, band: bandText(say, band) }) : value;
 
 /**
- * One figure of a row; a part that is not loaded says so instead of a margin. Where runs end with the walker lost, parts were not asked
- * all that they might be: "at least" for loads and drops, "at most" for margins and heights left.
+ * One figure of a row; a part that is not loaded has words instead of a margin. If runs end with the walker lost, parts were
+ * not loaded as much as they might be: then "at least" for loads and drops, "at most" for margins and heights left.
  */
 export function rowValue(language: Language, row: ComparisonRow, layout: number): string {
   const say = sayLaterIn(language);
@@ -45,7 +45,7 @@ export function rowValue(language: Language, row: ComparisonRow, layout: number)
       return isBound ? say("compare.atMost", { value: margin(value) }) : margin(value);
     case "length":
       if (row.subject.kind === "clearance") {
-        // Nothing is left below none.
+        // A height left is never below 0.
         return isBound && value > 0 ? say("compare.atMost", { value: heightIn(value) }) : heightIn(value);
       }
       return isBound ? say("compare.atLeast", { value: dropIn(value) }) : dropIn(value);

@@ -1,4 +1,4 @@
-/** What is said of a log of break tests: apart from the rest, for the first sight of the page needs none of it. */
+/** Words of a log of break tests, in a file of their own because the first sight of the page does not need them. */
 
 import type { BreakLogReport } from "@secondline/strength";
 import { broughtIn } from "./broughtEnglish.ts";
@@ -8,17 +8,17 @@ import { percent, strength } from "./quantity.ts";
 
 export type BreakLogWords = ReturnType<typeof createBreakLogWords>;
 
-/** Less than this is no reason for a test: it would read as nothing [-]. */
-const WORTH_A_TEST = 0.005;
+/** A smaller gain is no reason for a test: it would read as 0 [-]. */
+const LEAST_TOLD_GAIN = 0.005;
 
 export function createBreakLogWords(language: Language) {
   const say = sayLaterIn(language);
   return {
     say,
-    /** Which test is worth doing next, and what it would bring. */
+    /** The test worth doing next, and its expected gain. */
     testNext({ label, gain, share, spreadAssumed }: NonNullable<BreakLogReport["testNext"]>): string {
-      if (share < WORTH_A_TEST)
-        return say("breakLog.little", { label: broughtIn(label), share: percent(WORTH_A_TEST, "up") });
+      if (share < LEAST_TOLD_GAIN)
+        return say("breakLog.little", { label: broughtIn(label), share: percent(LEAST_TOLD_GAIN, "up") });
       const assumed = spreadAssumed ? say("breakLog.assumedSpread") : "";
       return say("breakLog.next", {
         label: broughtIn(label),

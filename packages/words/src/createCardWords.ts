@@ -1,4 +1,4 @@
-/** Words of the site card, for paper, phone and terminal: apart from the rest, for the first load needs none of them. */
+/** Words of the site card, for paper, phone and terminal, in a file of their own because the first load does not need them. */
 
 import { fieldAt, parseQuantity, type Rig } from "@secondline/rig";
 import { type CautionFact, type Outcome, type Refusal, type SiteCard, VERSION } from "@secondline/scenarios";
@@ -17,23 +17,23 @@ export interface CardRow {
   readonly kind: "walker" | "persons" | "falls" | "until" | "inspection" | "leash" | "singles" | "unfollowed";
   readonly name: string;
   readonly value: string;
-  /** What the value rests on, or what goes with it. */
+  /** Basis of the value, or a remark on it. */
   readonly note?: string;
 }
 
-/** Everything that a card says, in the order in which it stands. */
+/** All texts of a card, in their order. */
 export interface CardText {
   readonly title: string;
   readonly permission: SiteCard["permission"];
   /** "Holds", "No permission", "Lapsed". */
   readonly word: string;
   readonly says: string;
-  /** Why there is no permission, and what must be done about it. */
+  /** The reason why there is no permission, and the remedy. */
   readonly must: { readonly head: string; readonly items: readonly string[] };
   readonly rows: readonly CardRow[];
   readonly lapse: { readonly head: string; readonly items: readonly string[] };
   readonly cautions: { readonly head: string; readonly items: readonly string[] };
-  /** With permission: the last day, YYYY-MM-DD, and what is said once it is over. */
+  /** With permission: the last day, YYYY-MM-DD, and the text shown after it. */
   readonly late?: { readonly day: string; readonly word: string; readonly says: string };
   readonly foot: { readonly state: string; readonly made: string; readonly hashName: string; readonly hash: string };
 }
@@ -42,7 +42,7 @@ export interface CardToSay {
   readonly rig: Rig;
   readonly outcome: Outcome;
   readonly card: SiteCard;
-  /** When it was made, as it is to be printed. */
+  /** Time of making, as text to print. */
   readonly made: string;
 }
 
@@ -52,7 +52,7 @@ export function createCardWords(language: Language) {
   return { say: sayCard, card: (asked: CardToSay): CardText => cardText(language, asked) };
 }
 
-/** A card of an earlier day may be over on the day on which it is made; `day`: YYYY-MM-DD. */
+/** A card for an earlier day may have lapsed on the day of its making; `day`: YYYY-MM-DD. */
 export const overOn = ({ late }: CardText, day: string): CardText["late"] =>
   late !== undefined && late.day < day ? late : undefined;
 
@@ -87,7 +87,7 @@ function cardText(language: Language, asked: CardToSay): CardText {
   };
 }
 
-/** Cautions that a card must not go without. */
+/** Cautions that every card must have. */
 const CARD_CAUTIONS: readonly CautionFact["kind"][] = [
   "general",
   "judged",
@@ -100,7 +100,7 @@ const CARD_CAUTIONS: readonly CautionFact["kind"][] = [
 ];
 const ownCautions = ({ cautions }: Outcome) => cautions.filter(({ kind }) => CARD_CAUTIONS.includes(kind));
 
-/** What a rig file asks for that does not say it, in SI units. */
+/** Requirements of a rig file that does not state any, in SI units. */
 function usual(path: "requiredFactor" | "requiredAfterFailure" | "requiredClearance"): number {
   const field = fieldAt(path);
   const read = field?.kind === "quantity" ? parseQuantity(field.fallback, field.dimension) : undefined;
@@ -108,7 +108,7 @@ function usual(path: "requiredFactor" | "requiredAfterFailure" | "requiredCleara
   return read.value;
 }
 
-/** A rig that asks for less than is usual holds sooner: who clips in is told what it was asked. */
+/** A rig that requires less than usual holds sooner, so the card tells its requirements. */
 function lessAsked({ requiredFactor, requiredAfterFailure, requiredClearance }: Rig): readonly string[] {
   const [expected, afterFailure, clearance] = [
     usual("requiredFactor"),
@@ -139,7 +139,7 @@ function saysOf({ permission, allows }: SiteCard): string {
 
 function mustOf(language: Language, { rig, outcome, card }: CardToSay): readonly string[] {
   const say = sayIn(language);
-  // What has lapsed is the reason of a verdict that says nothing else.
+  // The lapse is the reason of a verdict without other reasons.
   const isOwn = ownReasons(outcome).length > 0;
   return [
     ...card.lapses.map((one) => lapseText(say, rig, one)),
@@ -245,7 +245,7 @@ function fallsValue({ allows }: SiteCard): string {
   return ends === "most" ? sayCard("falls.least", { left }) : String(left);
 }
 
-/** What the leash is made of: rope, knots, rings. */
+/** The leash: its rope, knots and rings. */
 export function leashText({ leash, rings }: Rig): string {
   const knots = leash.knots.map(({ kind, where }) =>
     sayCard("leash.knot", { kind: sayCard(`leash.knot.${kind}`), where: sayCard(`leash.where.${where}`) }),

@@ -1,4 +1,4 @@
-/** Words of chances: apart from the rest, for the first sight of the page needs none of them. */
+/** Words of chances, in a file of their own because the first sight of the page does not need them. */
 import type { Rig } from "@secondline/rig";
 import type {
   Chances,

@@ -1,4 +1,4 @@
-/** What is said of a load cell's recording beside the model: apart from the rest, for the terminal alone. */
+/** Words of a load cell's recording beside the model, in a file of their own because only the terminal needs them. */
 import type { Rig } from "@secondline/rig";
 import type { Accuracy, Among, MeasuredComparison, RecordingNote, WhatIf } from "@secondline/scenarios";
 import { generalCautions } from "./cautionWords.ts";
@@ -17,7 +17,7 @@ export interface MeasuredRow {
   readonly place: string;
 }
 
-/** A measured force is shown as it was measured, to the nearest. */
+/** A measured force is rounded to the nearest. */
 const force = (newton: number) => `${kilonewtons(newton, "nearest")} kN`;
 const impulse = (newtonSecond: number) => `${rounded(newtonSecond / 1000, 2, "nearest")} kN·s`;
 const moment = (second: number) => seconds(second, 3);

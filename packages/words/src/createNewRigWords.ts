@@ -1,4 +1,7 @@
-/** Words of beginning a rig and of confirming what was taken over: apart from the rest, for the first load needs none of them. */
+/**
+ * Words for beginning a rig and for confirming template values, in a file of their own because the first load does not need
+ * them.
+ */
 import { type LineStock, type Rig, type RigFact, type RigIssue, strainAt } from "@secondline/rig";
 import { tellFault } from "./faultWords.ts";
 import { formatForce, formatPercent } from "./formats.ts";
@@ -17,17 +20,17 @@ type KindOf<Group extends string> = NewRigKey extends infer Key
     : never
   : never;
 
-/** A fault of an answer: told by the rig's own check in its words, or of a kind that has words here. */
+/** A fault of an answer, in the words of the rig's own check, or of a kind that has words here. */
 export type AnswerFault =
   | { readonly kind: "issue"; readonly issue: RigIssue }
   | { readonly kind: KindOf<"fault">; readonly values: Values };
 
-/** A fault of something measured: told by the reader of quantities in its words, or of a kind that has words here. */
+/** A fault of a measured value, in the words of the reader of quantities, or of a kind that has words here. */
 export type MeasuredFaultFact =
   | { readonly kind: "unread"; readonly message: RigFact }
   | { readonly kind: KindOf<"measured.fault">; readonly values: Values };
 
-/** What is wrong with a table from a file. Rows count from 1; forces [N], a height [m]. */
+/** Faults of a table from a file. Rows count from 1; forces [N], a height [m]. */
 export type FileFault =
   | { readonly kind: "empty" | "nothing" | "columnNames" }
   | { readonly kind: "tooLong"; readonly most: number; readonly of: "characters" | "rows" }
@@ -45,7 +48,7 @@ export type NewRigWords = ReturnType<typeof createNewRigWords>;
 export function createNewRigWords(language: Language) {
   return {
     say: sayNewRig,
-    /** Names of values at these paths, those of one part together. */
+    /** Names of the values at these paths, grouped by part. */
     values: (rig: Rig, paths: readonly string[]) => valueNames(sayIn(language), rig, paths),
     fault: answerFault,
     fileFault,
@@ -53,7 +56,7 @@ export function createNewRigWords(language: Language) {
     reachDoubt,
     /** Fibre, strength, weight and stretch of a webbing or rope, in a line. */
     stock: stockText,
-    /** Words by which it is found besides its name. */
+    /** Words by which a search finds it, besides its name. */
     tradeWords: ({ fibre }: Pick<LineStock, "fibre">) => sayNewRig(`trade.${fibre}`),
   };
 }

@@ -1,4 +1,4 @@
-/** What is said of a sweep: apart from the rest, for the first load does without it. */
+/** Words of a sweep, in a file of their own because the first load does not need them. */
 
 import type { Rig } from "@secondline/rig";
 import {
@@ -30,13 +30,13 @@ export type SweepWords = ReturnType<typeof createSweepWords>;
 
 export const saySweep = (key: SweepKey, values: Values = {}): string => filled(SWEEP_ENGLISH[key], values);
 
-/** More than this much off, in squares, and a reader must know [-]. */
+/** Largest misfit that is not told, in squares [-]. */
 const LARGEST_UNTOLD_MISFIT = 3;
 
 export function createSweepWords(language: Language) {
   return {
     say: saySweep,
-    /** `option`: the one that was given. */
+    /** `option`: the option that the user gave. */
     fault: ({ kind, text, about }: KnobFault, option: string) =>
       saySweep(`fault.${kind}`, { option, text, about: tellFault(about) }),
     what: (rig: Rig, what: SweepWhat) => whatText(language, rig, what),
@@ -51,14 +51,14 @@ export function createSweepWords(language: Language) {
       }),
     value: valueText,
     knobValue,
-    /** Undefined where there is none. */
+    /** Undefined if there is none. */
     stretches: (knob: Knob, stretches: readonly KnobRange[]): string | undefined =>
       listed(stretchTexts(knob, stretches).map(({ from, to }) => saySweep("interval", { low: from, high: to }))) ||
       undefined,
     band: (what: SweepWhat, { low, high }: Told) =>
       saySweep("interval", { low: valueText(what, low, "down"), high: valueText(what, high, "up") }),
     governs: (rig: Rig, governing: Governing) => governsText(language, rig, governing),
-    /** What is worse than any limit, then where limits are met. */
+    /** Events that are worse than any limit, then the values at which limits are met. */
     sentences: (rig: Rig, swept: Swept) => sentencesOf(language, rig, swept),
     limit: (what: SweepWhat, limit: SweepLimit) =>
       saySweep(`region.limit.${limit.kind}`, { limit: limitValue(what, limit) }),
@@ -122,11 +122,14 @@ function sentencesOf(language: Language, rig: Rig, swept: Swept): readonly strin
   ];
 }
 
-/** Something is worse than any limit, so that a kept limit is no good news. */
+/** An event is worse than any limit, so a kept limit is no good news. */
 export const isWarned = ({ points, besides }: Pick<Swept, "points" | "besides">): boolean =>
   points.some(({ lost, ground }) => lost > 0 || ground > 0) || besides.withheld.length > 0 || besides.lapses.length > 0;
 
-/** What no limit makes good: nothing holds the walker, the ground is reached, or the rig may not be said to hold. */
+/**
+ * Events that a kept limit does not make good: nothing holds the walker, the ground is reached, or no verdict may say that the
+ * rig holds.
+ */
 function warningsOf(language: Language, rig: Rig, { points, besides }: Swept): readonly string[] {
   const say = sayIn(language);
   const list = (some: Swept["points"]) =>
@@ -197,13 +200,13 @@ export function placeText(knob: Knob, number: string): string {
   return saySweep("at.field", { at: knob.unit === "" ? number : `${number} ${knob.unit}`, label });
 }
 
-/** So many steps in the range are told apart: two digits more than that are noise [-]. */
+/** Number of steps in the range that are told apart: two digits more would be noise [-]. */
 const RANGE_STEPS = 200;
 
-/** 9.40 reads 9.4, and 9.00 reads 9, in whatever way the language writes its decimals. */
+/** 9.40 reads 9.4, and 9.00 reads 9, with the language's decimal sign. */
 const withoutZeros = (text: string): string => text.replace(/[.,]0+$/, "").replace(/([.,]\d*?)0+$/, "$1");
 
-/** "9.4 %": a value of what is swept, to as many digits as mean something. */
+/** "9.4 %": a value of the swept number, with as many digits as mean something. */
 export function knobValue(knob: Knob, value: number, side: RoundingSide): string {
   const number = withoutZeros(digits(knob, value, side));
   return knob.unit === "" ? number : `${number} ${knob.unit}`;
@@ -214,12 +217,12 @@ const digits = (knob: Knob, value: number, side: RoundingSide): string => rounde
 const decimalsOf = ({ whole, from, to }: Knob): number =>
   whole ? 0 : Math.max(0, Math.min(6, Math.ceil(-Math.log10((to - from) / RANGE_STEPS))));
 
-/** A hair is forgiven: 0.3 ÷ 0.1 is no 3 [-]. */
+/** Tolerance of rounding: 0.3 ÷ 0.1 is not exactly 3 [-]. */
 const STEP_TOLERANCE = 1e-9;
 
 /**
- * Stretches of a number in words, rounded inwards: what is said to be kept is no wider than what is. One in which no number of so many
- * digits lies is left out.
+ * Stretches of a number in words, rounded inwards, so that the told stretch is never wider than the kept one. A stretch without
+ * a number of that many digits is left out.
  */
 export function stretchTexts(knob: Knob, stretches: readonly KnobRange[]): readonly { from: string; to: string }[] {
   const scale = 10 ** decimalsOf(knob);

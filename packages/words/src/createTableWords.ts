@@ -1,4 +1,7 @@
-/** Tables of parts and single failures and what follows, as report and terminal have them. A file of its own: the first load does without it. */
+/**
+ * Tables of parts, of single failures and of parts that give way, for report and terminal. They have a file of their own
+ * because the first load does not need them.
+ */
 
 import type { Basis, PartId, Rig } from "@secondline/rig";
 import { type Outcome, type PartOutcome, PULL_LIMITS, type SingleFailure } from "@secondline/scenarios";
@@ -24,7 +27,7 @@ export function createTableWords(language: Language) {
   };
 }
 
-/** The pull on the person as a row: its limits stand where a part has its strength. */
+/** The pull on the person as a row, with its limits in the column of strengths. */
 function personRow(language: Language, { person }: Pick<Outcome, "person">): PartRow | undefined {
   if (!person) return undefined;
   const say = sayLaterIn(language);
@@ -41,7 +44,7 @@ function personRow(language: Language, { person }: Pick<Outcome, "person">): Par
   };
 }
 
-/** What the columns of the parts mean, and where the limits of the pull come from. */
+/** The meaning of the columns of the parts, and the source of the limits of the pull. */
 function partsCaption(language: Language): readonly string[] {
   const say = sayLaterIn(language);
   const limits = PULL_LIMITS.map(({ limit, basis }) =>
@@ -69,7 +72,9 @@ function middleRow(language: Language, rig: Rig, part: PartOutcome): MiddleRow |
   };
 }
 
-/** A part, what then carries the walker, and the runs that show it, by their numbers in the table of what-ifs. */
+/**
+ * A part, the part that carries the walker without it, and the runs that show it, by their numbers in the table of what-ifs.
+ */
 function singleRow(language: Language, rig: Rig, one: SingleFailure): SingleWords & { readonly name: string } {
   const say = sayLaterIn(language);
   const events = rangesText(one.shownBy);
@@ -77,7 +82,7 @@ function singleRow(language: Language, rig: Rig, one: SingleFailure): SingleWord
   return { ...singleWords(language, one), name: partName(say, rig, one.part), shown: say(shown, { events }) };
 }
 
-/** Indices as the numbers of rows, runs of them as ranges: "6 to 18, 55". */
+/** Indices as numbers of rows, with ranges: "6 to 18, 55". */
 function rangesText(indices: readonly number[]): string {
   const ranges: { from: number; to: number }[] = [];
   for (const index of indices) {
@@ -97,7 +102,7 @@ function factorsText(language: Language, { factors }: Pick<PartOutcome, "factors
   return list.length === 0 ? say("table.none") : listed(list);
 }
 
-/** The bases of the strengths, each with a number, and which of them a part rests on. */
+/** The bases of the strengths, each with a number, and the numbers of each part's bases. */
 function numberedBases(
   language: Language,
   parts: readonly Pick<PartOutcome, "id" | "bases">[],

@@ -1,4 +1,4 @@
-/** What is said of a teardown: apart from the rest, for few pages need it and none at first sight. */
+/** Words of a teardown, in a file of their own because few pages need them and none at first sight. */
 import type { Rig } from "@secondline/rig";
 import type {
   Contradiction,

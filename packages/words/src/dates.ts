@@ -1,15 +1,15 @@
-/** Days and moments as the language writes them: the only place that asks for a locale. */
-import { DATES } from "./localeEnglish.ts";
+/** Days and moments in the language's form. No other file uses a locale for dates. */
+import { DATE_LOCALE } from "./localeEnglish.ts";
 
-const SHORT_DAY_FORMAT = new Intl.DateTimeFormat(DATES, {
+const SHORT_DAY_FORMAT = new Intl.DateTimeFormat(DATE_LOCALE, {
   day: "numeric",
   month: "short",
   year: "numeric",
   timeZone: "UTC",
 });
-const MONTH_FORMAT = new Intl.DateTimeFormat(DATES, { month: "short", timeZone: "UTC" });
-const LONG_DAY_FORMAT = new Intl.DateTimeFormat(DATES, { dateStyle: "long" });
-const DAY_AND_TIME_FORMAT = new Intl.DateTimeFormat(DATES, { dateStyle: "medium", timeStyle: "short" });
+const MONTH_FORMAT = new Intl.DateTimeFormat(DATE_LOCALE, { month: "short", timeZone: "UTC" });
+const LONG_DAY_FORMAT = new Intl.DateTimeFormat(DATE_LOCALE, { dateStyle: "long" });
+const DAY_AND_TIME_FORMAT = new Intl.DateTimeFormat(DATE_LOCALE, { dateStyle: "medium", timeStyle: "short" });
 
 /** A calendar day: "4 Jul 2026". `time`: its beginning in Greenwich [ms since 1970]. */
 export const shortDay = (time: number): string => SHORT_DAY_FORMAT.format(time);
@@ -17,8 +17,8 @@ export const shortDay = (time: number): string => SHORT_DAY_FORMAT.format(time);
 /** The month of a calendar day: "Jul". [ms since 1970] */
 export const monthName = (time: number): string => MONTH_FORMAT.format(time);
 
-/** The day where the reader is: "4 July 2026". */
+/** The day in the reader's time zone: "4 July 2026". */
 export const longDay = (date: Date): string => LONG_DAY_FORMAT.format(date);
 
-/** Day and time where the reader is: "4 Jul 2026, 14:30". */
+/** Day and time in the reader's time zone: "4 Jul 2026, 14:30". */
 export const dayAndTime = (date: Date): string => DAY_AND_TIME_FORMAT.format(date);

@@ -1,4 +1,4 @@
-/** What stands in the way of believing the numbers of a group of break tests: a sentence for every fact. */
+/** Reasons to doubt the numbers of a group of break tests: a sentence for every fact. */
 import type { DoubtFacts } from "@secondline/strength";
 
 export const DOUBT_FACTS_ENGLISH = {

@@ -1,4 +1,4 @@
-/** What is said of many runs of one what-if: the loads behind an E, and the band behind a trace. Not part of the first load. */
+/** Sentences on many runs of one what-if: the loads behind an E, and the band behind a trace. Not part of the first load. */
 export const DRAWS_ENGLISH = {
   "weakest.here": "Nearest to its limit: {part}, × {margin}",
   "strip.title": "{part}: the loads behind E",

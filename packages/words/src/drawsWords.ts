@@ -8,11 +8,11 @@ import { load } from "./quantity.ts";
 
 export const sayDraws = (key: DrawsKey, values: Values = {}): string => filled(DRAWS_ENGLISH[key], values);
 
-/** What the dots show, for those who do not see them, too. */
+/** The dots in words, also for readers who do not see them. */
 export function stripSentences({ loads, drawn, strength5 }: LoadStrip): readonly string[] {
   const count = loads.length;
   const [least, most] = [loads[0]!, loads.at(-1)!].map(load);
-  // Of an even number the upper of the two in the middle: loads are rounded up.
+  // The middle value; for an even count the upper of the two, because loads are rounded up.
   const values = { count, least: least!, most: most!, middle: load(loads[Math.floor(count / 2)]!) };
   const over = strength5 === undefined ? 0 : loads.filter((one) => one > strength5).length;
   const idle = loads.filter((one) => one === 0).length;
@@ -23,7 +23,7 @@ export function stripSentences({ loads, drawn, strength5 }: LoadStrip): readonly
   ];
 }
 
-/** What lies behind a trace. */
+/** The band behind a trace, in words. */
 export const drawsBandSentence = ({ draws, leash }: TraceBand): string =>
   sayDraws("band.says", { count: draws, most: load(Math.max(...leash)) });
 

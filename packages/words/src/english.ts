@@ -178,7 +178,7 @@ export const ENGLISH = {
 
   // Parts without a load
   "notLoaded.walkerLost": "not loaded: the walker was lost before",
-  "notLoaded.notRun": "not loaded by what was run",
+  "notLoaded.notRun": "not loaded in the runs that were made",
   "notLoaded.carriesNothing": "carries nothing in any what-if",
 
   // No second

@@ -1,4 +1,4 @@
-/** English of what few pages need and none at first sight: teardowns, break logs, the rig's description, reports. */
+/** English of texts that few pages need, and none at first sight: teardowns, break logs, the rig's description, reports. */
 export const ENGLISH_LATER = {
   // The answer in a few lines
   "fact.drop": "Drop that 95 % of such falls stay under, in the deepest what-if that counts",
@@ -13,8 +13,7 @@ export const ENGLISH_LATER = {
   "fact.weakestValue": "{part}: R {strength}, E {demand}, margin {margin}; required {required} {class} ({event})",
   "fact.noLoad": "no part was loaded",
   "fact.pullValue": "{demand}, {passes} ({event})",
-  "fact.noBlanks":
-    "no blank among the fields that are asked for; what happened to the rig and is in no field is not known",
+  "fact.noBlanks": "no blank among the fields; an event that has no field is not known",
   "likely.list": "If anything gave way in the worst what-if looked at, it would likeliest be: {parts} ({basis}).",
   "likely.part": "{part} {chance}",
 
@@ -24,7 +23,8 @@ export const ENGLISH_LATER = {
   "until.beyondBut":
     "By wear alone every part keeps what is required until {horizon}, the last day looked at; but the verdict is {verdict} today, for reasons that wear does not change.",
   "until.now": "Already below what is required on {on}: {parts}.",
-  "until.nowUnsettled": "Not settled on {on}, for the interval of its margin reaches below what is required: {parts}.",
+  "until.nowUnsettled":
+    "Not settled on {on}, because the interval of its margin reaches below the required one: {parts}.",
   "until.nowUnknown": "Worn beyond what is known already on {on}, so nobody can say that it holds: {parts}.",
   "until.later": "Take it down before {date}: used on as so far, {part} then keeps less than required.",
   "until.laterUnsettled":
@@ -132,7 +132,7 @@ export const ENGLISH_LATER = {
   "teardown.other.damage": "damage {from} – {to}",
   "teardown.teaches.narrows": "{part}: scatter ± {before} to ± {after}",
   "teardown.teaches.widens":
-    "{part}: scatter ± {before} to ± {after}; wider at first, for what was assumed is then measured",
+    "{part}: scatter ± {before} to ± {after}; wider at first, because an assumed value is then a measured one",
   "teardown.teaches.same": "{part}: scatter stays at ± {before}",
   "teardown.alone.noStock": "no factor learns from it; its own strength",
   "teardown.alone.otherWear": "no factor describes it; its own strength",
@@ -314,7 +314,7 @@ export const ENGLISH_LATER = {
     "The line is the largest force of every moment. The band behind it reaches from the least to the largest force of the falls drawn with all that scatters. If no falls were drawn, it reaches down to the line's own least force. A and B: the anchors, main line and backup together. At the right: each line's peak.",
   "report.plotDraws": "Behind them the band of {count} falls drawn with all that scatters, in the leash up to {most}.",
   "fact.unconfirmed": "Not confirmed by anybody",
-  "fact.noUnconfirmed": "no value is marked; whether what was entered is so, only those who looked can say",
+  "fact.noUnconfirmed": "no value is marked; only people who looked at the rig can say whether the values are right",
   "fact.record": "Date of the record",
   "fact.recordOn": "{on} ({name})",
   "fact.recordDay": "{on}, without a wear record",
@@ -379,7 +379,7 @@ export const ENGLISH_LATER = {
   "caption.middle":
     "Smaller, because it leaves the scatter out: the largest load of a single run, and the strength that half of such parts reach.",
   "caption.singles":
-    "Every part, one at a time, missing, cut or wrongly closed, whatever its margin. Where no run shows it, it is told by how the rig is built up.",
+    "Every part, one at a time, missing, cut or wrongly closed, whatever its margin. A part that no run shows is judged by how the rig is built up.",
   "caption.strengths":
     "Strength is the rated one times every factor, each with its scatter. The last column names the bases below, weakest first.",
   "caption.why":
@@ -482,9 +482,9 @@ export const ENGLISH_LATER = {
   "chance.rests.dropped":
     "{line}: {kept} of its {of} stretches are counted, those that came nearest to failing in any run; the others are left out.",
   "chance.rests.strengths":
-    "Strengths as in the verdict: rated strength times its factors, lognormal; what has a common cause scatters together.",
+    "Strengths as in the verdict: rated strength times its factors, lognormal; factors of a common cause scatter together.",
   "chance.rests.intervals":
-    "Intervals are for how little so many draws say of the loads, not for what the spreads leave open. With more draws they are narrower.",
+    "Intervals tell how little this number of draws says of the loads. They do not tell how unsure the spreads are. With more draws they are narrower.",
   "chance.caution.spreads":
     "These chances rest on spreads that were assumed, not measured on this rig. They rank parts and inputs; they promise nothing.",
   "chance.caution.lost": "In {count} nothing catches the walker: no chance below says anything about that.",

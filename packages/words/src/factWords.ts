@@ -20,7 +20,10 @@ export interface NamedValue {
   readonly value: string;
 }
 
-/** Drop, height left, pull on the person, the part with the least share of what is required, what has no second, blanks, date. */
+/**
+ * Drop, height left, pull on the person, the part with the least share of its required margin, parts without a second, blanks,
+ * date.
+ */
 export function facts(language: Language, rig: Rig, outcome: Outcome, outlook?: Outlook): readonly NamedValue[] {
   const say = sayLaterIn(language);
   const blanks = blankTexts(language, rig, outcome);
@@ -35,7 +38,7 @@ export function facts(language: Language, rig: Rig, outcome: Outcome, outlook?: 
   ];
 }
 
-/** What nobody has confirmed, and of which day the state is: for who reads the first page alone. */
+/** Values that nobody has confirmed, and the day of the state, for readers of the first page alone. */
 export function recordFacts(language: Language, rig: Rig, { cautions, taken }: Outcome): readonly NamedValue[] {
   const say = sayLaterIn(language);
   const paths = cautions.flatMap((one) => (one.kind === "unconfirmed" ? one.paths : []));
@@ -113,7 +116,7 @@ function singlesList(language: Language, rig: Rig, { singles }: Outcome): string
 
 const MOST_NAMED_PARTS = 3;
 
-/** The parts likeliest to go first when strengths and loads scatter; undefined where none was told apart. */
+/** The parts likeliest to fail first when strengths and loads scatter; undefined if none was told apart. */
 export function likelyText(language: Language, rig: Rig, { likelyFirst }: Outcome): string | undefined {
   const say = sayLaterIn(language);
   const parts = (likelyFirst?.parts ?? [])

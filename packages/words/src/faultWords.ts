@@ -1,4 +1,6 @@
-/** What is wrong with a rig, a field, a wear record, an assessment or a file of JSON, in sentences. The first load does without them. */
+/**
+ * Faults of a rig, a field, a wear record, an assessment or a file of JSON, in sentences. The first load does not need them.
+ */
 import { ANSWERS_FACTS_ENGLISH } from "./answersFactsEnglish.ts";
 import { ASSESSMENT_FACTS_ENGLISH } from "./assessmentFactsEnglish.ts";
 import { RECORD_FACTS_ENGLISH } from "./recordFactsEnglish.ts";

@@ -1,4 +1,4 @@
-/** What follows when something gives way. */
+/** Sentences on parts that give way. */
 import type { Rig } from "@secondline/rig";
 import type { Outcome } from "@secondline/scenarios";
 import type { Language } from "./language.ts";
@@ -7,7 +7,7 @@ import { lowered, partName } from "./partNames.ts";
 import { eventTitle } from "./phrases.ts";
 import { endsOnGround } from "./verdictWords.ts";
 
-/** For every part that keeps too little: what holds the walker when it gives way. */
+/** For every part with too small a margin: the part that holds the walker when it gives way. */
 export function followTexts(language: Language, rig: Rig, outcome: Outcome): readonly string[] {
   const say = sayLaterIn(language);
   return outcome.followUps.map((follow) => {

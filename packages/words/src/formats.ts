@@ -1,4 +1,4 @@
-/** Quantities in the unit that suits their size, as the language writes them; a file writes them as the rig's package does. */
+/** Quantities in the unit that suits their size, in the language's form. Files use the form of the rig package. */
 import * as rig from "@secondline/rig";
 import { local } from "./quantity.ts";
 

@@ -1,4 +1,4 @@
-/** What is said of load against drop against weight of layouts. Not part of the first load. */
+/** Sentences on load, drop and weight of layouts. Not part of the first load. */
 export const FRONTIER_ENGLISH = {
   "frontier.title": "Load, drop and weight",
   "frontier.how":

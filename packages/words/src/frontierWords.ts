@@ -1,4 +1,4 @@
-/** Which layouts none of the others beats, in words. */
+/** The layouts that no other beats, in words. */
 import type { FrontierLayout, FrontierPoint, FrontierStanding } from "@secondline/scenarios";
 import { FRONTIER_ENGLISH, type FrontierKey } from "./frontierEnglish.ts";
 import { filled, type Values } from "./language.ts";
@@ -9,7 +9,7 @@ export const sayFrontier = (key: FrontierKey, values: Values = {}): string => fi
 
 const weight = (kilogram: number): string => `${rounded(kilogram, 1, "up")} kg`;
 
-/** Who is not beaten, then what is said of every other one; `letters`: by which layouts are called. */
+/** The layouts that are not beaten, then a sentence on every other one; `letters`: names of the layouts. */
 export function frontierSentences(layouts: readonly FrontierLayout[], letters: readonly string[]): readonly string[] {
   const best = letters.slice(0, layouts.length).filter((_, i) => layouts[i]!.standing.kind === "unbeaten");
   return [

@@ -1,4 +1,4 @@
-/** What is said where a number of the rig is swept on the page. A file of its own: it comes with that view. */
+/** Sentences for sweeping a number of the rig on the page. They are loaded with that view. */
 export const HOW_FAR_ENGLISH = {
   title: "How far can I go?",
   intro:

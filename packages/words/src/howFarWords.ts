@@ -1,4 +1,4 @@
-/** What is said of sweeps on the page: the sentences of the terminal, and names for what is chosen there. */
+/** Words of sweeps on the page: the sentences of the terminal, and names for the page's choices. */
 
 import type { FactValue, Rig } from "@secondline/rig";
 import { type Knob, type KnobFault, knobText, type LimitKind, type SweepWhat, type Swept } from "@secondline/scenarios";
@@ -15,7 +15,7 @@ export type { HowFarKey } from "./howFarEnglish.ts";
 
 export const sayHowFar = (key: HowFarKey, values: Values = {}): string => filled(HOW_FAR_ENGLISH[key], values);
 
-/** Why a question cannot be asked: of a range, of how many values, of the limit, or of the rig. */
+/** The reason why a question cannot be asked: its range, its number of values, its limit, or the rig. */
 export type HowFarFault =
   | (KnobFault & { readonly example: string })
   | { readonly kind: "points" | "pointsOfCounted"; readonly least: number; readonly most: number }
@@ -46,7 +46,7 @@ export function createHowFarWords(language: Language) {
         : sayHowFar("head.one", { what: told, name: name(first!) });
     },
     region: regionText,
-    /** How many what-ifs were drawn, of how many that were looked at, and how often. */
+    /** Number of what-ifs drawn, of those looked at, and the number of draws. */
     drawn: ({ looked, events, draws, runs }: Swept): string =>
       saySweep(looked > events.length ? "drawn.found" : "drawn.chosen", { drawn: events.length, looked, draws, runs }),
     /** "9.4 % slack and 3 connections". */
@@ -57,7 +57,7 @@ export function createHowFarWords(language: Language) {
   };
 }
 
-/** A point between two others has digits without end; four tell it from its neighbours. */
+/** A point between two others may have endless digits; four tell it from its neighbours. */
 const pointText = (value: number): string => knobText({ unit: "" }, Number(value.toPrecision(4)));
 
 function faultText(fault: HowFarFault): string {
@@ -76,7 +76,7 @@ function faultText(fault: HowFarFault): string {
   }
 }
 
-/** Where the limit is kept, as stretches of the number, or how many pairs keep it. */
+/** The stretches of the number in which the limit is kept, or the number of pairs that keep it. */
 function regionText(swept: Swept): string {
   const { knobs, points, region, limits, kept } = swept;
   const all = (text: string) => (isWarned(swept) ? saySweep("throughout.apart", { text }) : text);

@@ -7,12 +7,12 @@ const ACCENTED: Readonly<Record<string, string>> = {
   ...{ A: "ÁÁ", E: "ÉÉ", I: "ÍÍ", O: "ÓÓ", U: "ÚÚ", Y: "ÝÝ", C: "Ç", N: "Ñ", S: "Š", Z: "Ž" },
 };
 
-/** Names of values, and what stands about the choices of a choice by number. */
-const PLACES = /(\{\w+\|?|[|}])/;
+/** Names of values, and the signs around the choices of a choice by number. */
+const PLACEHOLDER = /(\{\w+\|?|[|}])/;
 
 export function pseudo(sentence: string): string {
   const letters = (text: string) => [...text].map((letter) => ACCENTED[letter] ?? letter).join("");
-  const said = sentence.split(PLACES).map((piece) => (PLACES.test(piece) ? piece : letters(piece)));
+  const said = sentence.split(PLACEHOLDER).map((piece) => (PLACEHOLDER.test(piece) ? piece : letters(piece)));
   return `⟦${said.join("")}⟧`;
 }
 

@@ -1,7 +1,7 @@
 /** A language: every sentence by its key, in one file. Values stand in braces; `{count|one|more}` chooses by number. */
 import { ENGLISH } from "./english.ts";
 import type { ENGLISH_LATER } from "./englishLater.ts";
-import { CODE } from "./localeEnglish.ts";
+import { LANGUAGE_CODE } from "./localeEnglish.ts";
 import { local } from "./quantity.ts";
 
 export type Key = keyof typeof ENGLISH;
@@ -13,13 +13,13 @@ export interface Language {
   /** BCP 47, such as "en". */
   readonly code: string;
   readonly sentences: Catalogue;
-  /** Sentences of teardowns and break logs; where one is missing, its English is said. */
+  /** Sentences of teardowns and break logs; a missing one is said in English. */
   readonly later?: Partial<Readonly<Record<LaterKey, string>>>;
-  /** Sentences of phrases that kinds of events bring along; where one is missing, its English is said. */
+  /** Sentences of phrases that come with kinds of events; a missing one is said in English. */
   readonly phrases?: Readonly<Record<string, string>>;
 }
 
-export const english: Language = { code: CODE, sentences: ENGLISH };
+export const english: Language = { code: LANGUAGE_CODE, sentences: ENGLISH };
 
 export type Values = Readonly<Record<string, string | number>>;
 export type Say = (key: Key, values?: Values) => string;
@@ -27,7 +27,7 @@ export type Say = (key: Key, values?: Values) => string;
 /** A value, or a choice by number, in which values may stand again. */
 const PLACEHOLDER = /\{(\w+)(?:\|((?:[^{}|]|\{\w+\})*)\|((?:[^{}|]|\{\w+\})*))?\}/g;
 
-/** Puts values into a sentence; throws for one that is not given, for a hole in a sentence is a programmer's error. */
+/** Puts values into a sentence; throws for a missing value, because a hole in a sentence is a programmer's error. */
 export function filled(sentence: string, values: Values): string {
   return sentence.replace(PLACEHOLDER, (_, name: string, one?: string, more?: string) => {
     const value = values[name];

@@ -1,4 +1,4 @@
-/** Says sentences of what comes when it is asked for, and those that are always there. */
+/** Says sentences of files that are loaded when they are needed, and those that are always there. */
 import { ENGLISH_LATER } from "./englishLater.ts";
 import { filled, type Key, type Language, type LaterKey, type Values } from "./language.ts";
 

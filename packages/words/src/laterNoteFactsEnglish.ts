@@ -1,4 +1,4 @@
-/** What else strengths and wear records have to say, in notes and flags: the first load does without it. */
+/** Further notes and flags of strengths and wear records. The first load does not need them. */
 import type { NoteFacts } from "@secondline/strength";
 import type { NOTE_FACTS_ENGLISH } from "./noteFactsEnglish.ts";
 
@@ -52,7 +52,7 @@ export const LATER_NOTE_FACTS_ENGLISH = {
     'The record does not say which ends of "{name}" sit in a weblock in the {line}; the rig has one at {ends}, and its marks are counted. Write "clampedAt": {written} into the record.',
   "record.clampsDenied":
     'The record says that the end at {missing} does not of "{name}" sit in a weblock in the {line}; the rig has one at {ends}, and its marks are counted. Write "clampedAt": {written} into the record.',
-  "record.noEntry": "{name}: the record has no entry by that day. What the rig's file says of it counts.",
+  "record.noEntry": "{name}: the record has no entry by that day. The rig's file counts for it.",
   "record.late":
     '{name}: the record begins on {begun} and does not say what was before. What the rig\'s file says of it counts as the state of that day, and the record is added to it; what the file leaves blank stays unknown. If it lay unused until then, write "firstUse": "{begun}" into the record.',
   "damage.falls": "falls",

@@ -1,4 +1,7 @@
-/** Every note, flag and basis of strengths, wear records, break tests and assessments in sentences. A file of its own: the first load does without it. */
+/**
+ * Every note, flag and basis of strengths, wear records, break tests and assessments in sentences. They have a file of their
+ * own because the first load does not need them.
+ */
 import type { FactValue } from "@secondline/rig";
 import { ASSESSMENT_NOTES_ENGLISH } from "./assessmentNotesEnglish.ts";
 import { broughtIn } from "./broughtEnglish.ts";

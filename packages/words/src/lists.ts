@@ -1,14 +1,14 @@
-/** Lists as the language joins them: with its commas, its "and", its "or". */
-import { LISTS, SEMICOLON } from "./localeEnglish.ts";
+/** Lists with the language's commas, "and" and "or". */
+import { LIST_LOCALE, SEMICOLON } from "./localeEnglish.ts";
 
-const WAYS = {
+const LIST_STYLES = {
   comma: { type: "unit", style: "short" },
   and: { type: "conjunction", style: "long" },
   or: { type: "disjunction", style: "long" },
 } as const satisfies Record<string, Intl.ListFormatOptions>;
 
-/** "a, b, c"; with a word before the last one where one is asked for; "a; b" where what is listed has commas. */
-export function listed(items: readonly string[], joined: keyof typeof WAYS | "semicolon" = "comma"): string {
+/** "a, b, c"; with a word before the last item if asked for; "a; b" if the items have commas. */
+export function listed(items: readonly string[], joined: keyof typeof LIST_STYLES | "semicolon" = "comma"): string {
   if (joined === "semicolon") return items.join(SEMICOLON);
-  return new Intl.ListFormat(LISTS, WAYS[joined]).format(items);
+  return new Intl.ListFormat(LIST_LOCALE, LIST_STYLES[joined]).format(items);
 }

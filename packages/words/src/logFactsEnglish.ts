@@ -1,4 +1,4 @@
-/** What is wrong with a break log or a test: a sentence for every fact of their checks. */
+/** Faults of a break log or a test: a sentence for every fact of their checks. */
 import type { LogFacts } from "@secondline/strength";
 
 export const LOG_FACTS_ENGLISH = {

@@ -1,4 +1,4 @@
-/** What is wrong with a break log or a test, in sentences. */
+/** Faults of a break log or a test, in sentences. */
 import { LOG_FACTS_ENGLISH } from "./logFactsEnglish.ts";
 import { RIG_FACTS_ENGLISH } from "./rigFactsEnglish.ts";
 import { telling } from "./telling.ts";

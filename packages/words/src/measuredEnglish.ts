@@ -1,4 +1,4 @@
-/** What is said of a load cell's recording. A file of its own: only the terminal says it, and the page need not carry it. */
+/** Sentences on a load cell's recording, in a file of their own because only the terminal says them. */
 export const MEASURED_ENGLISH = {
   "channel.leash": "in the leash",
   "channel.mainA": "in the main line at anchor A",
@@ -44,7 +44,7 @@ export const MEASURED_ENGLISH = {
   "use.all": "The recording covers the whole catch.",
   "use.noImpulse":
     "The recording does not cover the whole catch: there is no impulse to compare, and the peak is a least value.",
-  "use.part": "What is noted above bears on the catch: it pulled at least what was measured, and maybe more.",
+  "use.part": "The faults noted above lie in the catch: it pulled at least the measured force, and maybe more.",
   failed: "{count} {count|draw|draws} gave no numbers to trust and {count|is|are} left out.",
   "why.noDraws": "no draw of the model gave numbers to trust: {list}",
   "why.noOverlap":

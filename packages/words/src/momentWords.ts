@@ -1,4 +1,6 @@
-/** The moments of a run in a few words, and the run as a whole: on the time axis, in the scene, for those who see neither. */
+/**
+ * The moments of a run in a few words, and the run as a whole: on the time axis, in the scene, and for readers who see neither.
+ */
 
 import type { Rig } from "@secondline/rig";
 import type { GaveWay, Recording } from "@secondline/scenarios";
@@ -9,10 +11,10 @@ import { whereText } from "./phrases.ts";
 import { drop, length, load, seconds, speed } from "./quantity.ts";
 
 export type Moment = Recording["events"][number];
-/** Like moments that follow one another so closely that they are told as one: the tapes of a backup, say. */
+/** Like moments that follow so closely that they are told as one, such as the tapes of a backup. */
 export type Moments = readonly [Moment, ...Moment[]];
 
-/** What the outcome of the run says of its breaks: the engine knows lines and points, the outcome which end or part it was. */
+/** The breaks of the run by its outcome. The engine knows lines and points; the outcome knows which end or part it was. */
 export interface BreaksTold {
   readonly rig: Rig;
   readonly gaveWay: readonly GaveWay[];
@@ -24,7 +26,7 @@ function toldPart(say: Say, [{ kind, time, at }, ...others]: Moments, told: Brea
   return found && lowered(partName(say, told.rig, found.part));
 }
 
-/** The engine's name of a part, or of so many of them. */
+/** Name of the engine's part, or of several such parts. */
 function partOf(say: Say, id: string, count: number): string {
   switch (id) {
     case "main":
@@ -46,7 +48,7 @@ function partOf(say: Say, id: string, count: number): string {
   }
 }
 
-/** Of which a rig has several: others can only give way in several places. */
+/** Parts of which a rig has several. Other parts can only give way in several places. */
 const isCounted = (id: string): boolean => id === "connection" || id === "tape" || id.startsWith("anchor");
 
 /** "main line fails", "2 tapes give way", "lowest point". `falling`: the run ended before there was a lowest point. */
@@ -90,17 +92,17 @@ function valueText(moments: Moments): string | undefined {
   return kind === "ground" ? speed(most) : load(most);
 }
 
-/** With where a line fails: "Main line fails at anchor A". */
+/** The same with the place at which a line fails: "Main line fails at anchor A". */
 export function placedMoment(language: Language, rig: Rig, moment: Moment, gaveWay: readonly GaveWay[] = []): string {
   const say = sayIn(language);
   const what = momentText(say, [moment], false, { rig, gaveWay });
-  // Of an anchor, `at` is the number of a leg.
+  // For an anchor, `at` is the number of a leg.
   if (moment.kind !== "cut" || moment.at === undefined || moment.part.startsWith("anchor")) return what;
   return say("moment.where", { what, where: whereText(language, moment.at, rig.span) });
 }
 
-/** What happens to lines, parts and walker in a run, in order; tapes, which are made to part, are only counted. */
-function happenings(
+/** The events of lines, parts and walker in a run, in order. Tapes are made to part, so they are only counted. */
+function toldEvents(
   language: Language,
   rig: Rig,
   { events }: Recording,
@@ -118,7 +120,7 @@ function happenings(
   return told.map((text) => text.charAt(0).toLowerCase() + text.slice(1));
 }
 
-/** The run for somebody who does not see it. */
+/** The run in words, for a reader who does not see it. */
 export function runSentences(
   language: Language,
   rig: Rig,
@@ -127,7 +129,7 @@ export function runSentences(
 ): readonly string[] {
   const say = sayIn(language);
   const { standing, walker, peaks } = recording;
-  const happened = happenings(language, rig, recording, gaveWay);
+  const happened = toldEvents(language, rig, recording, gaveWay);
   return [
     say("run.line", { rig: rig.name, span: length(rig.span) }),
     say("run.sag", { sag: drop(standing.sag) }),

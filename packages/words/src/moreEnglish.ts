@@ -1,2 +1,2 @@
-/** What stands at the end of a list that would be too long, on the page and in the terminal. */
+/** The end of a list that would be too long, on the page and in the terminal. */
 export const MORE_ENGLISH = { more: "… and {count} more" } as const;

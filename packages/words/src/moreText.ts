@@ -1,4 +1,4 @@
-/** The end of a list that would be too long. A file of its own: the first load does without it. */
+/** The end of a list that would be too long, in a file of its own because the first load does not need it. */
 import { MORE_ENGLISH } from "./moreEnglish.ts";
 import { thousands } from "./quantity.ts";
 import { saying } from "./saying.ts";

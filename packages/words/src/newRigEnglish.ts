@@ -1,4 +1,7 @@
-/** What is said where a rig is begun, on the page and in the terminal. A file of its own: the first load does without it. */
+/**
+ * Sentences for beginning a rig, on the page and in the terminal, in a file of their own because the first load does not need
+ * them.
+ */
 export const NEW_RIG_ENGLISH = {
   title: "New rig",
   intro:
@@ -23,7 +26,7 @@ export const NEW_RIG_ENGLISH = {
   "help.leash": "What joins you to the ring.",
   "help.walker": "The heaviest who will walk, with all that is worn.",
   "help.age":
-    "Of all parts alike; what differs you say in the rig sheet. “new” for what has never hung. Left blank, the worst counts: fifty years in full sun.",
+    "The same for all parts; enter parts that differ in the rig sheet. “new” for parts that have never hung. Left blank, the worst counts: fifty years in full sun.",
 
   "answer.name": "Name",
   "answer.span": "Span",

@@ -1,4 +1,4 @@
-/** What strengths rest on, and what must be looked at before a rig is said to hold: the verdict and its tables tell it. */
+/** Bases of strengths, and reasons for an inspection before a rig may be said to hold. The verdict and its tables tell them. */
 import type { NoteFacts } from "@secondline/strength";
 
 export const NOTE_FACTS_ENGLISH = {
@@ -33,7 +33,7 @@ export const NOTE_FACTS_ENGLISH = {
     'The record has {loaded} of "{name}" loaded, the rig {length}: nobody knows where its wear lies. Measure it, and put "from" and "to" in the record right, or the lengths of the rig.',
   "record.unknownPart":
     'The record speaks of a part "{part}" that this rig does not have, or whose wear is kept elsewhere.',
-  "record.notCounted": "What it says of it is not counted: write the part's id as the rig has it.",
+  "record.notCounted": "Its entries for this part are not counted: write the part's id as the rig has it.",
   "line.main": "main line",
   "line.backup": "backup",
   "webbing.noSection":

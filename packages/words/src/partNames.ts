@@ -1,4 +1,4 @@
-/** What a part is called: one table, for every face. */
+/** Names of parts: one table, for every face. */
 
 import { type PartId, partRef, type Rig } from "@secondline/rig";
 import type { PartOutcome } from "@secondline/scenarios";
@@ -61,7 +61,7 @@ export function partTitle(say: Say, rig: Rig, part: Pick<PartOutcome, "id" | "we
 export function partInSentence(say: Say, rig: Rig, part: Pick<PartOutcome, "id" | "weakest">): string {
   const ref = partRef(part.id);
   const name = partName(say, rig, part.id);
-  // What a person has named keeps its own capital; "Connection 2" is a name already.
+  // A name given by a person keeps its own capital; "Connection 2" is a name already.
   if (ref?.kind === "connection") return lowered(name);
   const own = ref?.kind === "ring" || ref?.kind === "hardware" || ref?.kind === "point";
   const small = own ? name : lowered(name);

@@ -6,7 +6,7 @@ import { filled, type Language, sayIn } from "./language.ts";
 import { capital, lowered, partName } from "./partNames.ts";
 import { length, seconds } from "./quantity.ts";
 
-/** A phrase in a language; where it has no such key, in English. */
+/** A phrase in a language; in English if the language lacks the key. */
 export function phraseText(language: Language, rig: Rig, { key, english, values }: Phrase): string {
   const sentence = language.phrases?.[key] ?? broughtIn(english);
   const texts = Object.entries(values).map(([name, value]) => [name, valueText(language, rig, value)]);

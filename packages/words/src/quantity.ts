@@ -1,19 +1,20 @@
 /**
- * Numbers for people: one formatter for each quantity, each rounded to the side that is safe. Loads, drops and what is required are
- * never shown smaller than they are; strengths, margins and heights above the ground never larger.
+ * Numbers for people: one formatter for each quantity, each rounded to the safe side. Loads, drops and requirements are never
+ * shown smaller than they are; strengths, margins and heights above the ground never larger.
  */
 
-import { DECIMAL } from "./localeEnglish.ts";
+import { DECIMAL_SIGN } from "./localeEnglish.ts";
 
 export type RoundingSide = "up" | "down" | "nearest";
 
-/** Keeps 2.3, which is 22.999… tenths, from reading 2.2 [-]. */
+/** Tolerance of rounding: without it 2.3, which is 22.999… tenths, would read 2.2 [-]. */
 const ROUNDING_SLACK = 1e-9;
 const MINUS = "\u2212";
 const DASH = "–";
 
-/** A number as the language writes it, of one with a point. */
-export const local = (text: string): string => (DECIMAL === "." ? text : text.replace(/(\d)\.(?=\d)/g, `$1${DECIMAL}`));
+/** Turns a number with a decimal point into the language's form. */
+export const local = (text: string): string =>
+  DECIMAL_SIGN === "." ? text : text.replace(/(\d)\.(?=\d)/g, `$1${DECIMAL_SIGN}`);
 
 /** A number that is not rounded, such as one at an axis. */
 export const number = (value: number): string => local(String(value).replace("-", MINUS));
@@ -37,10 +38,10 @@ function digits(value: number, decimals: number, side: RoundingSide): string {
   return steps < 0 ? `${MINUS}${text}` : text;
 }
 
-/** 4.0 reads 4; the minus of print, and the dash for no number, stay as they are. */
+/** 4.0 reads 4; the printed minus, and the dash for a missing number, stay as they are. */
 const shortened = (text: string): string => local(text.replace(/\.0$/, ""));
 
-/** Kilonewtons without their unit, for columns that say it: two decimals below 10, one above. */
+/** Kilonewtons without their unit, for columns with the unit in their head: two decimals below 10, one above. */
 export function kilonewtons(newton: number, side: RoundingSide): string {
   return rounded(newton / 1000, Math.abs(newton) < 9995 ? 2 : 1, side);
 }
@@ -53,29 +54,29 @@ export const strengthIn = (newton: number): string => kilonewtons(newton, "down"
 /** A margin: two decimals below 10, none above. */
 export const margin = (ratio: number): string => rounded(ratio, ratio < 10 ? 2 : 0, "down");
 
-/** A factor that somebody asks for: as many decimals as it needs, two at most. */
+/** A required factor: as many decimals as it needs, two at most. */
 export function required(factor: number): string {
   return local(digits(factor, 2, "up").replace(/\.?0+$/, ""));
 }
 
-/** A limit of a load, as a rule writes it: with no more digits than it has. */
+/** A limit of a load, with the digits of the rule that states it. */
 export const limitIn = (newton: number): string => required(newton / 1000);
 export const limit = (newton: number): string => `${limitIn(newton)} kN`;
 
-/** A factor on a strength: what raises it is not shown smaller than it is, what lowers it not larger. */
+/** A factor on a strength: one above 1 is not shown smaller than it is, one below 1 not larger. */
 export const factor = (value: number): string => rounded(value, 2, value > 1 ? "up" : "down");
 
-/** How far down, in tenths of a metre. */
+/** A drop, in tenths of a metre. */
 export const drop = (metre: number): string => `${rounded(metre, 1, "up")} m`;
 export const dropIn = (metre: number): string => rounded(metre, 1, "up");
-/** How far above the ground, in tenths of a metre. */
+/** A height above the ground, in tenths of a metre. */
 export const height = (metre: number): string => `${rounded(metre, 1, "down")} m`;
 export const heightIn = (metre: number): string => rounded(metre, 1, "down");
 
-/** The heaviest who may, in tenths of a kilogram. */
+/** Largest permitted mass of a walker, in tenths of a kilogram. */
 export const massUpTo = (kilogram: number): string => `${shortened(digits(kilogram, 1, "down"))} kg`;
 
-/** A length as it was given or lies on a line: up to three significant digits. */
+/** A length from the rig file or along a line: up to three significant digits. */
 export function length(metre: number): string {
   if (!Number.isFinite(metre)) return DASH;
   const value = Number(metre.toPrecision(3));
@@ -101,20 +102,20 @@ export const seconds = (second: number, decimals = 2): string => `${rounded(seco
 export const speed = (metrePerSecond: number): string => `${rounded(metrePerSecond, 1, "up")} m/s`;
 export const kilometresPerHour = (metrePerSecond: number): string => `${rounded(metrePerSecond * 3.6, 0, "up")} km/h`;
 
-/** Energy, which is no load and no strength: to the nearest. Joules below 100, kilojoules above. */
+/** Energy, rounded to the nearest because it is no load and no strength. Joules below 100, kilojoules above. */
 export function energy(joule: number): string {
   const size = Math.abs(joule);
   if (size < 99.5) return `${rounded(joule, 0, "nearest")} J`;
   return `${rounded(joule / 1000, size < 9995 ? 2 : 1, "nearest")} kJ`;
 }
 
-/** In a text that may be broken into lines a number and its unit stay together. */
+/** Keeps a number and its unit together in a text that may be broken into lines. */
 export const unbroken = (text: string): string =>
   text.replace(/(\d) (?=(?:m|s|J|kJ|kN|km\/h|m\/s|%)(?![\w/]))/g, "$1\u00a0");
 
-/** Digits in threes, by the mark that stands for no decimals. */
+/** Digits in groups of three, parted by the mark that is not the decimal sign. */
 export const thousands = (value: number): string =>
-  String(value).replace(/\B(?=(?:\d{3})+$)/g, DECIMAL === "." ? "," : ".");
+  String(value).replace(/\B(?=(?:\d{3})+$)/g, DECIMAL_SIGN === "." ? "," : ".");
 
-/** Digits in threes, by a narrow space. */
+/** Digits in groups of three, parted by a narrow space. */
 export const groupedDigits = (value: number): string => String(value).replace(/\B(?=(\d{3})+$)/g, "\u202f");

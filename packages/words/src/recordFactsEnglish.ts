@@ -1,4 +1,4 @@
-/** What is wrong with a wear record: a sentence for every fact of its checks. */
+/** Faults of a wear record: a sentence for every fact of its checks. */
 import type { RecordFacts } from "@secondline/strength";
 
 export const RECORD_FACTS_ENGLISH = {

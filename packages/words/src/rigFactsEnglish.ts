@@ -1,10 +1,10 @@
-/** What is wrong with a rig, a field, a quantity or the text of a file: a sentence for every fact of the rig's checks. */
+/** Faults of a rig, a field, a quantity or the text of a file: a sentence for every fact of the rig's checks. */
 import type { RigFact } from "@secondline/rig";
 
 export const RIG_FACTS_ENGLISH = {
   guess: 'Did you mean "{guess}"?',
 
-  // What a quantity is, and how it is written
+  // Quantities, and the way to write them
   "noun.length": "a length",
   "noun.force": "a force",
   "noun.mass": "a mass",
@@ -45,7 +45,7 @@ export const RIG_FACTS_ENGLISH = {
   "number.infinite": "{got} is not a finite number.",
   "number.notWhole": "{got} is not a whole number.",
 
-  // What was got
+  // The value found
   "got.nothing": "nothing",
   "got.list": "a list of {count}",
   "got.group": "a group in { }",
@@ -58,7 +58,7 @@ export const RIG_FACTS_ENGLISH = {
   "got.key": '"{key}": {value}',
   "got.idAgain": '"{id}" again',
 
-  // What was expected
+  // The value expected
   "expected.pair": "a pair of values",
   "expected.list": "a list in [ ]",
   "expected.group": "a group in { }",

@@ -1,4 +1,4 @@
-/** The rig as it was put in, in words: one line, and a table. */
+/** The rig of the file in words: one line, and a table. */
 
 import type { AnchorSide, LineEnd, Rig, Wear, WebbingSection } from "@secondline/rig";
 import type { Outcome } from "@secondline/scenarios";

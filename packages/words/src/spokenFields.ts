@@ -1,4 +1,4 @@
-/** Fields of the rig's file as the language calls them. */
+/** Fields of the rig's file by their names in the language. */
 import { type Field, fieldAt, groupName } from "@secondline/rig";
 import { broughtIn } from "./broughtEnglish.ts";
 

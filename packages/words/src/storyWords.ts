@@ -1,4 +1,4 @@
-/** What happened in one run, in words: who holds the walker is read off the run, never off the question. */
+/** The story of one run in words. The part that holds the walker is read off the run, never off the question. */
 
 import type { Rig } from "@secondline/rig";
 import type { Trouble, WhatIfOutcome } from "@secondline/scenarios";
@@ -13,13 +13,13 @@ export function storySentences(language: Language, rig: Rig, run: WhatIfOutcome)
   const say = sayIn(language);
   if (!run.ok || !run.peaks) return [troubleText(language, rig, run.trouble)];
   const said = run.gaveWay
-    .filter(besides(run))
+    .filter(isToldApart(run))
     .map(({ part, time }) => say("story.gaveWay", { part: capital(partName(say, rig, part)), time: seconds(time) }));
   return [fateSentence(language, run), ...said, say("story.pull", { pull: load(run.peaks.leash) })];
 }
 
-/** The leash's parting is told as what became of the walker. */
-const besides =
+/** The parting of the leash is told as the fate of the walker. */
+const isToldApart =
   ({ lostBecause }: WhatIfOutcome) =>
   ({ part }: WhatIfOutcome["gaveWay"][number]): boolean =>
     !(lostBecause === "leash" && part === "leash");
@@ -44,11 +44,11 @@ function fateSentence(language: Language, run: WhatIfOutcome): string {
   }
 }
 
-/** For a table: "caught by the backup", "reaches the ground"; what else gave way stands behind. */
+/** For a table: "caught by the backup", "reaches the ground"; other parts that gave way stand behind. */
 export function fateText(language: Language, rig: Rig, run: WhatIfOutcome): string {
   const say = sayIn(language);
   if (!run.ok) return say("fate.notRun");
-  const parts = run.gaveWay.filter(besides(run)).map(({ part }) => lowered(partName(say, rig, part)));
+  const parts = run.gaveWay.filter(isToldApart(run)).map(({ part }) => lowered(partName(say, rig, part)));
   const also = parts.length === 0 ? [] : [say("fate.gaveWay", { parts: listed(parts), count: parts.length })];
   return listed([shortFate(language, run), ...also], "semicolon");
 }
@@ -63,7 +63,7 @@ function shortFate(language: Language, run: WhatIfOutcome): string {
   return say(key, { catcher: say(`catcher.${run.caughtBy}`) });
 }
 
-/** Why a run gave no numbers. */
+/** The reason why a run gave no numbers. */
 export function troubleText(language: Language, rig: Rig, trouble: Trouble | undefined): string {
   const say = sayIn(language);
   if (!trouble) return say("fate.notRun");

@@ -1,4 +1,4 @@
-/** What is said of sweeps and studies. A file of its own: the first load does without it. */
+/** Sentences on sweeps and studies, in a file of their own because the first load does not need them. */
 export const SWEEP_ENGLISH = {
   "fault.form":
     '{option}: got "{text}"; expected PATH=FROM..TO, such as backup.slack=2%..14%, walker.mass=50kg..110kg, connections=0..5 or months=0..24.',
@@ -91,7 +91,7 @@ export const SWEEP_ENGLISH = {
   "drawn.event": "{key}: {title}",
   "drawn.found":
     "{drawn} of {looked} what-ifs, the worst at the ends and in the middle of the range; {draws} draws of each at every value, {runs} runs in all.",
-  "drawn.chosen": "Chosen by whoever asked; {draws} draws of each at every value, {runs} runs in all.",
+  "drawn.chosen": "The chosen what-ifs; {draws} draws of each at every value, {runs} runs in all.",
   "bad.head": "Values with which the rig is none",
   "bad.point": "{change}: {message}",
   "said.failed": "{count} {count|run|runs} gave no numbers to be trusted and {count|is|are} left out.",

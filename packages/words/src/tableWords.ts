@@ -1,4 +1,4 @@
-/** The cells of the tables that every face shows: the same fact is the same text wherever it stands. */
+/** The cells of the tables that every face shows: the same fact has the same text everywhere. */
 
 import type { Basis, Rig } from "@secondline/rig";
 import type { Outcome, PartOutcome, SingleFailure, WhatIfOutcome } from "@secondline/scenarios";
@@ -25,7 +25,7 @@ import { governingOf } from "./verdictWords.ts";
 
 export interface PartRow {
   readonly name: string;
-  /** E and R in kN, margin and what is required of it; "–" where no run loaded the part. */
+  /** E and R in kN, margin and required margin; "–" if no run loaded the part. */
   readonly demand: string;
   /** The 95 % interval of E from the number of runs, kN. */
   readonly band: string;
@@ -119,7 +119,7 @@ export interface WhyRow {
   readonly basis: string;
 }
 
-/** What a part's strength is made of: the rated one, then every factor with its scatter and its basis. */
+/** A part's strength in steps: the rated one, then every factor with its scatter and its basis. */
 export function whyRows(
   language: Language,
   part: Pick<PartOutcome, "rated" | "ratedBasis" | "factors">,
@@ -135,7 +135,7 @@ export function whyRows(
   ];
 }
 
-/** What nobody wrote down, and what it costs. */
+/** The blanks, and their cost. */
 export function blankTexts(language: Language, rig: Rig, { blanks }: Pick<Outcome, "blanks">): readonly string[] {
   const say = sayIn(language);
   return blanks.map(({ part, field, costs }) =>

@@ -1,4 +1,4 @@
-/** A teardown in words: the plan and what its results taught, for terminal, sheet and page. */
+/** A teardown in words: the plan and the gain of its results, for terminal, sheet and page. */
 import { type PartId, type Rig, visibleText } from "@secondline/rig";
 import {
   type Contradiction,
@@ -20,10 +20,10 @@ import { type LaterSay, sayLaterIn } from "./laterLanguage.ts";
 import { capital, lowered, partName } from "./partNames.ts";
 import { cutAt, factor, kilonewtons, length, load, percent, required, strength } from "./quantity.ts";
 
-/** Scatter as a coefficient of variation, of a deviation of the logarithm [-]. */
+/** Turns a deviation of the logarithm into a coefficient of variation [-]. */
 const scatter = (sigmaLog: number): string => percent(Math.sqrt(Math.expm1(sigmaLog ** 2)), "up");
 const Z95 = 1.6448536269514722;
-/** Narrower by less is no news [-]. */
+/** A smaller narrowing is told as unchanged [-]. */
 const UNCHANGED_SHARE = 5e-4;
 
 const kindKey = ({ kind }: Pick<Sample, "kind">): LaterKey => `teardown.kind.${kind}`;
@@ -47,7 +47,9 @@ export function pieceTitle(say: LaterSay, rig: Rig, sample: Sample | NotToBeHad)
 const fromName = (say: LaterSay, part: string): string =>
   say(part === "main" ? "teardown.from.main" : part === "backup" ? "teardown.from.backup" : "teardown.from.leash");
 
-/** Where it is cut out. `short`: without the webbing's name, for a label or under a drawing of it. */
+/**
+ * The place at which a piece is cut out. `short`: without the webbing's name, for a label or under a drawing of the webbing.
+ */
 export function pieceWhere(say: LaterSay, plan: Pick<Teardown, "webbings">, sample: Sample): string {
   const cuts = sample.cuts.map(({ webbing, from, to }) =>
     say("teardown.cut", { from: cutAt(from), to: cutAt(to), name: nameOf(plan, webbing) }),
@@ -65,7 +67,7 @@ export function pieceWhere(say: LaterSay, plan: Pick<Teardown, "webbings">, samp
 const nameOf = ({ webbings }: Pick<Teardown, "webbings">, id: string): string =>
   visibleText(webbings.find((one) => one.id === id)?.name ?? id);
 
-/** What it has been through, from its row of the log. */
+/** The wear of a piece, from its row of the log. */
 export function pieceDoses(say: LaterSay, { kind, row, others }: Sample): string {
   const number = (text: string | undefined) => (text === undefined || text === "" ? undefined : Number(text));
   const [sun, falls, clamped, sewn] = [row.sun_months, row.falls, row.clamped_months, row.sewn_months].map(number);
@@ -91,7 +93,7 @@ function othersText(say: LaterSay, others: readonly OtherWear[]): string {
   return say("teardown.with", { list: list.join(", ") });
 }
 
-/** What pulling it is expected to do, after those before it. */
+/** The expected effect of pulling a piece, after the pieces before it. */
 export function pieceTeaches(say: LaterSay, rig: Rig, plan: Teardown, { teaches, alone }: Piece): string {
   if (teaches !== undefined) {
     const { place } = plan.bands[teaches.band]!;
@@ -148,7 +150,7 @@ export function teardownBandSentence(say: LaterSay, rig: Rig, band: TeardownBand
   return `${said} ${most}`;
 }
 
-/** States that are there and not pulled, with the reason of each. */
+/** States of the rig that are not pulled, each with the reason. */
 export function cannotTexts(say: LaterSay, rig: Rig, plan: Pick<Teardown, "cannot">): readonly string[] {
   return plan.cannot.map((one) => {
     const title = pieceTitle(say, rig, one);
@@ -204,7 +206,7 @@ export function pieceRowOf(language: Language, rig: Rig, plan: Teardown, piece: 
   };
 }
 
-/** Why there is no plan, one line for every webbing of the record. */
+/** The reason why there is no plan, one line for every webbing of the record. */
 export function teardownIssueTexts(
   say: LaterSay,
   rig: Rig,
@@ -236,7 +238,7 @@ export function factorLearntRow(
   return { what: `${broughtIn(stock)}: ${name}`, tests: String(testCount), before: text(before), after: text(after) };
 }
 
-/** What was measured of a state; what is only expected beyond a bound is told as that. */
+/** The measured strength of a state; a value that is only expected beyond a bound is told as such. */
 function heldText(say: LaterSay, { held, testCount: count, tested }: Contradiction): string {
   switch (held.kind) {
     case "loads":

@@ -1,4 +1,4 @@
-/** Makes the sentence of a fact: what the packages below the words have to say is a code with its values, and has its text here. */
+/** Makes the sentence of a fact. Facts from the packages below the words are a code with its values; their texts are here. */
 import type { Fact, FactAmount, FactValue } from "@secondline/rig";
 import { broughtIn } from "./broughtEnglish.ts";
 import { formatForce, formatLength, formatMass, formatMonths, formatPercent, formatRatio } from "./formats.ts";
@@ -6,7 +6,7 @@ import { filled } from "./language.ts";
 import { listed } from "./lists.ts";
 import { rounded } from "./quantity.ts";
 
-/** A value whose facts have sentences in a catalogue; of a fact whose code is not known to the types, the sentence is looked for. */
+/** A value whose facts have sentences in a catalogue; the sentence of a fact whose code the types do not know is looked up. */
 type ToldIn<Value, Code extends string> = Value extends Fact
   ? string extends Value["code"]
     ? Value
@@ -15,11 +15,11 @@ type ToldIn<Value, Code extends string> = Value extends Fact
       : never
   : Value;
 
-/** Somebody's text may be as long as a file: so much of it is told [letters]. */
+/** Most letters told of a user's text, which may be as long as a file [letters]. */
 const LONGEST_TEXT = 200;
 const inShort = (text: string): string => (text.length > LONGEST_TEXT ? `${text.slice(0, LONGEST_TEXT)}…` : text);
 
-/** A way to tell the facts of one catalogue, and every other value that a fact may have. */
+/** Tells the facts of one catalogue, and every other value that a fact may have. */
 export function telling<Code extends string>(sentences: Readonly<Record<Code, string>>) {
   const all: Readonly<Record<string, string>> = sentences;
   function value(one: FactValue): string | number {

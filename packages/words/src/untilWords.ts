@@ -1,4 +1,4 @@
-/** Until when a rig may stay up, in words: once, for terminal, page and report. */
+/** The take-down date of a rig in words: once, for terminal, page and report. */
 
 import type { Rig } from "@secondline/rig";
 import type { Outcome, Outlook, PartDate } from "@secondline/scenarios";
@@ -11,7 +11,7 @@ import { verdictWord } from "./verdictWords.ts";
 
 export type UntilWords = ReturnType<typeof createUntilWords>;
 
-/** Apart from the rest: the first load does without it. */
+/** In a file of their own: the first load does not need them. */
 export function createUntilWords(language: Language) {
   return {
     sentence: (rig: Rig, outlook: Outlook, outcome: Outcome) => untilSentence(language, rig, outlook, outcome),
@@ -21,8 +21,8 @@ export function createUntilWords(language: Language) {
   };
 }
 
-/** What is said of a day, by why it is told. */
-const KEYS_OF = {
+/** Sentences on a day, by the cause for telling it. */
+const SENTENCES_BY_CAUSE = {
   below: {
     now: "until.now",
     later: "until.later",
@@ -66,11 +66,11 @@ export function untilSentence(language: Language, rig: Rig, outlook: Outlook, ou
   if (now.length > 0) {
     for (const why of ["below", "unsettled", "unknown"] as const) {
       const parts = now.filter(({ because }) => (because ?? "below") === why);
-      if (parts.length > 0) said.push(say(KEYS_OF[why].now, { on: outlook.on, parts: names(parts) }));
+      if (parts.length > 0) said.push(say(SENTENCES_BY_CAUSE[why].now, { on: outlook.on, parts: names(parts) }));
     }
   } else if (first.when === "later") {
     const values = { date: first.date!, part: partInSentence(say, rig, { id: first.part }), verdict };
-    const { later, laterBut } = KEYS_OF[first.because ?? "below"];
+    const { later, laterBut } = SENTENCES_BY_CAUSE[first.because ?? "below"];
     said.push(say(bad ? laterBut : later, values));
   } else said.push(say(bad ? "until.beyondBut" : "until.beyond", { horizon: outlook.horizon, verdict }));
   if (outcome.verdict === "open") said.push(say("until.openBut"));
@@ -93,13 +93,13 @@ function untilShort(language: Language, { parts, date }: Outlook): string | unde
   const now = parts.filter(({ when }) => when === "now");
   if (now.length === 0) return say("until.calendarLater", { date });
   const worst = now.find(({ because }) => because === undefined) ?? now[0]!;
-  return say(KEYS_OF[worst.because ?? "below"].calendarNow);
+  return say(SENTENCES_BY_CAUSE[worst.because ?? "below"].calendarNow);
 }
 
 /** One part's date, for a table. */
 function partUntil(language: Language, { when, date, because }: PartDate, horizon: string): string {
   const say = sayLaterIn(language);
-  const { partNow, partLater } = KEYS_OF[because ?? "below"];
+  const { partNow, partLater } = SENTENCES_BY_CAUSE[because ?? "below"];
   switch (when) {
     case "now":
       return say(partNow);

@@ -1,4 +1,4 @@
-/** What values of a rig's file are called, by their paths: those of one part together. */
+/** Names of values of a rig's file by their paths, grouped by part. */
 
 import { partOfPath, type Rig } from "@secondline/rig";
 import type { Say } from "./language.ts";

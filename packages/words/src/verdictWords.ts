@@ -1,4 +1,4 @@
-/** The verdict in words: from its reasons, which are facts of the runs, never from what was asked. */
+/** The verdict in words, from its reasons. These are facts of the runs, never of the question. */
 
 import type { Fact, PartId, Rig } from "@secondline/rig";
 import type { ClassOutcome, FollowUp, Outcome, PartOutcome, Reason } from "@secondline/scenarios";
@@ -17,20 +17,23 @@ export const governingOf = (part: PartOutcome): ClassOutcome | undefined =>
 
 const partOf = (outcome: Outcome, id: PartId): PartOutcome => outcome.parts.find((part) => part.id === id)!;
 
-/** What a verdict's word is of; without reasons, of a verdict that nobody has reached yet. */
+/** The inputs of a verdict's word; without reasons nobody has reached a verdict yet. */
 export type Worded = Pick<Outcome, "verdict"> & Partial<Pick<Outcome, "reasons">>;
 
-/** "Thin", "Nothing found yet"; of what has lapsed and does not fail "Lapsed". */
+/** "Thin", "Nothing found yet"; "Lapsed" for a rig that has lapsed and does not fail. */
 export function verdictWord(language: Language, { verdict, reasons = [] }: Worded): string {
   const lapsed = verdict !== "fails" && reasons.some(({ kind }) => kind === "lapsed");
   return sayIn(language)(lapsed ? "verdict.lapsed" : `verdict.${verdict}`);
 }
 
-/** The verdict in a few sentences: why, what follows, what else, what is left open, what was not asked, what was raised by hand. */
+/**
+ * The verdict in a few sentences: the reason, the part that then holds, other reasons, open values, questions that were not
+ * asked, strengths raised by hand.
+ */
 export function verdictSentence(language: Language, rig: Rig, outcome: Outcome): string {
   const say = sayIn(language);
   const [gravest] = outcome.reasons;
-  const said = [gravest ? reasonText(language, rig, outcome, gravest) : holding(say, rig, outcome)];
+  const said = [gravest ? reasonText(language, rig, outcome, gravest) : holderText(say, rig, outcome)];
   said.push(...follows(say, outcome, gravest));
   said.push(...others(language, rig, outcome));
   const gap = outcome.search.gaps.find((one) => one.kind === "events");
@@ -106,7 +109,7 @@ export function reasonText(language: Language, rig: Rig, outcome: Outcome, reaso
   }
 }
 
-/** So many parts are named; the rest are counted [-]. */
+/** Number of parts that are named; the rest are counted [-]. */
 const MOST_NAMED = 2;
 
 export const lapseList = (say: Say, rig: Rig, lapses: readonly Lapse[]): string =>
@@ -115,7 +118,7 @@ export const lapseList = (say: Say, rig: Rig, lapses: readonly Lapse[]): string 
     ...(lapses.length > MOST_NAMED ? [say("lapse.more", { count: lapses.length - MOST_NAMED })] : []),
   ].join(" ");
 
-/** Why something has lapsed, and what must be done. */
+/** The reason for a lapse, and the remedy. */
 export function lapseText(say: Say, rig: Rig, lapse: Lapse): string {
   const name = "part" in lapse.of ? partName(say, rig, lapse.of.part as PartId) : lapse.of.webbing;
   switch (lapse.kind) {
@@ -184,12 +187,12 @@ function gapText(say: Say, { search, whatIfs }: Outcome, gap: Extract<Reason, { 
 const failing = (part: PartOutcome): ClassOutcome =>
   Object.values(part.byClass).reduce((a, b) => (b.margin < a.margin ? b : a));
 
-/** A part at the place where a class of events asks most of it. */
+/** A part at the place where a class of events loads it most. */
 function placed(part: PartOutcome, { at, reason }: ClassOutcome): Pick<PartOutcome, "id" | "weakest"> {
   return at === undefined || reason === undefined ? part : { id: part.id, weakest: { at, reason } };
 }
 
-function holding(say: Say, rig: Rig, outcome: Outcome): string {
+function holderText(say: Say, rig: Rig, outcome: Outcome): string {
   const part = partOf(outcome, outcome.leastMargin!);
   const least = governingOf(part)!;
   return say("verdict.holdsAll", {
@@ -202,11 +205,11 @@ function holding(say: Say, rig: Rig, outcome: Outcome): string {
   });
 }
 
-/** Whether the run that shows what follows ends on the ground. */
+/** Whether the run after the failure ends on the ground. */
 export const endsOnGround = ({ whatIfs }: Outcome, { whatIf }: FollowUp): boolean =>
   whatIf !== undefined && whatIfs[whatIf]!.lostBecause === "ground";
 
-/** What holds the walker when the part of the gravest reason gives way. */
+/** The part that holds the walker when the part of the gravest reason gives way. */
 function follows(say: Say, outcome: Outcome, gravest: Reason | undefined): string[] {
   if (gravest?.kind !== "partFails" && gravest?.kind !== "partThin") return [];
   const found = outcome.followUps.filter(({ part }) => part === gravest.part);
@@ -217,7 +220,7 @@ function follows(say: Say, outcome: Outcome, gravest: Reason | undefined): strin
   return [say("verdict.catcherThen", { catcher: say(`catcher.${found[0]!.caughtBy}`) })];
 }
 
-/** What else there is besides the gravest reason: parts by their number, everything else by itself. */
+/** Reasons besides the gravest: parts by their number, all others one by one. */
 function others(language: Language, rig: Rig, outcome: Outcome): string[] {
   const say = sayIn(language);
   const rest = outcome.reasons.slice(1);
@@ -235,7 +238,7 @@ function others(language: Language, rig: Rig, outcome: Outcome): string[] {
   ];
 }
 
-/** Wear of which nothing is known, of one factor of one part. */
+/** Wear beyond the range of one factor of one part. */
 const isBeyond = (reason: Reason): reason is Extract<Reason, { kind: "withheld" }> =>
   reason.kind === "withheld" && ["beyond.known", "beyond.unwritten"].includes(reason.what.code);
 
@@ -281,7 +284,7 @@ function otherText(language: Language, rig: Rig, outcome: Outcome, reason: Reaso
     }
     case "unconfirmed":
       return [say("verdict.alsoUnconfirmed", { count: reason.paths.length })];
-    // Counted together; what is left open is told by itself.
+    // Counted together; values that are left open are told by themselves.
     case "partFails":
     case "partThin":
     case "gap":
@@ -304,7 +307,9 @@ function raised(say: Say, rig: Rig, { cautions }: Outcome): string[] {
   return parts.length === 0 ? [] : [say("verdict.raised", { parts: listed(parts, "semicolon") })];
 }
 
-/** Where the likeliest to go first and the least margin are two parts, one sentence says why; else undefined. */
+/**
+ * If the part that is likeliest to fail first is not the one with the least margin, a sentence that says why; else undefined.
+ */
 export function likelierFirst(language: Language, rig: Rig, outcome: Outcome): string | undefined {
   const say = sayIn(language);
   const { firstToFail, leastMargin, likelyFirst } = outcome;
@@ -317,14 +322,14 @@ export function likelierFirst(language: Language, rig: Rig, outcome: Outcome): s
   });
 }
 
-/** Parts that have no second: said beside every verdict. */
+/** Parts without a second, told beside every verdict. */
 export function singlesText(language: Language, rig: Rig, { singles }: Pick<Outcome, "singles">): string {
   const say = sayIn(language);
   const parts = singles.filter(({ single }) => single).map(({ part }) => lowered(partName(say, rig, part)));
   return parts.length === 0 ? say("single.none") : say("single.list", { parts: listed(parts, "semicolon") });
 }
 
-/** What was taken into account, in one or two sentences. */
+/** The inputs that were taken into account, in one or two sentences. */
 export function takenText(language: Language, rig: Rig, { taken }: Pick<Outcome, "taken">): string {
   const say = sayIn(language);
   const { wear, on, tests, judged } = taken;

@@ -1,4 +1,4 @@
-/** Everything that is said, in one language. A face holds one of these and makes no sentence of its own about a rig. */
+/** All words in one language. A face holds one such object and makes no sentence of its own about a rig. */
 import type { Basis, PartId, Rig } from "@secondline/rig";
 import type {
   CautionFact,

@@ -101,7 +101,7 @@ describe("a card that permits", () => {
     expect(row(most, "falls")!.value).toBe("1000 or more");
   });
 
-  it("says what makes it lapse, what to do then, and what it says once its day is over", () => {
+  it("tells what makes it lapse, the remedy, and the text after its last day", () => {
     expect(text.lapse.items[0]).toBe("After 2026-07-31.");
     expect(text.lapse.items.join(" ")).toMatch(/12 more falls.*tension.*storm.*edge.*inspected it/);
     expect(text.late).toEqual({
@@ -140,7 +140,7 @@ describe("a card that permits", () => {
     expect(cautionsOf({ ...rig, requiredClearance: 0 })).toContain("0.0 m under the feet (1.0 m)");
   });
 
-  it("names leash, knots and ring, and what has no second", () => {
+  it("names leash, knots and ring, and the parts without a second", () => {
     expect(leashText(rig)).toMatch(
       /^1\.4 m of Dynamic rope 10 mm; figure-eight at the ring, figure-eight at the harness; on one ring: /,
     );

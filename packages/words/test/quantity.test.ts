@@ -70,7 +70,7 @@ it("loads are never shown smaller than they are, strengths never larger", () => 
   expect(quantity.loadIn(-1500)).toBe("\u22121.50");
 });
 
-it("a drop is rounded up and what is left above the ground down", () => {
+it("a drop is rounded up, and a height left above the ground down", () => {
   expect([quantity.drop(4.41), quantity.height(4.49)]).toEqual(["4.5 m", "4.4 m"]);
 });
 
@@ -85,7 +85,7 @@ it("a number and its unit stay on one line, and nothing else is joined", () => {
   );
 });
 
-it("counts what a list leaves out, with digits in threes", () => {
+it("counts the items that a list leaves out, with digits in threes", () => {
   expect(moreText(79_980)).toBe("… and 79,980 more");
   expect(moreText(12)).toBe("… and 12 more");
 });

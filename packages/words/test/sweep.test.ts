@@ -38,7 +38,7 @@ describe("what is said of sweeps and studies", () => {
   });
 });
 
-it("a value of what is swept has no more digits than it needs, also below zero", () => {
+it("a value of the swept number has no more digits than it needs, also below zero", () => {
   const rise: Knob = {
     kind: "field",
     name: "rise",
@@ -125,7 +125,7 @@ describe("what is said of a sweep before its limits", () => {
     expect(said({ lost: [0, 2, 0] })[0]).toMatch(/^Nothing holds the walker in some runs at: backup\.slack = 7\.5 %\./);
   });
 
-  it("is what withholds, and what has lapsed, as a verdict says it", () => {
+  it("is each reason that withholds a verdict, and each lapse, in the words of a verdict", () => {
     const storm = (name: string) =>
       noteFact("need.on", { name, what: noteFact("need.storm", {}), since: "2026-06-01" });
     const withheld = [
@@ -142,7 +142,7 @@ describe("what is said of a sweep before its limits", () => {
     expect(texts.at(-1)).toMatch(/^That apart: /);
   });
 
-  it("has among its cautions what somebody judged", () => {
+  it("has own judgements among its cautions", () => {
     const judged = [
       { part: "endA", factor: "own judgement", own: true, value: 1.5, reason: "I trust it" },
     ] as unknown as Swept["besides"]["judged"];

@@ -90,7 +90,7 @@ describe("a verdict", () => {
     expect(words.singles(rig, { singles: [] })).toContain("Every part has a second");
   });
 
-  it("says of a part below its factor what then holds the walker", () => {
+  it("tells for a part below its factor which part then holds the walker", () => {
     const thin = changed(outcome, {
       verdict: "thin",
       reasons: [{ kind: "partThin", part: "main" }],
@@ -196,7 +196,7 @@ describe("until when", () => {
       changed(outcome, { verdict }),
     );
 
-  it("says of what is not settled that it is not, not that it is below", () => {
+  it("says of a margin that is not settled that it is not settled, not that it is below", () => {
     const later = { ...part, when: "later", date: "2027-01-01", marginThen: 2.1, because: "unsettled" } as const;
     const sentence = (verdict: "holds" | "fails", parts: Parameters<typeof untilWords.sentence>[1]["parts"]) =>
       untilWords.sentence(rig, { ...outlook, parts }, changed(outcome, { verdict }));
@@ -236,7 +236,7 @@ describe("until when", () => {
   });
 });
 
-it("what nobody wrote down is named as its field is, not by its path", () => {
+it("a blank is named by its field, not by its path", () => {
   const blanks = [{ part: "leash", field: "leash.falls", costs: 0.849 }] as const;
   const [text] = words.blanks(rig, { blanks });
   expect(text).toBe("Leash: Falls; counts as 84 % of what it would as new");

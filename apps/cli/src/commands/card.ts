@@ -56,7 +56,7 @@ export async function card(file: string, options: CardOptions): Promise<void> {
   else if (options.require && (over !== undefined || made.permission !== "given")) process.exitCode = EXIT.required;
 }
 
-/** By the clock and the calendar of where it is printed. */
+/** By the clock and the calendar of the place where the card is printed. */
 function today(): string {
   const now = new Date();
   const two = (number: number) => String(number).padStart(2, "0");
@@ -85,7 +85,7 @@ async function cardOf(file: string, begun: Begun): Promise<SiteCard> {
   });
 }
 
-/** Nothing without a day. */
+/** Undefined without a day. */
 function termsOf(read: Pick<ReadAssessment, "assessment" | "assessed">, found: SearchResult): CardTerms {
   const question = takeDownQuestion(read, found);
   return question ? cardTerms(read.assessed, question) : {};
@@ -106,7 +106,7 @@ async function answerTo(step: WalkerStep, computing: Computing): Promise<WalkerA
   return { kind: "swept", swept: await sweptBy(step, computing) };
 }
 
-/** Undefined where no heavier walker gives a rig, or none of their runs a number. */
+/** Undefined if no heavier walker gives a valid rig, or if none of their runs gives numbers. */
 async function sweptBy(
   { question, options }: Extract<WalkerStep, { kind: "sweep" }>,
   computing: Computing,

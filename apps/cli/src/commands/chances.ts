@@ -71,7 +71,7 @@ export async function chances(file: string, options: ChancesCommandOptions): Pro
 
 interface Worst {
   readonly whatIfs: readonly WhatIf[];
-  /** What could not be computed, among which a worse one may be. */
+  /** What-ifs that could not be computed. One of them may be worse. */
   readonly notes: readonly string[];
 }
 

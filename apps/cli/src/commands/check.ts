@@ -1,4 +1,4 @@
-/** `check`: what every part of a rig carries and holds, and the verdict. */
+/** `check`: load and strength of every part of a rig, and the verdict. */
 import type { Rig } from "@secondline/rig";
 import type { Accuracy, Outcome } from "@secondline/scenarios";
 import { type AssessmentOptions, readAssessment } from "../assessment.ts";
@@ -55,10 +55,10 @@ export async function check(file: string, options: CheckOptions): Promise<void> 
       ? jsonText(outcomeData(rig, outcome, outlook))
       : checkText(rig, outcome, { all, why, singles, outlook }),
   );
-  leave(rig, outcome, options.require === true);
+  setExitCode(rig, outcome, options.require === true);
 }
 
-/** What is asked of the whole rig is not answered from a part of the search. */
+/** A question about the whole rig is not answered from a part of the search. */
 function refusePartial({ whatIf, set, accuracy }: CheckOptions): void {
   const why = [
     ...(whatIf.length > 0 ? [say("refused.chosen")] : []),
@@ -68,7 +68,7 @@ function refusePartial({ whatIf, set, accuracy }: CheckOptions): void {
   if (why.length > 0) throw new CommandFailure(EXIT.input, why);
 }
 
-function leave(rig: Rig, outcome: Outcome, required: boolean): void {
+function setExitCode(rig: Rig, outcome: Outcome, required: boolean): void {
   const failed = failedRuns(rig, outcome);
   for (const line of failed) message(line);
   if (failed.length > 0) process.exitCode = EXIT.audit;

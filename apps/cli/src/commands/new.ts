@@ -30,7 +30,7 @@ export async function newRig(file: string, options: Options): Promise<void> {
     ...(ground ? { profile: ground.profile } : {}),
   };
   const isGiven = options.template || Object.keys(given).length > 0 || options.answers !== undefined;
-  const answers = isGiven ? given : await asked();
+  const answers = isGiven ? given : await askedAnswers();
   const { document, rig, unconfirmed, faults, doubts } = rigFrom(answers);
   if (!rig)
     throw new CommandFailure(
@@ -51,16 +51,16 @@ export async function newRig(file: string, options: Options): Promise<void> {
   print(wrap(say("cli.next", { file }), width));
 }
 
-/** What an answer is called; by its name in the file where it has no other. */
+/** Label of an answer; its name in the file if it has no other. */
 function nameOf(place: ReturnType<typeof rigFrom>["faults"][number]["place"]): string {
   if (place === "rig" || place === "profile" || place === "stocks") return place;
   return `${place} (${say(`answer.${place}`)})`;
 }
 
-async function asked(): Promise<Answers> {
+async function askedAnswers(): Promise<Answers> {
   if (!process.stdin.isTTY || !process.stderr.isTTY) throw new CommandFailure(EXIT.input, [say("cli.noTerminal")]);
   const lines = createInterface({ input: process.stdin, output: process.stderr });
-  // Ctrl-C and the end of what is typed both close it: then nothing is written.
+  // Ctrl-C and the end of input both close the questions; then no file is written.
   const left = new Promise<undefined>((resolve) => lines.once("close", () => resolve(undefined)));
   lines.once("SIGINT", () => lines.close());
   try {

@@ -48,7 +48,7 @@ export async function report(file: string, options: ReportOptions): Promise<void
   const computing = readComputing(options);
   const read = readAssessment(file, options);
   const { assessed } = read;
-  // What is wrong with a question is told before anything is computed.
+  // Faults of a question are told before anything is computed.
   const asked = sweepsAsked(file, read, options);
   const search = { accuracy: options.accuracy, size: options.set, traces: true };
   const found = await runStudy(assessed, { ...search, ...(options.estimate ? { estimate: true } : {}) }, computing);
@@ -99,14 +99,14 @@ async function sweptOf(
   return { swept, named: namedRig(points, knobs, assessed) };
 }
 
-/** Of the what-if that the verdict turns on; none where no strength helps. */
+/** Chances of the what-if that the verdict turns on; none if no strength helps. */
 async function chancesOf(assessed: Assessed, outcome: Outcome, computing: Computing): Promise<readonly Chances[]> {
   const worst = worstWhatIf(outcome)?.whatIf;
   if (!worst) {
     message(say("report.noRunForChances"));
     return [];
   }
-  // Chances are worked out until the first part fails: of one that gives way, those of the event in which it does.
+  // Chances are worked out until the first part fails. For a part that gives way, they are those of the event in which it does.
   const whatIf: WhatIf = worst.kind === "givesWay" ? worst.during : worst;
   const why = noChances(assessed, whatIf);
   if (!why) return [await runChances(assessed, { whatIf }, computing)];

@@ -1,4 +1,4 @@
-/** `strength`: what break tests say a part still holds. */
+/** `strength`: the strength of parts by break tests. */
 import { basename } from "node:path";
 import {
   analyseBreakLog,
@@ -97,7 +97,7 @@ function answers({ characteristic, en1990 }: GroupReport): string[][] {
   return rows;
 }
 
-/** The built-in model against the tests, state by state; what contradicts it is said first. */
+/** The built-in model against the tests, state by state; contradictions come first. */
 function comparisonText({ stock, rated, states }: StockComparison): string {
   const loud = states.filter(({ finding }) => finding !== "agrees");
   const rows = states.map((one) => [
@@ -131,7 +131,7 @@ function comparisonText({ stock, rated, states }: StockComparison): string {
   ].join("\n");
 }
 
-/** What is only expected beyond a bound is not told as measured. */
+/** A value that is only expected beyond a bound is not told as measured. */
 function heldText({ held, tested }: StockComparison["states"][number]): string {
   switch (held.kind) {
     case "loads":

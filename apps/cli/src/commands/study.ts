@@ -40,7 +40,7 @@ export interface StudyOptions extends ComputingOptions {
 
 const refuse = (...lines: readonly string[]): CommandFailure => new CommandFailure(EXIT.input, lines);
 
-/** More than this is begun only when somebody says so [s of one core]. */
+/** A longer study begins only with `--yes` [s of one core]. */
 const MOST_SECONDS = 8 * 3600;
 const MOST_SHARDS = 100_000;
 
@@ -100,7 +100,7 @@ function openRuns(count: number, { index, of }: Shard, done: ReadonlySet<number>
   return open;
 }
 
-/** Says what it costs, and refuses what is too long or has no room. */
+/** Tells the cost of a study, and refuses one that is too long or has no room. */
 function accept(plan: PlanRuns, open: number, folder: string, yes: boolean): void {
   const cost = costOf(plan, open);
   message(costText(cost));
@@ -132,7 +132,7 @@ export interface MergeOptions {
   readonly partial?: boolean;
 }
 
-/** One file of all results, by run number: the same whoever made them, and in whatever order. */
+/** One file of all results, by run number. It is the same whichever programs made the runs, and in whatever order. */
 export function merge(folders: readonly string[], { out: name, force, partial }: MergeOptions): void {
   const files = folders.flatMap(resultFiles);
   const found = files.flatMap((file) => readResultFile(file) ?? []);
@@ -152,7 +152,7 @@ export function merge(folders: readonly string[], { out: name, force, partial }:
   }
 }
 
-/** In which file every run is. A run that two have made must be the same in both. */
+/** The file of every run. A run that is in two files must be the same in both. */
 function placesOf(
   found: readonly FoundResultFile[],
   opened: readonly number[],

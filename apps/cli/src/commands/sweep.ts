@@ -1,4 +1,4 @@
-/** `sweep`: how a number of the rig moves what governs, and where it meets a limit. */
+/** `sweep`: how a number of the rig moves the governing margin, drop or load, and where it meets a limit. */
 import { type Accuracy, type Swept, sweepPoints } from "@secondline/scenarios";
 import { englishWords } from "@secondline/words";
 import { changeText } from "@secondline/words/sweep";
@@ -60,11 +60,11 @@ export async function sweep(file: string, options: SweepCommandOptions): Promise
   const text = options.json ? jsonText(sweepData(named, swept, taken)) : sweepText(named, swept, taken);
   if (out) writeOutFile(out, `${text}\n`);
   else print(text);
-  leave(swept);
+  setExitCode(swept);
 }
 
 /** A value at which every run failed has no number. */
-function leave({ points }: Swept): void {
+function setExitCode({ points }: Swept): void {
   const failed = points.filter((one) => one.runs === 0);
   for (const { change } of failed) message(`${changeText(change)}: ${say("trouble.draw")}`);
   if (failed.length > 0) process.exitCode = EXIT.audit;

@@ -1,4 +1,4 @@
-/** `teardown`: which pieces to cut out of a line that comes down, and what their results taught. */
+/** `teardown`: the pieces to cut out of a line that comes down, and the gain of their results. */
 
 import { teardownSheet } from "@secondline/report";
 import type { FactValue, Rig } from "@secondline/rig";
@@ -79,7 +79,7 @@ function plan(file: string, options: TeardownOptions): void {
 
 const refuse = (option: string, why: string) => new CommandFailure(EXIT.input, [`${option}: ${why}`]);
 
-/** As written; the state of the day is worked out with the plan. A line that is down already is said to be that first. */
+/** The rig is taken as written; the plan works out the state of the day. A line that is down already is reported first. */
 function readGiven(file: string, options: TeardownOptions) {
   const [rig, record] = [readRigFile(file), readWearFile(options.wear)];
   const issue = readDate(options.on) === undefined ? undefined : nothingHangs(rig, record, options.on);
@@ -147,7 +147,7 @@ function learnt(file: string, results: string, options: TeardownOptions): void {
   const share = shareOf(options.share);
   const { rig, record, tests } = readGiven(file, options);
   const reading = readResults(readText(results, LARGEST_BYTES.breakLog));
-  if (!reading.ok) throw rowless(reading.faults) ? noRows(results) : logFaults(results, reading.faults);
+  if (!reading.ok) throw isWithoutRows(reading.faults) ? noRows(results) : logFaults(results, reading.faults);
   const found = teardownLearnt({ rig, record, on: options.on, before: tests, results: reading.tests, share });
   if (found.counted === 0) {
     const materials = listed(found.materials);
@@ -159,7 +159,7 @@ function learnt(file: string, results: string, options: TeardownOptions): void {
 }
 
 /** A log without a row that was filled in. */
-const rowless = (faults: readonly { readonly got: FactValue }[]) =>
+const isWithoutRows = (faults: readonly { readonly got: FactValue }[]) =>
   faults.length === 1 &&
   faults.some(({ got }) => typeof got === "object" && "code" in got && got.code === "got.headerOnly");
 

@@ -1,4 +1,4 @@
-/** `validate`: says what kind of file it is and finds every fault in it. */
+/** `validate`: names the kind of a file and finds every fault in it. */
 import { extname } from "node:path";
 import { sayValidate } from "@secondline/words/terminal/validate";
 import type { AssessmentOptions } from "../assessment.ts";
@@ -6,7 +6,7 @@ import { CommandFailure, EXIT } from "../failure.ts";
 import { type JsonFile, LARGEST_BYTES, readJsonFile } from "../input.ts";
 import { print } from "../terminal.ts";
 
-/** `options`: what else is known of a rig; it must fit the rig. */
+/** `options`: the other inputs of a rig, which must fit the rig. */
 export async function validate(file: string, options: AssessmentOptions = {}): Promise<void> {
   if (extname(file).toLowerCase() === ".csv") return validateBreakLog(file);
   const json = readJsonFile(file, Math.max(...Object.values(LARGEST_BYTES)));
@@ -32,7 +32,7 @@ function kindOf(document: unknown): "rig" | "wear" | "problem" | undefined {
 async function validateRig({ file, text }: JsonFile, options: AssessmentOptions): Promise<void> {
   const { rigOf } = await import("../rigFile.ts");
   const rig = rigOf(file, text);
-  // Read again, with all that is known of it: whatever does not fit is told.
+  // Reads the rig again with its other inputs, and tells all that do not fit.
   const { readAssessment } = await import("../assessment.ts");
   if (Object.values(options).flat().length > 0) readAssessment(file, options);
   print(sayValidate("rig", { file, name: rig.name }));

@@ -1,4 +1,4 @@
-/** `wear`: what a rig still holds on a date, by its wear record: the webbing along its length, and every part. */
+/** `wear`: the strength of a rig on a date by its wear record: the webbing along its length, and every part. */
 
 import { isTape, type PartId, type Rig } from "@secondline/rig";
 import { judgedFactors, rigStrengths } from "@secondline/scenarios";
@@ -98,7 +98,7 @@ function lineText(rig: Rig, { id, zones }: PartStrength, bases: readonly string[
 
 const place = (metre: number): string => quantity.length(Number(metre.toFixed(2)));
 
-/** The line from A to B as a row of bars: as high as it still holds of what it was rated. */
+/** The line from A to B as a row of bars; their height is the strength over the rated strength. */
 function strip(zones: readonly StrengthZone[]): string {
   const length = zones.at(-1)!.to;
   const bars = Array.from({ length: STRIP_COLUMNS }, (_, i) => {

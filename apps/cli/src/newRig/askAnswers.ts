@@ -1,4 +1,4 @@
-/** Asks the questions of a new rig, one answer after the other. What cannot be read is told at once and asked again. */
+/** Asks the questions of a new rig, one after the other. An answer that cannot be read is reported at once and asked again. */
 
 import { fieldAt, GENERIC_STOCKS } from "@secondline/rig";
 import { listed } from "@secondline/words";
@@ -16,11 +16,11 @@ import {
 import { askMeasured } from "./askMeasured.ts";
 
 const { say } = newRigWords;
-/** Typed instead of a span. */
-const MEASURED = "measured";
+/** Answer that is typed instead of a span. */
+const MEASURED_ANSWER = "measured";
 
 export interface Desk {
-  /** Undefined: whoever is asked has left. */
+  /** Undefined: the user has left. */
   readonly ask: (prompt: string) => Promise<string | undefined>;
   readonly tell: (text: string) => void;
 }
@@ -54,7 +54,7 @@ async function askOne(id: AnswerId, answers: Answers, { ask, tell }: Desk): Prom
     const text = (await ask(prompt))?.trim();
     if (text === undefined) return undefined;
     if (text === "") return answers;
-    if (id === "span" && text.toLowerCase() === MEASURED) {
+    if (id === "span" && text.toLowerCase() === MEASURED_ANSWER) {
       const measured = await askMeasured({ ask, tell });
       if (measured === undefined) return undefined;
       if (measured === "back") continue;
@@ -68,7 +68,7 @@ async function askOne(id: AnswerId, answers: Answers, { ask, tell }: Desk): Prom
   }
 }
 
-/** What may be chosen; none where anything may be typed. */
+/** The choices; none if any text may be typed. */
 function optionsOf(id: AnswerId): readonly string[] {
   const answer = ANSWERS[id];
   if (answer.kind === "shape") return GROUND_SHAPES;

@@ -1,4 +1,6 @@
-/** Asks for what was measured between the anchors and works span and rise out of it; shown before it is taken over. */
+/**
+ * Asks for the values measured between the anchors and works out span and rise. The user sees both before they are taken over.
+ */
 
 import { listed, quantity } from "@secondline/words";
 import { newRigWords } from "@secondline/words/newRig";
@@ -20,7 +22,7 @@ export interface MeasuredSpan {
   readonly rise: string;
 }
 
-/** `back`: it was not taken over. Undefined: whoever is asked has left. */
+/** `back`: the user did not take the values over. Undefined: the user has left. */
 export async function askMeasured(desk: Desk): Promise<MeasuredSpan | "back" | undefined> {
   const { ask, tell } = desk;
   for (const one of MEASURED_WAYS) tell(`${one}: ${say(`measured.way.${one}`)}. ${say(`measured.help.${one}`)}`);
@@ -54,7 +56,7 @@ async function askFields(way: MeasuredWay, desk: Desk): Promise<MeasuredTexts | 
 
 type Typed = Exclude<MeasuredField, "side">;
 
-/** Again until it can be read, and fits to what was typed before it. */
+/** Asks again until the answer can be read and fits the answers before it. */
 async function askField(at: Typed, way: MeasuredWay, before: MeasuredTexts, { ask, tell }: Desk) {
   for (;;) {
     const text = (await ask(say(`measured.${at}`)))?.trim();
@@ -67,7 +69,7 @@ async function askField(at: Typed, way: MeasuredWay, before: MeasuredTexts, { as
   }
 }
 
-/** The first where nothing is typed. */
+/** The first choice, if nothing is typed. */
 async function askOneOf<T extends string>(options: readonly T[], label: string, { ask, tell }: Desk) {
   for (;;) {
     const text = (await ask(say("cli.ask", { answer: label, start: options[0]! })))?.trim().toLowerCase();

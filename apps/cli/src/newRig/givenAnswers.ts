@@ -45,7 +45,7 @@ export interface GivenGround {
   readonly unit: LengthUnit;
 }
 
-/** The ground from a file; its unit must be said where the file does not. */
+/** The ground from a file; an option must give its unit if the file does not. */
 export function groundOf(file: string, unit: LengthUnit | undefined): GivenGround {
   const read = readProfile(readText(file, MOST_TEXT), unit);
   if (read.ok) return { profile: read.profile.map(([x, z]) => [x, z]), unit: read.unit };

@@ -1,26 +1,29 @@
-/** What a study will cost, before it is begun: time, by the engine's own estimate of its work and the speed of this machine; and room. */
+/**
+ * The cost of a study before it begins: the time, by the engine's own estimate of its work and the speed of this machine, and
+ * the room on the disk.
+ */
 import { statfsSync } from "node:fs";
 import { executeRun, type PlanRuns } from "@secondline/scenarios";
 import { quantity } from "@secondline/words";
 import { saySweep, timeText } from "@secondline/words/sweep";
 import { USUAL_STEP_TIME } from "@secondline/workbench";
 
-/** Runs of which the work is estimated, spread over the plan [-]. */
+/** Number of runs, spread over the plan, whose work is estimated [-]. */
 const SAMPLED_RUNS = 24;
-/** Below this the speed is not worth a measurement [s of one core]. */
+/** The speed is not measured for a study shorter than this [s of one core]. */
 const LEAST_MEASURED_TIME = 30;
 /** A line of results, about [bytes]. */
 const LINE_BYTES = 1800;
 
 export interface StudyCost {
   readonly runs: number;
-  /** Of one core [s]. */
+  /** Time of one core [s]. */
   readonly seconds: number;
   readonly bytes: number;
   readonly measured: boolean;
 }
 
-/** Of `open` runs of a plan. */
+/** Cost of the `open` runs of a plan. */
 export function costOf(plan: PlanRuns, open: number): StudyCost {
   const count = Math.min(SAMPLED_RUNS, plan.count);
   const works = Array.from({ length: count }, (_, i) => ({
@@ -34,7 +37,7 @@ export function costOf(plan: PlanRuns, open: number): StudyCost {
   return { runs: open, seconds, bytes: open * LINE_BYTES, measured: measured !== undefined };
 }
 
-/** Makes one of the runs that need none before them; undefined where all do [s per element-step]. */
+/** Measures the speed with one run that needs no run before it; undefined if all runs need one [s per element-step]. */
 function speedOf(
   plan: PlanRuns,
   works: readonly { readonly number: number; readonly work: number }[],
@@ -51,7 +54,7 @@ function speedOf(
   return undefined;
 }
 
-/** Numbers of cores that the cost is told for [-]. */
+/** Numbers of cores for which the cost is told [-]. */
 const CORE_COUNTS = [1, 16, 1000] as const;
 /** "About 2 hours on one core, 8 minutes on 16, 8 s on 1000." No core makes less than one run. */
 export function costText({ runs, seconds, bytes, measured }: StudyCost): string {

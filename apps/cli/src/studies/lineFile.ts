@@ -14,7 +14,7 @@ export interface LineAt {
 const PIECE_BYTES = 1 << 20;
 const NEWLINE = 10;
 
-/** Hands every whole line on; returns where the last of them ends, and whether something torn follows. */
+/** Hands every whole line on; returns the end of the last one, and whether a torn line follows. */
 export function scanLines(
   path: string,
   line: (text: string, at: LineAt, number: number) => void,
@@ -44,7 +44,7 @@ export function scanLines(
   }
 }
 
-/** Cuts off what follows the last whole line. */
+/** Cuts off the torn end after the last whole line. */
 export function cutFileAt(path: string, end: number): void {
   const file = openSync(path, "r+");
   try {
@@ -64,7 +64,7 @@ export class LineWriter {
     this.#size = fstatSync(this.#file).size;
   }
 
-  /** Throws what the system says; then the file is as it was before. */
+  /** Throws the system's error; then the file is as it was before. */
   write(line: string): void {
     const bytes = Buffer.from(`${line}\n`);
     try {

@@ -1,4 +1,4 @@
-/** Makes the runs of a shard that are still open, a few at a time, and writes each down as soon as it is there. */
+/** Makes the open runs of a shard, a few at a time, and writes each down as soon as it is done. */
 
 import type { OrdersService } from "@secondline/runner";
 import {
@@ -21,7 +21,7 @@ export interface RunsToMake {
   readonly write: (line: string) => void;
 }
 
-/** One lane more than there are threads: so that none waits for what is written. */
+/** Lanes besides one for each thread, so that no thread waits for the disk [-]. */
 const SPARE_LANES = 1;
 
 export async function makeRuns({ plan, open, runner, jobs, write }: RunsToMake): Promise<void> {
@@ -53,7 +53,7 @@ export async function makeRuns({ plan, open, runner, jobs, write }: RunsToMake):
         const { rig } = run.point.assessed;
         const result = await make(run, id);
         if (failure !== undefined) return;
-        // What was lost on the way, such as with a thread, is made again by the next call.
+        // Runs that were lost, such as with a thread, are made again by the next call.
         if (result.ok || result.trouble.reason !== "cancelled") write(resultLine(run, rig.name, result));
         progress.show(++made / open.length, englishWords.eventTitle(rig, run.event));
       } catch (error) {

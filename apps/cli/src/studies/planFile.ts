@@ -17,7 +17,7 @@ import { sayFiles } from "@secondline/words/terminal/files";
 import { CommandFailure, EXIT } from "../failure.ts";
 import { faults, inBroughtWords, LARGEST_BYTES, readJsonFile, readText } from "../input.ts";
 
-/** More runs than this no study makes [-]. */
+/** Most runs of a study [-]. */
 const MOST_RUNS = 10_000_000;
 const MOST_LINES = 20;
 

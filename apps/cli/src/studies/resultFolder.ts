@@ -1,4 +1,4 @@
-/** Results of a study in a folder: one file per shard, a head that says of which plan, then a line per finished run. */
+/** Results of a study in a folder: one file per shard, with a head that names the plan, then a line per finished run. */
 import { closeSync, existsSync, mkdirSync, openSync, readdirSync, readSync } from "node:fs";
 import { join } from "node:path";
 import { VERSION } from "@secondline/scenarios";
@@ -12,17 +12,17 @@ export const RUNS_FORMAT = "study-runs/1";
 /** First line of every file of results. */
 export interface Head {
   readonly secondline: typeof RUNS_FORMAT;
-  /** Hash of the plan with all that it names. */
+  /** Hash of the plan with its rig files. */
   readonly plan: string;
   readonly name: string;
   readonly version: string;
-  /** Of the program's own code. */
+  /** Hash of the program's own code. */
   readonly code: string;
   readonly runs: number;
 }
 
 export interface Shard {
-  /** From 1. */
+  /** Number of the shard, from 1. */
   readonly index: number;
   readonly of: number;
 }
@@ -59,7 +59,7 @@ export function resultFiles(folder: string): readonly string[] {
   }
 }
 
-/** Reads a file of results; undefined where not even its head was written whole. Damage besides a torn end is refused. */
+/** Reads a file of results; undefined if not even its head is whole. Damage other than a torn end is refused. */
 export function readResultFile(file: string): FoundResultFile | undefined {
   let head: Head | undefined;
   const lines = new Map<number, LineAt>();
@@ -112,7 +112,7 @@ export function checkHead(file: string, found: Head, wanted: Head): void {
   if (found.plan !== wanted.plan) throw refuse(saySweep("study.otherPlan", { file, name: found.name }));
 }
 
-/** What a folder has already, of all shards. */
+/** Finished runs of all shards in a folder. */
 export interface FolderState {
   readonly done: ReadonlySet<number>;
   readonly files: number;

@@ -1,6 +1,7 @@
 /**
- * One program at a time writes a shard. Who has it writes its machine and number into a lock beside the file and touches it every few
- * seconds. A lock of a program that has ended on this machine, or that nobody touches any more, is taken over: a killed one left it.
+ * One program at a time writes a shard. The program writes its machine and process number into a lock beside the file, and
+ * touches the lock every few seconds. Another program takes the lock over if the first has ended on this machine, or if nobody
+ * touches the lock any more.
  */
 import { randomUUID } from "node:crypto";
 import { linkSync, readFileSync, renameSync, rmSync, statSync, utimesSync, writeFileSync } from "node:fs";
@@ -10,9 +11,9 @@ import { saySweep } from "@secondline/words/sweep";
 import { CommandFailure, EXIT } from "../failure.ts";
 import type { Shard } from "./resultFolder.ts";
 
-const BEAT_MS = 4000;
-/** Nobody touches a lock any more when it stays as it is for so many beats [-]. */
-const SILENT_BEATS = 4;
+const HEARTBEAT_MS = 4000;
+/** A lock that is not touched for this many heartbeats is abandoned [-]. */
+const SILENT_HEARTBEATS = 4;
 
 export interface ShardLock {
   readonly release: () => void;
@@ -24,16 +25,16 @@ export async function lockShard(folder: string, { index, of }: Shard): Promise<S
   const path = join(folder, `runs-${index}-of-${of}.lock`);
   const mine = `${hostname()} ${process.pid} ${randomUUID()}\n`;
   for (let tries = 0; tries < 3; tries++) {
-    if (taken(path, mine)) return held(path, mine);
+    if (takesLock(path, mine)) return held(path, mine);
     await takeAwayIfDead(path, () => {
-      throw new CommandFailure(EXIT.input, [saySweep("study.locked", { file: path, who: holder(path) ?? "" })]);
+      throw new CommandFailure(EXIT.input, [saySweep("study.locked", { file: path, who: lockText(path) ?? "" })]);
     });
   }
-  throw new CommandFailure(EXIT.input, [saySweep("study.locked", { file: path, who: holder(path) ?? "" })]);
+  throw new CommandFailure(EXIT.input, [saySweep("study.locked", { file: path, who: lockText(path) ?? "" })]);
 }
 
-/** Made whole beside its place first: nobody meets a lock without its text. */
-function taken(path: string, mine: string): boolean {
+/** The lock is written beside its place first, so that nobody meets a lock without its text. */
+function takesLock(path: string, mine: string): boolean {
   const beside = `${path}.${randomUUID()}`;
   writeFileSync(beside, mine);
   try {
@@ -52,19 +53,19 @@ function held(path: string, mine: string): ShardLock {
     try {
       utimesSync(path, new Date(), new Date());
     } catch {
-      // A disk that is away for a moment comes back; whoever took the lock over meanwhile is found by its text.
+      // A disk may be away for a moment. If another program took the lock over meanwhile, the text of the lock shows it.
     }
-  }, BEAT_MS);
+  }, HEARTBEAT_MS);
   beat.unref();
   return {
     release() {
       clearInterval(beat);
-      if (holder(path) === mine) rmSync(path, { force: true });
+      if (lockText(path) === mine) rmSync(path, { force: true });
     },
   };
 }
 
-function holder(path: string): string | undefined {
+function lockText(path: string): string | undefined {
   try {
     return readFileSync(path, "utf8");
   } catch {
@@ -74,19 +75,19 @@ function holder(path: string): string | undefined {
 
 /** Takes a lock away whose program has ended; calls `alive` when it has not. */
 async function takeAwayIfDead(path: string, alive: () => never): Promise<void> {
-  const text = holder(path);
+  const text = lockText(path);
   if (text === undefined) return;
   const [host = "", pid = ""] = text.split(" ");
   if (host === hostname() && pid !== "") {
     if (isRunning(Number(pid))) alive();
   } else if (!(await isSilent(path))) alive();
-  if (holder(path) !== text) return;
+  if (lockText(path) !== text) return;
   const aside = `${path}.${randomUUID()}`;
   try {
     renameSync(path, aside);
     rmSync(aside, { force: true });
   } catch {
-    // Somebody else was quicker.
+    // Another program was quicker.
   }
 }
 
@@ -100,7 +101,7 @@ function isRunning(pid: number): boolean {
   }
 }
 
-/** By the disk's own clock, and not by ours. */
+/** The disk's clock counts, not ours. */
 async function isSilent(path: string): Promise<boolean> {
   const touched = () => {
     try {
@@ -110,7 +111,7 @@ async function isSilent(path: string): Promise<boolean> {
     }
   };
   const before = touched();
-  await wait(BEAT_MS * SILENT_BEATS);
+  await wait(HEARTBEAT_MS * SILENT_HEARTBEATS);
   const after = touched();
   return after === undefined || after === before;
 }

@@ -10,10 +10,10 @@ import { retentionPlot } from "./retentionPlot.ts";
 export type FigureKind = Plot["figure"];
 export const FIGURE_KINDS: readonly FigureKind[] = ["fit", "residuals", "retention"];
 
-/** One test by itself is no plot. */
+/** Least number of tests for a plot [-]. */
 const LEAST_FOR_FIT = 2;
 
-/** `report`: what the same tests were analysed to. Stocks: those whose rated strengths are known. */
+/** `report`: the analysis of the same tests. Stocks: those whose rated strengths are known. */
 export function breakLogPlots(
   tests: readonly BreakTest[],
   report: Pick<BreakLogReport, "groups">,

@@ -18,7 +18,7 @@ export interface TestDot {
   readonly load: number;
   /** The test in words. */
   readonly title: string;
-  /** It lies apart from the others. */
+  /** The test is an outlier. */
   readonly odd: boolean;
 }
 
@@ -27,7 +27,7 @@ export interface DotPlot {
   readonly modes: readonly { readonly name: string; readonly dots: readonly TestDot[] }[];
   /** Largest load of the axis, the same for all groups of a log [N]. */
   readonly most: number;
-  /** What such parts reach, as surely as asked; undefined while it is not known. */
+  /** The characteristic value [N]; undefined while it is not known. */
   readonly bounds: GroupReport["characteristic"] | undefined;
   readonly wide: boolean;
   readonly width: number;
@@ -77,8 +77,8 @@ function testDot({ result, load, title, odd }: TestDot, x: Scale, y: number): Sh
 }
 
 /**
- * Dot: it broke here. Open with an arrow so long: it holds at least, or at most, so much. Bar: somewhere between the two ends.
- * `y`: height of its middle; all in [px].
+ * A mark. Dot: the piece broke here. Open with an arrow of this length: it holds at least, or at most, this much. Bar: it broke
+ * between the two ends. `y`: height of the middle; all in [px].
  */
 export function resultMark(
   kind: Result["kind"],
@@ -111,7 +111,7 @@ export function resultMark(
   }
 }
 
-/** What 95 % of such parts reach, as surely as asked. */
+/** The characteristic value as a line. */
 function boundLines({ at75, at95 }: GroupReport["characteristic"], x: Scale, top: number, bottom: number): Shape[] {
   const mark = (value: number, words: string, anchor: "start" | "end", y: number) => [
     path(`M${x.px(value)} ${y + 3}V${bottom}`, {

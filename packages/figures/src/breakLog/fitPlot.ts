@@ -11,7 +11,7 @@ import { digits, kN, testMark, testRow } from "./testMarks.ts";
 const CURVE_SHARES = [0.01, 0.02, 0.05, 0.1, 0.2, 0.3, 0.4, 0.5, 0.6, 0.7, 0.8, 0.9, 0.95, 0.98, 0.99];
 /** Shares that the axis of probability names [-]. */
 const TICK_SHARES = [0.0001, 0.001, 0.01, 0.05, 0.2, 0.5, 0.8, 0.95, 0.99, 0.999, 0.9999];
-/** Of more tests the band is narrower than its curve is thick, and takes minutes. */
+/** Most tests for which the band is drawn: with more it is narrower than the curve's stroke, and takes minutes [-]. */
 const MOST_FOR_BAND = 300;
 const STANDARD_PARAMETERS = { location: 0, logScale: 0 };
 

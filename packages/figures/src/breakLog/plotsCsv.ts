@@ -2,7 +2,7 @@
 import Papa from "papaparse";
 import type { Plot } from "../plot/plot.ts";
 
-const COLUMNS = [
+const CSV_COLUMNS = [
   "figure",
   "of",
   "series",
@@ -28,9 +28,9 @@ export function plotsCsv(plots: readonly Plot[], remarks: readonly string[]): st
   const data = plots.flatMap(({ figure, of, rows }) =>
     rows.map((row) => {
       const whole: Readonly<Record<string, string | number | undefined>> = { figure, of, ...row };
-      return COLUMNS.map((column) => whole[column] ?? "");
+      return CSV_COLUMNS.map((column) => whole[column] ?? "");
     }),
   );
   const head = remarks.map((remark) => `# ${remark.replace(/\s+/g, " ")}\n`).join("");
-  return `${head}${Papa.unparse({ fields: [...COLUMNS], data }, { newline: "\n", escapeFormulae: true })}\n`;
+  return `${head}${Papa.unparse({ fields: [...CSV_COLUMNS], data }, { newline: "\n", escapeFormulae: true })}\n`;
 }

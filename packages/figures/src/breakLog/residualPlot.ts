@@ -1,4 +1,4 @@
-/** Every test of a stock against what is expected of its state: a row for each state. */
+/** Every test of a stock against the expected strength of its state: a row for each state. */
 import type { StateResiduals, StockResiduals, TestResidual } from "@secondline/strength";
 import { broughtIn } from "@secondline/words";
 import type { BreakLogWords } from "@secondline/words/breakLog";

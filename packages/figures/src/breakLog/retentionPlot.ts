@@ -1,4 +1,4 @@
-/** Strength of a stock over the dose of one wear: own tests, the built-in curve, and what counts by both. */
+/** Strength of a stock over the dose of one wear: own tests, the built-in curve, and the curve by both together. */
 
 import type { LineStock } from "@secondline/rig";
 import type { Retention, RetentionValue } from "@secondline/strength";
@@ -24,7 +24,7 @@ interface At {
 export function retentionPlot(stock: LineStock, retention: Retention, words: BreakLogWords): Plot {
   const { say } = words;
   const { tested, validTo, unit, cause, basis } = retention;
-  // Closest where the curves are steepest: at small doses.
+  // Steps are closest at small doses, where the curves are steepest.
   const along = Array.from({ length: CURVE_STEPS + 1 }, (_, i): At => {
     const dose = validTo * (i / CURVE_STEPS) ** 1.5;
     return {

@@ -2,7 +2,7 @@
 import type { BreakTest } from "@secondline/strength";
 import type { Mark, PlotPoint, PlotRow } from "../plot/plot.ts";
 
-/** `place`: where a load stands. */
+/** `place`: the place of a load on the axis. */
 export function testMark({ result }: BreakTest, place: (load: number) => PlotPoint): Mark {
   switch (result.kind) {
     case "exact":

@@ -11,12 +11,12 @@ const PILED_SHARE = 0.022;
 /** Height of a dot in its pile, and the least of the strip [px]. */
 const DOT_HEIGHT = 8;
 const LEAST_STRIP_HEIGHT = 34;
-/** An R farther off than this many times all else would leave no room for the dots [-]. */
+/** An R farther off than this many times the loads is not drawn: it would leave no room for the dots [-]. */
 const FARTHEST_STRENGTH_RATIO = 4;
 const AXIS_ROOM_RATIO = 1.06;
 const E_DASH = [6, 3];
 
-/** `title`: what the strip is of. `limits` stand for an R that there is none of [N]. */
+/** `title`: the part and what-if of the strip. `limits` stand in for R where there is no R [N]. */
 export function stripPlot(strip: LoadStrip, title: string, of: string, limits: readonly number[] = []): Plot {
   const { loads, demand, interval, strength5 } = strip;
   const inside = Math.max(loads.at(-1)!, interval[1]);

@@ -1,6 +1,6 @@
 /**
- * What drawings are made with: the part of a canvas' 2D context that they use. A canvas serves for what is seen on the
- * screen, an SvgInk for what is kept as a vector drawing; the drawing code is the same.
+ * The part of a canvas' 2D context that drawings use. A canvas serves for drawings on the screen, an SvgInk for vector drawings
+ * that are kept; the drawing code is the same.
  */
 export type Ink = Pick<
   CanvasRenderingContext2D,
@@ -39,6 +39,6 @@ export type Ink = Pick<
   measureText(text: string): { readonly width: number };
 };
 
-/** The two faces of the page, for what is written on a canvas or in a drawing. */
+/** The two typefaces of the page, for text on a canvas or in a drawing. */
 export const SERIF = '"Source Serif 4", "Iowan Old Style", Georgia, serif';
 export const SANS = '"IBM Plex Sans", "Segoe UI", system-ui, sans-serif';

@@ -1,19 +1,22 @@
-/** What of a drawing in a page is kept in a copy of it, and how its computed looks are written so that it needs no page around it. */
+/**
+ * Copies of drawings in a page: the elements and attributes that a copy keeps, and its computed looks as attributes, so that it
+ * needs no page around it.
+ */
 import { escapeXml } from "./svgPath.ts";
 
-const SHAPES = new Set(["path", "rect", "circle", "ellipse", "line", "polyline", "polygon", "text", "tspan"]);
-const OTHERS = new Set(["g", "defs", "pattern", "clipPath", "svg", "linearGradient", "stop", "marker", "use"]);
+const SHAPE_ELEMENTS = new Set(["path", "rect", "circle", "ellipse", "line", "polyline", "polygon", "text", "tspan"]);
+const OTHER_ELEMENTS = new Set(["g", "defs", "pattern", "clipPath", "svg", "linearGradient", "stop", "marker", "use"]);
 
 /** Elements that a copy has. */
-export const isKeptElement = (name: string): boolean => SHAPES.has(name) || OTHERS.has(name);
+export const isKeptElement = (name: string): boolean => SHAPE_ELEMENTS.has(name) || OTHER_ELEMENTS.has(name);
 
-/** Attributes that say where and what; how it looks comes from the page's styles. */
-const PLACES =
+/** Attributes of place and shape; the looks come from the page's styles. */
+const PLACE_ATTRIBUTES =
   /^(id|d|x|y|x1|y1|x2|y2|cx|cy|r|rx|ry|dx|dy|width|height|points|transform|viewBox|offset|href|orient|refX|refY|marker(Width|Height|Units)|pattern(Units|Transform|ContentUnits)|clipPathUnits|preserveAspectRatio|rotate|textLength|lengthAdjust)$/;
 
-export const isPlace = (attribute: string): boolean => PLACES.test(attribute);
+export const isPlace = (attribute: string): boolean => PLACE_ATTRIBUTES.test(attribute);
 
-const LOOKS = [
+const LOOK_PROPERTIES = [
   "fill",
   "fill-opacity",
   "stroke",
@@ -28,9 +31,9 @@ const LOOKS = [
   "marker-end",
   "paint-order",
 ];
-const LETTERS = ["font-family", "font-size", "font-weight", "font-style", "text-anchor", "dominant-baseline"];
+const TEXT_PROPERTIES = ["font-family", "font-size", "font-weight", "font-style", "text-anchor", "dominant-baseline"];
 
-/** What SVG takes when nothing is said. */
+/** SVG's values for absent attributes. */
 const SVG_DEFAULTS: Readonly<Record<string, string>> = {
   "fill-opacity": "1",
   "stroke-opacity": "1",
@@ -48,15 +51,15 @@ const SVG_DEFAULTS: Readonly<Record<string, string>> = {
   "text-anchor": "start",
   "dominant-baseline": "auto",
 };
-/** Of a group only what holds for the group as a whole; the rest stands at every shape. */
-const OF_GROUPS = ["opacity", "clip-path"];
+/** Properties that a group has as a whole; all others stand at every shape. */
+const GROUP_PROPERTIES = ["opacity", "clip-path"];
 
 /** The looks of an element as attributes. `computed`: a property's computed value in the page. */
 export function looksOf(element: string, computed: (look: string) => string): string {
-  if (element === "g") return OF_GROUPS.map((look) => lookOf(look, computed(look))).join("");
-  if (!SHAPES.has(element) && element !== "use") return "";
-  const letters = element === "text" || element === "tspan" ? LETTERS : [];
-  return [...LOOKS, ...letters].map((look) => lookOf(look, computed(look))).join("");
+  if (element === "g") return GROUP_PROPERTIES.map((look) => lookOf(look, computed(look))).join("");
+  if (!SHAPE_ELEMENTS.has(element) && element !== "use") return "";
+  const letters = element === "text" || element === "tspan" ? TEXT_PROPERTIES : [];
+  return [...LOOK_PROPERTIES, ...letters].map((look) => lookOf(look, computed(look))).join("");
 }
 
 function lookOf(look: string, value: string): string {
@@ -67,7 +70,7 @@ function lookOf(look: string, value: string): string {
 
 const unquoted = (value: string): string => value.replace(/url\("(#[^"]+)"\)/, "url($1)");
 
-/** A computed colour as programs that read SVG know it, with what is seen through apart. */
+/** A computed colour in a form that programs for SVG know, with its opacity as an attribute of its own. */
 function colourOf(look: "fill" | "stroke", value: string): string {
   const mixed = /^color\(srgb ([\d.e-]+) ([\d.e-]+) ([\d.e-]+)(?: \/ ([\d.]+))?\)$/.exec(value);
   const plain = /^rgba?\(([\d.]+), ([\d.]+), ([\d.]+)(?:, ([\d.]+))?\)$/.exec(value);

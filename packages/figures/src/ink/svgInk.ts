@@ -1,4 +1,4 @@
-/** An ink that writes an SVG document. Knows what the drawings of this app use of a canvas, and no more. */
+/** An ink that writes an SVG document. It has those methods of a canvas that our drawings use. */
 import type { Ink } from "./ink.ts";
 import { escapeXml, Path, paintOf, pathNumber } from "./svgPath.ts";
 
@@ -9,7 +9,7 @@ export interface SvgInk extends Ink {
   readonly document: (width: number, height: number, title: string) => string;
 }
 
-/** What `save` keeps. */
+/** The state that `save` keeps. */
 interface Kept {
   readonly values: Readonly<Record<(typeof KEPT_SETTINGS)[number], unknown>>;
   readonly dash: readonly number[];

@@ -2,7 +2,7 @@
 
 const FULL_TURN = 2 * Math.PI;
 
-/** A path as it grows, put into the page's frame by moves and turns. */
+/** A growing path, moved and turned into the page's frame. */
 export class Path {
   data = "";
   place = { x: 0, y: 0, turn: 0 };
@@ -75,8 +75,8 @@ export function pathNumber(value: number): string {
 }
 
 /**
- * A colour as an attribute: `#rrggbb`, `#rrggbbaa` or `rgb(r g b)` as hex, because many programs that read SVG know
- * neither of the latter; what is seen through is a number of its own.
+ * A colour as an attribute: `#rrggbb`, `#rrggbbaa` or `rgb(r g b)` as hex, because many programs that read SVG know neither of
+ * the latter. The opacity is an attribute of its own.
  */
 export function paintOf(attribute: string, colour: string, alpha: number): string {
   if (colour === "transparent") return `${attribute}="none"`;

@@ -1,6 +1,6 @@
-/** Widths of letters where nothing can be asked for them: no canvas, no fonts. */
+/** Widths of letters for code that has neither canvas nor fonts to measure with. */
 
-/** Width of a letter over the size of its font: about that of common sans faces, and rather too wide [-]. */
+/** Width of a letter over the size of its font: about that of common sans typefaces, and rather too wide [-]. */
 const LETTER_WIDTHS: readonly (readonly [RegExp, number])[] = [
   [/[ijlI.,:;'|!()[\]]/, 0.32],
   [/[ftr\-/"* ]/, 0.38],

@@ -7,16 +7,16 @@ import { labelHeights } from "../labelHeights.ts";
 import type { Axis, Mark, Plot, PlotText } from "../plot/plot.ts";
 import { roundTicks } from "../roundTicks.ts";
 
-/** Of the space between the axes [px]. */
+/** Height of the space between the axes [px]. */
 const AXES_HEIGHT = 200;
-/** Names stand so far apart at least [px]. */
+/** Least distance between names [px]. */
 const NAME_GAP = 17;
 const NAME_DISTANCE = 9;
-/** Beside the outermost points, of what lies between them, and of the largest where they are one [-]. */
+/** Room beside the outermost points, as a share of the distance between them; if they are one, of the largest value [-]. */
 const EDGE_ROOM_SHARE = 0.25;
 const LEAST_EDGE_ROOM = 0.05;
 
-const MARKS: Readonly<Record<FrontierLayout["standing"]["kind"], Mark["kind"]>> = {
+const MARK_BY_STANDING: Readonly<Record<FrontierLayout["standing"]["kind"], Mark["kind"]>> = {
   unbeaten: "best",
   beaten: "beaten",
   fails: "keepsNot",
@@ -29,7 +29,7 @@ interface Placed {
   readonly at: FrontierPoint;
 }
 
-/** `letters`: by which layouts are called. Undefined where no layout has all three numbers. */
+/** `letters`: names of the layouts. Undefined if no layout has all three numbers. */
 export function frontierPlot(layouts: readonly FrontierLayout[], letters: readonly string[]): Plot | undefined {
   const placed = layouts.flatMap((layout, i): Placed[] =>
     layout.at ? [{ letter: letters[i]!, layout, at: layout.at }] : [],
@@ -56,7 +56,9 @@ export function frontierPlot(layouts: readonly FrontierLayout[], letters: readon
     strength: "y",
     bands: [],
     curves: [],
-    marks: placed.map(({ layout, at }): Mark => ({ kind: MARKS[layout.standing.kind], at: [at.drop, at.load / 1000] })),
+    marks: placed.map(
+      ({ layout, at }): Mark => ({ kind: MARK_BY_STANDING[layout.standing.kind], at: [at.drop, at.load / 1000] }),
+    ),
     rules: [],
     texts: namesOf(placed, y),
     height: AXES_HEIGHT,

@@ -1,4 +1,4 @@
-/** What a line holds along its length, with a mark on it, and the load that passes each place of it at a moment. */
+/** Strength of a line along its length, with a mark on it, and the load at each place at a moment. */
 
 import { scaleOf } from "../scale.ts";
 import { path, rect, type Shape, text } from "../shapes/shape.ts";
@@ -11,7 +11,7 @@ const BOTTOM = RIBBON_SIZE.height - 26;
 const TICKS = [0, 10_000, 20_000, 30_000];
 
 export interface RibbonFacts {
-  /** What 95 % of such webbing holds, from A on [m], [N]. */
+  /** Strength that 95 % of such webbing reaches, from A on [m], [N]. */
   readonly zones: readonly { readonly to: number; readonly strength5: number }[];
   readonly length: number;
   /** End of the scale [N]. */
@@ -21,7 +21,7 @@ export interface RibbonFacts {
   readonly words: {
     readonly holds: string;
     readonly carries: string;
-    /** What the mark holds, and what it carries. */
+    /** Strength of the mark, and its load. */
     readonly mark: string | undefined;
   };
 }

@@ -1,4 +1,4 @@
-/** One dot for each of many falls, along the load that it brought; dots that would lie on one another are piled up. */
+/** One dot for each of many falls, at its load; dots that would cover one another are piled up. */
 import { piled } from "../piled.ts";
 import { scaleOf } from "../scale.ts";
 import { circle, path, type Shape, text } from "../shapes/shape.ts";

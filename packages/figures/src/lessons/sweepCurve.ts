@@ -21,7 +21,7 @@ export interface CurveFacts {
   readonly to: number;
   /** Drops with their bands [m]. */
   readonly points: readonly CurvePoint[];
-  /** Where the curve meets the limit, between which ends; undefined where it meets none. */
+  /** Value at which the curve meets the limit, with its interval; undefined if it meets none. */
   readonly crossing:
     | {
         readonly limit: number;

@@ -1,4 +1,4 @@
-/** Draws a plot with an ink: axes, what is shaded, curves, tests, and words that do not cover one another. */
+/** Draws a plot with an ink: axes, shaded areas, curves, tests, and words that do not cover one another. */
 import type { Ink } from "../ink/ink.ts";
 import { labelHeights } from "../labelHeights.ts";
 import type { Palette } from "../palette.ts";
@@ -11,7 +11,7 @@ import type { Plot, PlotCurve, PlotPoint, Tone } from "./plot.ts";
 export const plotHeight = (plot: Plot, width: number, ink: Pick<Ink, "font" | "measureText">): number =>
   frameOf(plot, width, ink).height;
 
-/** From the upper left corner, `width` wide [px]. */
+/** Draws from the upper left corner, `width` wide [px]. */
 export function drawPlot(ink: Ink, plot: Plot, width: number, palette: Palette): void {
   const frame = frameOf(plot, width, ink);
   ink.save();
@@ -91,7 +91,7 @@ function drawStrips(ink: Ink, { strips = [] }: Plot, { x, bottom }: Frame, palet
   }
 }
 
-/** From its left end; in lines that end at its place where there is no room for one. */
+/** Writes words from their left end; if they have no room in one line, in lines that end at their place. */
 function drawText(
   ink: Ink,
   { at, text, off = 4 }: Plot["texts"][number],
@@ -107,7 +107,10 @@ function drawText(
   });
 }
 
-/** Lines across the plot, each named in a line of its own above it, towards the side that has room; a name hides what passes it. */
+/**
+ * Lines across the plot. Each has its name in a row of its own above the plot, towards the side that has room; a name hides
+ * lines that pass behind it.
+ */
 function drawRules(
   ink: Ink,
   { rules, x }: Plot,

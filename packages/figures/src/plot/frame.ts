@@ -1,4 +1,4 @@
-/** Where the parts of a plot lie at a width of the paper [px]. */
+/** Places of the parts of a plot at a width of the paper [px]. */
 import { type Ink, SANS } from "../ink/ink.ts";
 import { type Scale, scaleOf } from "../scale.ts";
 import type { Plot, PlotCurve } from "./plot.ts";
@@ -6,7 +6,7 @@ import type { Plot, PlotCurve } from "./plot.ts";
 export const LABEL_FONT = `400 13px ${SANS}`;
 /** Height of a line of words [px]. */
 export const LINE_HEIGHT = 16;
-/** Words over the frame begin so far down, and the axis and its label take so much under it [px]. */
+/** Distance of words from the top of the frame, and room for the axis and its label below it [px]. */
 const HEAD_HEIGHT = 8;
 const FOOT_HEIGHT = 42;
 const LABEL_GAP = 8;
@@ -30,7 +30,7 @@ export interface Frame {
 export const namedCurves = (plot: Plot): readonly (PlotCurve & { readonly label: string })[] =>
   plot.curves.flatMap((curve) => (curve.label === undefined ? [] : [{ ...curve, label: curve.label }]));
 
-/** `ink` measures the words that must find room. */
+/** `ink` measures the words that need room. */
 export function frameOf(plot: Plot, width: number, ink: Pick<Ink, "font" | "measureText">): Frame {
   ink.font = LABEL_FONT;
   const widest = (texts: readonly string[]) => Math.max(0, ...texts.map((text) => ink.measureText(text).width));

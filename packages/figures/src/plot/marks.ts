@@ -1,4 +1,7 @@
-/** Tests as marks. Dot: it broke here. Open, with an arrow: it holds at least, or at most, so much. Bar: somewhere between. */
+/**
+ * Tests as marks. Dot: the piece broke here. Open, with an arrow: it holds at least, or at most, this much. Bar: it broke
+ * somewhere between.
+ */
 import type { Ink } from "../ink/ink.ts";
 import type { Palette } from "../palette.ts";
 import type { Frame } from "./frame.ts";
@@ -67,7 +70,7 @@ function openCircle(ink: Ink, at: PlotPoint, palette: Palette): void {
   ink.stroke();
 }
 
-/** Half of it filled: it may be kept or not. */
+/** Half filled: the limit may be kept or not. */
 function half(ink: Ink, [x, y]: PlotPoint, palette: Palette): void {
   circle(ink, [x, y]);
   ink.fillStyle = palette.paper;

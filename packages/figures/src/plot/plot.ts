@@ -1,6 +1,8 @@
-/** What a plot shows, before it has a size or colours: the drawing and the table are both made from it. Data alone, no functions. */
+/**
+ * The content of a plot, without size or colours. The drawing and the table are both made from it. Data alone, no functions.
+ */
 
-/** How a line or a mark looks: tests and what counts by them, what is built in, bounds, the rest. */
+/** Look of a line or a mark: for tests and values by tests, built-in values, bounds, everything else. */
 export type Tone = "own" | "builtIn" | "bound" | "ink";
 
 export interface Axis {
@@ -18,14 +20,14 @@ export interface PlotCurve {
   readonly tone: Tone;
   readonly width: number;
   readonly dash: readonly number[];
-  /** Named where it leaves the picture; absent for one that explains itself. */
+  /** Name, written where the curve leaves the picture; absent for a curve that explains itself. */
   readonly label?: string;
 }
 
 /**
- * A test: where it broke, what it held at least or broke below, or between which loads it broke. Of a sweep: a value by its own draws,
- * its interval, and whether a pair of values keeps a limit, may keep it, or does not. Of draws: a single run. Of layouts:
- * one that no other beats, and one that another beats.
+ * A test: its breaking load, the load that it held or below which it broke, or the loads between which it broke. Of a sweep: a
+ * value by its own draws, its interval, and whether a pair of values keeps a limit, may keep it, or does not. Of draws: a
+ * single run. Of layouts: one that no other beats, and one that another beats.
  */
 export interface Mark {
   readonly kind: "broke" | "atLeast" | "below" | "between" | "keeps" | "open" | "keepsNot" | "run" | "best" | "beaten";
@@ -45,7 +47,7 @@ export interface PlotRule {
 export interface PlotText {
   readonly at: PlotPoint;
   readonly text: string;
-  /** How far it stands off its place; default: just beside it [px]. */
+  /** Distance of the words from their place; default: just beside it [px]. */
   readonly off?: number;
 }
 
@@ -57,10 +59,10 @@ export interface PlotRow {
 
 export interface Plot {
   readonly figure: "fit" | "residuals" | "retention" | "sweep" | "strip" | "frontier";
-  /** The group, the stock or the rig that it is of. */
+  /** The group, the stock or the rig of the plot. */
   readonly of: string;
   readonly title: string;
-  /** How it is to be read, in sentences. */
+  /** Sentences that tell how to read the plot. */
   readonly notes: readonly string[];
   readonly x: Axis;
   readonly y: Axis;

@@ -1,4 +1,4 @@
-/** The legend of the scene for a picture that is kept: how the lines are told apart, and the tension scale. */
+/** The legend of the scene for a picture that is kept: the names of the lines, and the tension scale. */
 
 import { quantity } from "@secondline/words";
 import { sayScene } from "@secondline/words/page/scene";

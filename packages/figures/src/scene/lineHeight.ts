@@ -1,7 +1,7 @@
 import type { Recording } from "@secondline/engine";
 import { createLiveFrame } from "./liveFrame.ts";
 
-/** Where the main line hangs at the beginning of a run, at a distance from anchor A; 0 without a run [m]. */
+/** Height of the main line at the beginning of a run, at a distance from anchor A; 0 without a run [m]. */
 export function lineHeight(recording: Recording | undefined): (x: number) => number {
   if (!recording) return () => 0;
   const { positions, mainNodes } = createLiveFrame(recording);

@@ -1,6 +1,6 @@
 /**
- * The recording at one moment, interpolated between frames into buffers made once per recording. Everything that draws
- * reads from here; nothing in here allocates while time runs.
+ * The recording at one moment, interpolated between frames into buffers made once per recording. All drawing code reads from
+ * it. It allocates nothing while time runs.
  */
 import { type Recording, SIGNALS, type SignalName } from "@secondline/engine";
 import { type FreeEnds, freeEndsOf } from "./shape/freeEnds.ts";
@@ -32,7 +32,7 @@ export interface LiveFrame {
 /** Half of the window over which a force on screen is averaged: the eye cannot read the ringing [s]. */
 const FORCE_WINDOW = 0.004;
 
-/** `gap`: the ground that is drawn, out of which free ends are kept. */
+/** `gap`: the drawn ground; free ends are kept out of it. */
 export function createLiveFrame(recording: Recording, gap?: Gap): LiveFrame {
   const { mainNodes, backupNodes, count, tensions } = recording.frames;
   const live: LiveFrame = {
@@ -63,7 +63,7 @@ export function sampleFrame(live: LiveFrame, time: number): void {
   const before = Math.floor(at);
   const after = Math.min(before + 1, last);
   const share = at - before;
-  blend(frames.positions, before, after, share, live.positions);
+  blendFrames(frames.positions, before, after, share, live.positions);
   blendTensions(frames.tensions, before, after, share, live.tensions);
   for (let k = 0; k < 2; k++) {
     const [a, b] = [frames.ringAt[2 * before + k]!, frames.ringAt[2 * after + k]!];
@@ -90,7 +90,7 @@ function velocity(live: LiveFrame, before: number, after: number): Float64Array 
   return walkerVelocity;
 }
 
-function blend(all: Float32Array, before: number, after: number, share: number, out: Float32Array): void {
+function blendFrames(all: Float32Array, before: number, after: number, share: number, out: Float32Array): void {
   const n = out.length;
   for (let i = 0; i < n; i++) {
     const a = all[before * n + i]!;

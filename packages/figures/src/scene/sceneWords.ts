@@ -1,10 +1,10 @@
-/** What the scene says of a run: made in the words package, shortened where there is no room. */
+/** The words of the scene on a run: made in the words package, shortened where there is no room. */
 import type { Recording, RunEvent } from "@secondline/engine";
 import type { Rig } from "@secondline/rig";
 import type { GaveWay, Outcome } from "@secondline/scenarios";
 import { capital, englishWords as words } from "@secondline/words";
 
-/** What happened, with place, load or speed where there is one; "" for events that nobody needs to see marked. */
+/** An event, with its place, load or speed if it has one; "" for events without a mark. */
 export function eventWords(
   event: RunEvent,
   rig: Rig,
@@ -14,7 +14,7 @@ export function eventWords(
   switch (event.kind) {
     case "cut":
     case "break":
-      // Tapes are made to go and many go at once: their loads would only crowd the picture.
+      // Tapes are made to part, and many part at once. Their loads would only crowd the picture.
       if (event.part === "tape") return { full: capital(short), short: "" };
       return { full: words.placedMoment(rig, event, gaveWay), short: capital(short) };
     case "slip":

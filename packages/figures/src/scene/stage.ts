@@ -1,4 +1,4 @@
-/** What everything in one scene shares: the moment, the gap, the notes. */
+/** Data shared by everything in one scene: the moment, the gap, the notes. */
 
 import type { Recording } from "@secondline/engine";
 import type { Rig } from "@secondline/rig";

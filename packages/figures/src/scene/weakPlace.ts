@@ -1,7 +1,7 @@
-/** Where a run comes nearest to what is required, and how it is named there. */
+/** The place at which a run comes nearest to the required margin, and its name. */
 export interface WeakPlace {
   readonly part: string;
   readonly text: string;
-  /** Of webbing: the place along its natural length from A [-]. */
+  /** For webbing: the place along its natural length from A [-]. */
   readonly share?: number;
 }

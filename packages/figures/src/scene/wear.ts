@@ -1,4 +1,4 @@
-/** What the walker wears: quiet, with the accent on the shirt, so that the eye finds the person first. */
+/** The walker's clothes. Their colours are quiet, with the accent on the shirt, so that the eye finds the person first. */
 import type { Theme } from "../palette.ts";
 
 export const TONES = ["shirt", "trousers", "skin", "hair", "harness", "shoes"] as const;

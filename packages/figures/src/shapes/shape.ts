@@ -8,7 +8,7 @@ import type { Palette } from "../palette.ts";
 export type Paint = keyof Palette | "none" | "transparent" | { readonly pattern: string };
 
 export interface ShapeLook {
-  /** Rules of the page's style sheet for it, by name. */
+  /** Class or classes of the shape in the page's style sheet. */
   readonly styled?: string | readonly string[] | undefined;
   readonly fill?: Paint;
   readonly stroke?: Paint;
@@ -17,7 +17,7 @@ export interface ShapeLook {
   readonly strokeLinecap?: "round";
   readonly strokeLinejoin?: "round";
   readonly opacity?: number;
-  /** Only what lies in this stretch of the drawing is seen, by its name. */
+  /** Name of the stretch of the drawing inside of which the shape is visible. */
   readonly clip?: string | undefined;
   readonly transform?: string;
 }
@@ -37,7 +37,7 @@ export type Shape =
       readonly inside: readonly Shape[];
       /** Shown where the pointer rests on it. */
       readonly title?: string;
-      /** Screen readers pass over it: what it shows is said elsewhere, in words. */
+      /** Screen readers skip the shape, because words elsewhere say the same. */
       readonly unspoken?: boolean;
     });
 

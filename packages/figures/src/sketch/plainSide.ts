@@ -1,4 +1,4 @@
-/** A rig from the side as its document has it: rock, anchors, the straight line between them, heights at the rim. */
+/** A side view of a rig from its document: rock, anchors, the straight line between them, heights at the rim. */
 import { quantity } from "@secondline/words";
 import { circle, group, path, type Shape, text } from "../shapes/shape.ts";
 
@@ -10,7 +10,7 @@ export interface SideSeen {
   readonly points: readonly (readonly [number, number])[];
 }
 
-/** Where metres lie in the drawing [px]. */
+/** Places of metres in the drawing [px]. */
 export interface SideFrame {
   readonly width: number;
   readonly height: number;
@@ -38,7 +38,7 @@ export function plainSide({ span, rise, points }: SideSeen, { width, height, px,
   ];
 }
 
-/** From edge to edge of the drawing, and down out of it. */
+/** The ground from edge to edge of the drawing, and down out of it. */
 function rock(points: SideSeen["points"], { width, height, px, py }: SideFrame): readonly Shape[] {
   const [first, last] = [points[0], points.at(-1)];
   if (!first || !last) return [];

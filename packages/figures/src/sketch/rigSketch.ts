@@ -1,4 +1,4 @@
-/** A rig from the side, not to scale in height, that marks the part being edited. */
+/** A side view of a rig, not to scale in height. It marks the part that is being edited. */
 import { groundHeight, type Rig } from "@secondline/rig";
 import { quantity } from "@secondline/words";
 import { scaleOf } from "../scale.ts";

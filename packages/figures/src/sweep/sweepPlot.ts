@@ -9,21 +9,21 @@ import { roundTicks } from "../roundTicks.ts";
 
 /** Height of the space between the axes [px]. */
 const AXES_HEIGHT = 280;
-/** About so many ticks on an axis [-]. */
+/** Approximate number of ticks on an axis [-]. */
 const TICK_COUNT = 7;
-/** Over and under what is drawn, of its height [-]. */
+/** Room above and below the curves, as a share of their height [-]. */
 const HEADROOM_SHARE = 0.08;
 const LIMIT_DASH = [7, 4];
-/** Beside the outermost of values that stand apart, of a step [-]. */
+/** Room beside the outermost of separate values, as a share of a step [-]. */
 const APART_ROOM = 0.5;
 
-/** Of one knob or of two; `names`: of its numbers, as axes say them. */
+/** Plot of a sweep of one number or of two; `names`: the numbers' names for the axes. */
 export function sweepPlot(rig: Rig, swept: Swept, names: readonly string[]): Plot {
   const [first, second] = swept.knobs;
   return second ? mapPlot(rig, swept, [first!, second], names) : curvePlot(rig, swept, first!, names[0]!);
 }
 
-const common = (rig: Rig, swept: Swept) =>
+const commonWords = (rig: Rig, swept: Swept) =>
   ({ figure: "sweep", of: swept.rigName, title: words.head(rig, swept), strength: "y", height: AXES_HEIGHT }) as const;
 
 function curvePlot(rig: Rig, swept: Swept, knob: Knob, name: string): Plot {
@@ -32,13 +32,13 @@ function curvePlot(rig: Rig, swept: Swept, knob: Knob, name: string): Plot {
   const curve = line ?? [];
   const [x, y] = [knobAxis(knob, name), valueAxis(swept)];
   return {
-    ...common(rig, swept),
+    ...commonWords(rig, swept),
     notes: [words.say(isApart(knob) ? "curve.apart" : "curve.how")],
     x,
     y,
     bands: curve.length > 1 ? [bandOf(curve)] : [],
     curves: [
-      // One that lies far off is told in words.
+      // A limit that lies far off is told in words.
       ...limits
         .filter(({ limit: { value } }) => value >= y.from && value <= y.to)
         .map(
@@ -85,7 +85,7 @@ function curvePlot(rig: Rig, swept: Swept, knob: Knob, name: string): Plot {
   };
 }
 
-/** There and back along the ends of the band. */
+/** The outline runs there and back along the ends of the band. */
 const bandOf = (line: readonly { readonly at: number; readonly low: number; readonly high: number }[]): PlotPoint[] => [
   ...line.map(({ at, low }): PlotPoint => [at, low]),
   ...[...line].reverse().map(({ at, high }): PlotPoint => [at, high]),
@@ -136,7 +136,7 @@ function mapPlot(rig: Rig, swept: Swept, [first, second]: readonly [Knob, Knob],
   const [x, y] = [knobAxis(first, names[0]!), widened(knobAxis(second, names[1]!))];
   const outline = region?.outline ?? [];
   return {
-    ...common(rig, swept),
+    ...commonWords(rig, swept),
     notes: [words.say("map.how")],
     x: widened(x, 0.22),
     y,
@@ -167,7 +167,7 @@ function widened(axis: Axis, after = 0.1): Axis {
 
 type Row = NonNullable<Swept["region"]>["outline"][number];
 
-/** Between two rows of the outline: one for every pair of stretches that touch. */
+/** Areas between two rows of the outline: one for every pair of stretches that touch. */
 const trapezoids = (outline: readonly Row[]): readonly (readonly PlotPoint[])[] =>
   outline.slice(1).flatMap((row, i) => {
     const before = outline[i]!;

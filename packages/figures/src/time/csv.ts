@@ -3,7 +3,7 @@ import { samplesWithin, type TimeRange } from "./plotGrid.ts";
 import { type TraceSet, traceSet } from "./traceSet.ts";
 import { tracesOf } from "./traces.ts";
 
-/** Rows made before the caller is asked back, so that a long run can be written without holding up the page. */
+/** Number of rows made at a time, so that a long run can be written without holding up the page [-]. */
 const ROWS_PER_CHUNK = 2000;
 
 /**

@@ -4,7 +4,7 @@ import { sayTime } from "@secondline/words/page/time";
 import { energySentence } from "./energyBands.ts";
 import { loadedTraces, type PlottedTrace, type Reading, type TraceId, unloadedTraces } from "./traces.ts";
 
-/** What the force plot shows, in a sentence or two, for everyone and above all for those who cannot see it. */
+/** The force plot in a sentence or two, above all for readers who cannot see it. */
 export function forcesSentence(recording: Recording, reading: Reading): string {
   const largest = largestTrace(recording, reading);
   if (!largest) return sayTime("describe.nothingLoadedFor", { seconds: quantity.seconds(recording.duration) });
@@ -19,7 +19,7 @@ export function forcesSentence(recording: Recording, reading: Reading): string {
   return sayTime("describe.leashPeaked", { hardest, load: quantity.load(leash.peaks[reading].force) });
 }
 
-/** The same of the run that is drawn behind this one. */
+/** The same for the run that is drawn behind this one. */
 export function beforeSentence(previous: Recording, reading: Reading): string {
   const largest = largestTrace(previous, reading);
   const pull = largest
@@ -36,16 +36,16 @@ function largestTrace(recording: Recording, reading: Reading): PlottedTrace | nu
 }
 
 /** Traces that together are a whole line. */
-const WHOLES: readonly { readonly name: string; readonly ids: readonly TraceId[] }[] = [
+const WHOLE_LINES: readonly { readonly name: string; readonly ids: readonly TraceId[] }[] = [
   { name: sayTime("describe.mainLine"), ids: ["mainA", "mainB", "ringOnMain"] },
   { name: sayTime("describe.backup"), ids: ["backupA", "backupB", "ringOnBackup"] },
 ];
 
-/** Names what is not drawn because it never carried anything; empty when everything did. */
+/** Names the traces that are not drawn because they never carried a load; empty if all did. */
 export function unloadedSentence(recording: Recording): string {
   let traces = unloadedTraces(recording);
   const names: string[] = [];
-  for (const { name, ids } of WHOLES) {
+  for (const { name, ids } of WHOLE_LINES) {
     const others = traces.filter((trace) => !ids.includes(trace.id));
     if (traces.length - others.length < ids.length) continue;
     traces = others;
@@ -66,7 +66,7 @@ export function cursorSentence(
   return listed([quantity.seconds(time, 3), ...parts]);
 }
 
-/** What the strip shows of a run, in words; `previous`: the run that is drawn behind it. */
+/** The time strip of a run in words; `previous`: the run that is drawn behind it. */
 export function stripSentence(
   shown: "forces" | "energy" | "numbers",
   recording: Recording,

@@ -1,22 +1,22 @@
-/** The band behind a trace: from the least to the largest force that falls of the same what-if have, as the verdict drew them. */
+/** The band behind a trace: from the least to the largest force over the verdict's draws of the same what-if. */
 import type { TraceBand, TraceLine } from "@secondline/scenarios";
 import type { PlottedTrace, TraceId } from "./traces.ts";
 
 type Column = (number | null)[];
 
-const LINES: readonly TraceId[] = ["leash", "mainA", "mainB", "backupA", "backupB"];
+const BANDED_TRACES: readonly TraceId[] = ["leash", "mainA", "mainB", "backupA", "backupB"];
 
-/** The one trace that has a band drawn behind it: the one that is pointed at, else the leash. More of them would cover one another. */
+/** The trace with a band behind it: the trace under the pointer, else the leash. More bands would cover one another. */
 export function bandedTrace(
   shown: readonly PlottedTrace[],
   highlight: TraceId | null,
   band: TraceBand | undefined,
 ): PlottedTrace | undefined {
   const wanted = highlight ?? "leash";
-  return band && LINES.includes(wanted) ? shown.find(({ id }) => id === wanted) : undefined;
+  return band && BANDED_TRACES.includes(wanted) ? shown.find(({ id }) => id === wanted) : undefined;
 }
 
-/** Its lower and its upper edge [N] at times [s]; null where the draws have ended. */
+/** Lower and upper edge of the band [N] at times [s]; null after the end of the draws. */
 export function bandColumns(
   band: TraceBand,
   { id }: Pick<PlottedTrace, "id">,

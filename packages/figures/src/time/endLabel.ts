@@ -7,12 +7,12 @@ export interface EndLabel {
   readonly dash: readonly number[] | null;
   readonly fill?: string;
   readonly width: number;
-  /** Where the trace ends, from the top of the plot area [px]. */
+  /** Height of the trace's end, from the top of the plot area [px]. */
   readonly y: number;
-  /** Who stays when there is no room for all: the greatest. */
+  /** Rank of the label: if there is no room for all, the greatest stay. */
   readonly rank: number;
   readonly valueAt: (time: number) => number | null;
-  /** What a press does, in words; absent: nothing. */
+  /** The effect of a press, in words; absent: none. */
   readonly goTo?: { readonly words: string; readonly time: number };
 }
 

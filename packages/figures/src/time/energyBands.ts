@@ -10,7 +10,7 @@ export type BandKind = "lost" | "stored" | "moving" | "height";
 export interface BandStyle {
   readonly key: string;
   readonly name: string;
-  /** For narrow places, where hatching tells what is lost from what is stretched. */
+  /** Name for narrow places, where hatching tells lost energy from stored energy. */
   readonly shortName: string;
   readonly kind: BandKind;
   readonly colour: keyof Palette;
@@ -37,11 +37,11 @@ const stored = (part: Line | "rest", colour: keyof Palette, entries: Entries): B
   return { key: `stored-${part}`, name, shortName, kind: "stored", colour, entries };
 };
 
-/** The ledger books what the legs put into the rig; taken out counts here like a loss. */
+/** The ledger books the work that the legs put into the rig. Work that they take out counts here like a loss. */
 const signOf = (entry: LedgerEntry): number => (entry === "feet" ? -1 : 1);
 
-/** From the bottom of the stack to its top: what is gone first, what can still fall last. */
-export const BANDS: readonly BandStyle[] = [
+/** Bands from the bottom of the stack to its top: lost energy first, energy of height last. */
+export const ENERGY_BANDS: readonly BandStyle[] = [
   lostIn("leash", "lineLeash", ["lossLeash"]),
   lostIn("main", "lineMain", ["lossMain"]),
   lostIn("backup", "lineBackup", ["lossBackup"]),
@@ -77,26 +77,26 @@ export interface Band extends BandStyle {
   readonly values: Float64Array;
   readonly bottom: Float64Array;
   readonly top: Float64Array;
-  /** The most it ever holds [J]. */
+  /** Largest energy of the band over the run [J]. */
   readonly most: number;
 }
 
 export interface EnergyStack {
   readonly times: Float32Array;
   readonly bands: readonly Band[];
-  /** Bands too thin to be seen at any time; they are in the stack's sum all the same. */
+  /** Bands too thin to be seen at any time; the stack's sum contains them all the same. */
   readonly thin: readonly BandStyle[];
   /** Greatest height of the stack [J]. */
   readonly top: number;
 }
 
-/** A band is drawn when it ever holds this share of the stack [-]. */
+/** A band is drawn if it reaches this share of the stack at any time [-]. */
 const VISIBLE_SHARE = 0.01;
 
 /** Bands stacked over time. Height counts from its least value of the run, so that every band starts at zero. */
 export function energyStack(ledger: EnergyLedger): EnergyStack {
   const count = ledger.times.length;
-  const layers = BANDS.map((style) => ({ style, values: bandValues(ledger, style) }));
+  const layers = ENERGY_BANDS.map((style) => ({ style, values: bandValues(ledger, style) }));
   const total = new Float64Array(count);
   for (const { values } of layers) for (let i = 0; i < count; i++) total[i]! += values[i]!;
   const top = greatest(total);
@@ -120,30 +120,30 @@ function bandValues(ledger: EnergyLedger, style: BandStyle): Float64Array {
     const zero = style.kind === "height" ? least(series) : 0;
     for (let i = 0; i < values.length; i++) values[i]! += signOf(entry) * (series[i]! - zero);
   }
-  // Rounding, or legs that pushed, may leave a band below zero: there is nothing to draw then.
+  // Rounding, or legs that pushed, may leave a band below zero. Then it is not drawn.
   for (let i = 0; i < values.length; i++) values[i] = Math.max(values[i]!, 0);
   return values;
 }
 
-/** Who gave and who took energy between the start of the run and one moment of it. */
+/** Parts that gave and parts that took energy between the start of the run and one moment. */
 export interface EnergyAccount {
   /** [s] */
   readonly time: number;
   /** Total given [J]. */
   readonly released: number;
-  /** Largest first; shares of what was given [-]. */
+  /** Largest first; shares of the energy given [-]. */
   readonly gave: readonly { readonly name: string; readonly share: number }[];
   readonly took: readonly { readonly name: string; readonly share: number }[];
 }
 
-const MOTION = sayTime("energyBands.motion");
-const HOLDERS: readonly { readonly name: string; readonly entries: readonly LedgerEntry[] }[] = [
+const MOTION_NAME = sayTime("energyBands.motion");
+const ENERGY_HOLDERS: readonly { readonly name: string; readonly entries: readonly LedgerEntry[] }[] = [
   { name: sayTime("energyBands.fallsHeight"), entries: ["potential"] },
   { name: sayTime("energyBands.leash"), entries: ["stretchLeash", "lossLeash"] },
   { name: sayTime("energyBands.mainLine"), entries: ["stretchMain", "lossMain"] },
   { name: sayTime("energyBands.backup"), entries: ["stretchBackup", "lossBackup"] },
   { name: sayTime("energyBands.anchorsConnections"), entries: ["stretchOther"] },
-  { name: MOTION, entries: ["kinetic"] },
+  { name: MOTION_NAME, entries: ["kinetic"] },
   { name: sayTime("energyBands.frictionAndContact"), entries: ["lossFriction", "lossContact"] },
   { name: sayTime("energyBands.air.name"), entries: ["lossDrag"] },
   { name: sayTime("energyBands.parting.name"), entries: ["lossParting"] },
@@ -153,7 +153,7 @@ const HOLDERS: readonly { readonly name: string; readonly entries: readonly Ledg
 
 export function energyAccount(ledger: EnergyLedger, time: number): EnergyAccount {
   const at = indexAt(ledger.times, time);
-  const changes = HOLDERS.map(({ name, entries }) => ({
+  const changes = ENERGY_HOLDERS.map(({ name, entries }) => ({
     name,
     change: entries.reduce(
       (sum, entry) => sum + signOf(entry) * (ledger.series[entry][at]! - ledger.series[entry][0]!),
@@ -173,14 +173,14 @@ export function energyAccount(ledger: EnergyLedger, time: number): EnergyAccount
 const LEAST_NAMED_SHARE = 0.03;
 const MOST_NAMED = 4;
 
-/** Where the energy of the fall was at its lowest point, in words. */
+/** The parts that held the energy of the fall at its lowest point, in words. */
 export function energySentence(recording: Recording): string {
   const { time, released, took } = energyAccount(recording.energy, recording.walker.lowestTime);
   if (!(released > 0)) return sayTime("energyBands.noEnergyMoved");
-  const takers = took.filter(({ name }) => name !== MOTION);
+  const takers = took.filter(({ name }) => name !== MOTION_NAME);
   const named = takers.filter(({ share }) => share >= LEAST_NAMED_SHARE).slice(0, MOST_NAMED);
   const rest = takers.filter((taker) => !named.includes(taker)).reduce((sum, { share }) => sum + share, 0);
-  const moving = took.find(({ name }) => name === MOTION)?.share ?? 0;
+  const moving = took.find(({ name }) => name === MOTION_NAME)?.share ?? 0;
   const shares = named.map(({ name, share }, i) =>
     sayTime(i === 0 ? "energyBands.firstShare" : "energyBands.share", { name, percent: quantity.percent(share) }),
   );

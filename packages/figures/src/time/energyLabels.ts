@@ -1,4 +1,4 @@
-/** What is written beside and about the energy over time. */
+/** Words beside the energy over time. */
 import { listed, quantity } from "@secondline/words";
 import type { Palette } from "../palette.ts";
 import type { EndLabel } from "./endLabel.ts";
@@ -41,7 +41,7 @@ export function energyWordsAt(stack: EnergyStack, time: number): string {
   return listed([quantity.seconds(time, 3), ...parts]);
 }
 
-/** The axis speaks kJ, with no more digits than its steps need. */
+/** The axis has kJ, with no more digits than its steps need. */
 export function axisKilojoules(energy: number): string {
   return `${quantity.number(Number((energy / 1000).toFixed(2)))}\u00a0kJ`;
 }

@@ -13,21 +13,21 @@ export interface EventMark {
   readonly label: string;
   /** The whole story, for tooltips and for those who listen. */
   readonly sentence: string;
-  /** What yields first when there is no room: lower goes before higher. */
+  /** Rank of the mark: if there is no room, lower ranks give way first. */
   readonly rank: number;
 }
 
 /** Marks of a run in the order of time. */
 export function eventMarks(recording: Recording, told?: BreaksTold): readonly EventMark[] {
   const falling = endsFalling(recording);
-  return happenings(recording).map((happening, index) => {
+  return eventGroups(recording).map((happening, index) => {
     const [{ time, kind, part }] = happening;
     return {
       key: `${kind}-${part}-${index}`,
       time,
       label: words.moment(happening, falling, told),
       sentence: `${words.momentText(happening, falling, told)}, ${when(happening)}`,
-      rank: part === "tape" ? TAPE_RANK : RANK[kind],
+      rank: part === "tape" ? TAPE_RANK : EVENT_RANKS[kind],
     };
   });
 }
@@ -52,7 +52,7 @@ export function endsFalling(recording: Recording): boolean {
 /** Like events no farther apart than this are told together [s]. */
 const TOGETHER_TIME = 0.1;
 
-function happenings(recording: Recording): readonly Moments[] {
+function eventGroups(recording: Recording): readonly Moments[] {
   const found: RunEvent[][] = [];
   const events = recording.events.filter(({ time }) => time <= recording.duration).sort((a, b) => a.time - b.time);
   for (const event of events) {
@@ -63,7 +63,7 @@ function happenings(recording: Recording): readonly Moments[] {
   return found as unknown as readonly Moments[];
 }
 
-const RANK: Readonly<Record<RunEvent["kind"], number>> = {
+const EVENT_RANKS: Readonly<Record<RunEvent["kind"], number>> = {
   break: 7,
   ground: 7,
   cut: 6,
@@ -78,13 +78,13 @@ const TAPE_RANK = 2;
 
 /** Nearest mark before (−1) or after (1) `time`; null when there is none. */
 export function neighbouringMark(marks: readonly EventMark[], time: number, direction: -1 | 1): EventMark | null {
-  // A clock that was sent to a mark stands on it but for rounding: it must not be found again.
+  // A clock that was sent to a mark stands there but for rounding. The search must not find that mark again.
   const tolerance = 1e-6;
   if (direction > 0) return marks.find((mark) => mark.time > time + tolerance) ?? null;
   return marks.findLast((mark) => mark.time < time - tolerance) ?? null;
 }
 
-/** The stretch in which the fall starts and is caught: what is repeated when somebody asks for the event. */
+/** The stretch in which the fall starts and is caught. It is repeated when somebody asks for the event. */
 export function eventRange(recording: Recording): { readonly from: number; readonly to: number } {
   const timesOf = (...kinds: readonly RunEvent["kind"][]) =>
     recording.events.filter(({ kind }) => kinds.includes(kind)).map(({ time }) => time);

@@ -8,14 +8,14 @@ import { buildPyramid, type Pyramid } from "./pyramid.ts";
 import type { TraceSet } from "./traceSet.ts";
 import type { PlottedTrace, Reading, TraceId } from "./traces.ts";
 
-/** What the reader asked to see. */
+/** The reader's choices of view. */
 export interface ForceView {
   readonly shown: readonly PlottedTrace[];
   readonly reading: Reading;
   /** The raw signal faint behind the filtered one. */
   readonly rawBehind: boolean;
   readonly highlight: TraceId | null;
-  /** Of draws of the same what-if, where there are some. */
+  /** Band of the draws of the same what-if, if there are any. */
   readonly band?: TraceBand | undefined;
 }
 
@@ -41,7 +41,7 @@ function layersOf(view: ForceView, compared: boolean): readonly Layer[] {
 }
 
 const OPACITY = { before: 0.34, behind: 0.3, front: 1 } as const;
-/** Of the traces that are not the highlighted one. */
+/** Opacity of traces that are not highlighted. */
 const FADED_OPACITY = 0.25;
 
 export function forceDrawing(view: ForceView, compared: boolean, palette: Palette): PlotDrawing {
@@ -64,7 +64,7 @@ export function forceDrawing(view: ForceView, compared: boolean, palette: Palett
   };
 }
 
-/** Of the band behind a trace, as two digits of opacity. */
+/** Opacity of the band behind a trace, as two hexadecimal digits. */
 const BAND_TINT = "2b";
 
 /** Least force that the axis goes up to [N]: an unloaded rig is a flat line, not a magnified rounding error. */
@@ -89,7 +89,7 @@ export function forceData(
     const pyramid = set.get(trace.id, reading);
     // The axis does not jump while traces arrive: their peaks are known beforehand.
     if (pyramid === null) top = Math.max(top, trace.peaks[reading].force);
-    const values = valuesOn(grid, pyramid ?? NOTHING_YET, set.recording.rate);
+    const values = valuesOn(grid, pyramid ?? EMPTY_PYRAMID, set.recording.rate);
     for (const value of values) if (value !== null && value > top) top = value;
     return values;
   });
@@ -99,9 +99,9 @@ export function forceData(
   return { columns: [Array.from(grid.times), ...edges, ...columns], top: top * AXIS_OVER_PEAK };
 }
 
-const NOTHING_YET = buildPyramid(new Float32Array());
+const EMPTY_PYRAMID = buildPyramid(new Float32Array());
 
-/** What is ready of a trace; nothing is drawn of it until then, for a few frames. */
+/** The ready data of a trace. For the first few frames there are none, and the trace is not drawn. */
 export function readyPyramid(traces: TraceSet, id: TraceId, reading: Reading): Pyramid {
-  return traces.get(id, reading) ?? NOTHING_YET;
+  return traces.get(id, reading) ?? EMPTY_PYRAMID;
 }

@@ -63,7 +63,7 @@ export function forceLabels(
   });
 }
 
-/** The axis speaks kN, with no more digits than its steps need. */
+/** The axis has kN, with no more digits than its steps need. */
 export function axisKilonewtons(force: number): string {
   return `${quantity.number(Number((force / 1000).toFixed(2)))}\u00a0kN`;
 }

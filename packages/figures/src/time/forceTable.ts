@@ -1,4 +1,4 @@
-/** The forces as numbers: what a range holds, and the samples behind the plot, cell by cell. */
+/** The forces as numbers: a summary of a range, and the samples behind the plot, cell by cell. */
 import { capital, quantity } from "@secondline/words";
 import { sayTime } from "@secondline/words/page/time";
 import type { TimeRange } from "./plotGrid.ts";
@@ -20,7 +20,7 @@ export interface ForceTable {
 const cell = (force: number | null | undefined) => (force == null ? "–" : quantity.loadIn(force));
 const difference = (force: number) => `${force > 0 ? "+" : ""}${quantity.kilonewtons(force, "nearest")}`;
 
-/** What each trace did in the range; `read`: which samples, in words. `measure`: the second cursor [s]; null: none. */
+/** Summary of each trace in the range; `read`: which samples, in words. `measure`: the second cursor [s]; null: none. */
 export function rangeTable(
   columns: readonly ForceColumn[],
   {
@@ -71,7 +71,7 @@ export function rangeTable(
   });
 }
 
-/** More rows than this nobody reads; a file of the range has every sample. */
+/** Most rows of the table: nobody reads more, and a file of the range has every sample [-]. */
 const MOST_ROWS = 100;
 
 /** The samples of the range, or the largest of each interval where there are too many. */

@@ -6,7 +6,7 @@ import type { ForceView } from "./forceDrawing.ts";
 /** An entry of the list; "rule" parts events from peaks. */
 export type GoToEntry = { readonly label: string; readonly detail?: string; readonly onSelect: () => void } | "rule";
 
-/** Every event and every peak by name, for those who would rather not aim at a mark. */
+/** Every event and every peak by name, for readers who would rather not aim at a mark. */
 export function goToEntries(
   view: ForceView,
   marks: readonly EventMark[],

@@ -1,7 +1,7 @@
-/** Where labels go so that none covers another. Pure geometry in pixels. */
+/** Places of labels so that none covers another. Pure geometry in pixels. */
 
 export interface Wish {
-  /** Where the label would be centred [px]. */
+  /** Wanted centre of the label [px]. */
   readonly at: number;
   /** Extent along the axis [px]. */
   readonly size: number;
@@ -37,7 +37,7 @@ export function spreadLabels(wishes: readonly Wish[], low: number, high: number)
 interface Cluster {
   members: number[];
   size: number;
-  /** Mean of the tops that the members ask of the cluster. */
+  /** Mean of the tops that the members want for the cluster. */
   wish: number;
 }
 
@@ -61,7 +61,7 @@ function mergeBack(clusters: Cluster[], low: number, high: number): void {
 }
 
 export interface Flag extends Wish {
-  /** Who keeps the place when two want it. */
+  /** Rank: if two labels want a place, the higher one keeps it. */
   readonly rank: number;
 }
 

@@ -1,4 +1,4 @@
-/** How a layout's trace is told from the others': colour and pattern, the same wherever it is named. */
+/** The look of a layout's trace: colour and pattern, the same wherever the layout is named. */
 import type { Palette } from "../palette.ts";
 
 export interface LayoutLook {

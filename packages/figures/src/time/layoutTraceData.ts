@@ -7,7 +7,7 @@ import type { Pyramid } from "./pyramid.ts";
 import { traceSet } from "./traceSet.ts";
 import { loadedTraces, type TraceId } from "./traces.ts";
 
-/** Traces that layouts can be compared in, in the order of the load's way. */
+/** Traces by which layouts can be compared, in the order of the load's way. */
 export const COMPARED = [
   { id: "leash", label: sayLayouts("layoutTraceData.leashYourHarness") },
   { id: "mainA", label: sayLayouts("layoutTraceData.mainLineA") },

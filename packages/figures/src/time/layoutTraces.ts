@@ -1,4 +1,4 @@
-/** One force of several runs over time on one axis: what is drawn, and what is told of it. */
+/** One force of several runs over time on one axis: the drawing and its words. */
 import type { Recording } from "@secondline/engine";
 import { listed, quantity } from "@secondline/words";
 import { sayLayouts } from "@secondline/words/page/layouts";
@@ -11,7 +11,7 @@ import { type Gutter, type PlotFrame, plotFrame, yOf } from "./plotFrame.ts";
 import type { Probe } from "./probe.ts";
 import { forceAt } from "./traceSet.ts";
 
-/** How the trace of a run is called and drawn. */
+/** Name and look of the trace of a run. */
 export interface TraceLook {
   readonly name: string;
   readonly look: LayoutLook;
@@ -39,7 +39,7 @@ export const layoutDrawing = (recordings: Runs, looks: readonly TraceLook[], pal
   bands: [],
 });
 
-/** Of the runs in which that part pulls. */
+/** Traces of the runs in which the part pulls. */
 export function layoutProbes(
   recordings: Runs,
   trace: ComparedId,
@@ -73,7 +73,7 @@ export const layoutLabels = (
     valueAt,
   }));
 
-/** What the cursor stands on: "1.20 s. Leash: A 3.1 kN and B 2.8 kN". */
+/** The values at the cursor: "1.20 s. Leash: A 3.1 kN and B 2.8 kN". */
 export function layoutsAt(probes: readonly LayoutProbe[], trace: string, time: number): string {
   const loads = probes.flatMap(({ name, valueAt }) => {
     const value = valueAt(time);

@@ -9,9 +9,9 @@ export interface PeakMark {
   readonly time: number;
   readonly text: string;
   readonly colour: string;
-  /** Words wanted however low it is: the trace is pointed out. */
+  /** The trace is highlighted, so its peak has words however low it is. */
   readonly pointedOut: boolean;
-  /** Another trace is pointed out. */
+  /** Another trace is highlighted. */
   readonly faded: boolean;
 }
 
@@ -53,7 +53,7 @@ export function wordedPeaks(
 /** How near to a mark a press counts as that mark [px]. */
 const PRESS_REACH = 12;
 
-/** Time of the peak that a press at (x, y) means; null when it is on none [s]. */
+/** Time of the peak at which a press at (x, y) aims; null if there is none near [s]. */
 export function peakUnder(peaks: readonly PeakMark[], x: number, y: number): number | null {
   let best: { time: number; distance: number } | null = null;
   for (const peak of peaks) {

@@ -1,4 +1,4 @@
-/** What a plot over time draws, as data: series and bands change seldom, data with every zoom. */
+/** The drawing of a plot over time, as data: series and bands change seldom, data change with every zoom. */
 
 export interface PlotSeries {
   readonly stroke: string;

@@ -6,7 +6,7 @@ const AXIS_HEIGHT = 24;
 const HEADROOM = 6;
 const LANE_HEIGHT = 24;
 
-/** Where things lie in a plot's figure [px]; `left` and `top` are the plot area's, `lanes` hold the words of events. */
+/** Places in a plot's figure [px]; `left` and `top` are the plot area's, `lanes` hold the words of events. */
 export interface PlotFrame {
   readonly figureWidth: number;
   readonly figureHeight: number;

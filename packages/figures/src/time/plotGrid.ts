@@ -19,7 +19,7 @@ export interface PlotGrid {
   readonly times: Float64Array;
 }
 
-/** Up to this many samples per column are drawn one by one: more of them would fall on the same pixels anyway. */
+/** Up to this many samples per column are drawn one by one; more would fall on the same pixels anyway [-]. */
 const EXACT_PER_COLUMN = 3;
 
 /** Grid for `count` samples at `rate` [1/s] over `range`, about one column to a pixel; reaches one sample beyond. */
@@ -54,7 +54,7 @@ export function samplesWithin(rate: number, count: number, range: TimeRange): { 
   return { first, end };
 }
 
-/** A time that is a sample's but for rounding counts as that sample's [samples]. */
+/** A time this near to a sample's counts as that sample's [samples]. */
 const ROUNDING_SAMPLES = 1e-6;
 
 /** Values of a trace, of the grid's rate or another, on the grid; null where the trace has ended. */

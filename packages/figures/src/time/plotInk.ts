@@ -1,4 +1,4 @@
-/** Axes, grid, events and names of a plot for a picture that is kept: what canvas and elements show on the screen. */
+/** Axes, grid, events and names of a plot for a picture that is kept. On the screen canvas and elements show them. */
 
 import { quantity } from "@secondline/words";
 import { type Ink, SANS } from "../ink/ink.ts";
@@ -45,7 +45,7 @@ export function drawAxes({ ink, frame, palette, range, top }: PlotSheet, words: 
   ink.textAlign = "left";
 }
 
-/** What happened, in words above the plot, with a hairline down to its moment. */
+/** Events in words above the plot, with a hairline down to their moment. */
 export function drawEvents({ ink, frame, palette, range }: PlotSheet, marks: readonly EventMark[]): void {
   const seen = marks.filter(({ time }) => time >= range.from && time <= range.to);
   ink.font = PLOT_FONT;
@@ -88,7 +88,7 @@ export function drawCursor({ ink, frame, palette, range }: PlotSheet, time: numb
   ink.textAlign = "left";
 }
 
-/** Names at the right ends, each with `told` it. */
+/** Names at the right ends, each with the number that `told` gives. */
 export function drawNames(
   { ink, frame, palette }: PlotSheet,
   labels: readonly EndLabel[],

@@ -55,32 +55,32 @@ export function extremes(pyramid: Pyramid, from: number, to: number): Extremes {
   const found: Extremes = { minAt: -1, maxAt: -1 };
   let low = Math.max(0, from);
   let high = Math.min(samples.length, to);
-  // Ragged ends are taken at the present level; what lies between them is whole blocks of the next one.
+  // Ragged ends are taken at the present level; between them lie whole blocks of the next one.
   for (let level = -1; low < high; level++) {
     const last = level + 1 >= levels.length;
-    while (low < high && (last || low % BRANCHING !== 0)) take(pyramid, level, low++, found);
-    while (low < high && high % BRANCHING !== 0) take(pyramid, level, --high, found);
+    while (low < high && (last || low % BRANCHING !== 0)) takeBlock(pyramid, level, low++, found);
+    while (low < high && high % BRANCHING !== 0) takeBlock(pyramid, level, --high, found);
     low /= BRANCHING;
     high /= BRANCHING;
   }
   return found;
 }
 
-function take(pyramid: Pyramid, level: number, block: number, found: Extremes): void {
+function takeBlock(pyramid: Pyramid, level: number, block: number, found: Extremes): void {
   const { samples, levels } = pyramid;
   const minAt = level < 0 ? block : levels[level]!.minAt[block]!;
   const maxAt = level < 0 ? block : levels[level]!.maxAt[block]!;
   const least = samples[minAt]!;
   const greatest = samples[maxAt]!;
-  if (found.minAt < 0 ? !Number.isNaN(least) : beats(samples[found.minAt]! - least, minAt, found.minAt)) {
+  if (found.minAt < 0 ? !Number.isNaN(least) : isBetter(samples[found.minAt]! - least, minAt, found.minAt)) {
     found.minAt = minAt;
   }
-  if (found.maxAt < 0 ? !Number.isNaN(greatest) : beats(greatest - samples[found.maxAt]!, maxAt, found.maxAt)) {
+  if (found.maxAt < 0 ? !Number.isNaN(greatest) : isBetter(greatest - samples[found.maxAt]!, maxAt, found.maxAt)) {
     found.maxAt = maxAt;
   }
 }
 
-/** Blocks are visited out of order, so that among equals the earlier sample has to be asked for. */
-function beats(gain: number, at: number, foundAt: number): boolean {
+/** Blocks are visited out of order, so among equal values the earlier sample must be chosen here. */
+function isBetter(gain: number, at: number, foundAt: number): boolean {
   return gain > 0 || (gain === 0 && at < foundAt);
 }

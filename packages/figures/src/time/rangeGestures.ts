@@ -1,4 +1,4 @@
-/** What a turn of the wheel and two fingers make of a visible range, whatever lies along its axis. */
+/** Changes of a visible range by a turn of the wheel and by two fingers, whatever the axis shows. */
 import type { TimeRange } from "./plotGrid.ts";
 import { panned, zoomed } from "./visibleRange.ts";
 
@@ -32,7 +32,7 @@ export function wheeled(wheel: Wheel, x: number, drawn: DrawnRange): TimeRange |
   return pans ? panned(range, (sideways / width) * (range.to - range.from), whole) : undefined;
 }
 
-/** One finger goes from `before` to `at` while another rests at `other` [px]: what lies between them stays under them. */
+/** One finger goes from `before` to `at` while another rests at `other` [px]. The points under the fingers stay under them. */
 export function pinched(before: number, at: number, other: number, drawn: DrawnRange): TimeRange {
   const { range, width, whole } = drawn;
   const apart = (x: number) => Math.max(Math.abs(x - other), LEAST_FINGER_DISTANCE);
@@ -41,12 +41,12 @@ export function pinched(before: number, at: number, other: number, drawn: DrawnR
   return panned(zoomed(range, apart(at) / apart(before), middle, whole), shift, whole);
 }
 
-/** What a hand on a drawing can reach; asked anew at every move. */
+/** The range and the width that a gesture changes, read anew at every move. */
 export interface RangeTarget extends DrawnRange {
   readonly onRange: (range: TimeRange) => void;
 }
 
-/** A hand on a drawing along an axis: a drag on empty paper pans, two fingers zoom. Places are those along the axis [px]. */
+/** Gestures on a drawing along an axis: a drag on empty paper pans, two fingers zoom. Places are along the axis [px]. */
 export class RangeHand {
   readonly #target: () => RangeTarget;
   readonly #fingers = new Map<number, number>();
@@ -56,14 +56,14 @@ export class RangeHand {
     this.#target = target;
   }
 
-  /** True where the drag that begins moves the drawing. `onPaper`: nothing lies there that moves by itself. */
+  /** True if the drag moves the drawing. `onPaper`: the drag begins on empty paper, not on a thing that can be moved. */
   down(finger: number, x: number, onPaper: boolean): boolean {
     this.#fingers.set(finger, x);
     this.#drag = this.#fingers.size === 1 && onPaper ? { x, from: this.#target() } : undefined;
     return this.#drag !== undefined;
   }
 
-  /** True where two fingers move: then nothing in the drawing is moved by them. */
+  /** True while two fingers move: then they move nothing in the drawing. */
   move(finger: number, x: number): boolean {
     const before = this.#fingers.get(finger);
     if (before === undefined) return false;

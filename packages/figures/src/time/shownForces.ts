@@ -1,4 +1,4 @@
-/** Which forces are drawn and how: what a reader chose, else what is drawn at first. */
+/** Which forces are drawn and how: the reader's choice, else the default. */
 import type { Recording } from "@secondline/engine";
 import type { TraceBand } from "@secondline/scenarios";
 import type { Palette } from "../palette.ts";
@@ -16,7 +16,7 @@ export interface ForceChoice {
   readonly drawn: DrawnSamples;
   /** Key of the trace that is pointed at. */
   readonly highlight: string | null;
-  /** Of draws of the same what-if, behind its traces. */
+  /** Band of draws of the same what-if, behind its traces. */
   readonly band: TraceBand | undefined;
 }
 
@@ -32,7 +32,7 @@ export function forceView(recording: Recording, { wishes, drawn, highlight, band
   };
 }
 
-/** The forces under the cursor, by the names of their traces; those that are not ready yet are nothing. */
+/** The forces under the cursor, by the names of their traces; forces that are not ready yet are null. */
 export const forceProbes = (
   traces: TraceSet,
   { shown, reading }: ForceView,

@@ -1,7 +1,7 @@
 import { samplesWithin, type TimeRange } from "./plotGrid.ts";
 import { extremes, type Pyramid } from "./pyramid.ts";
 
-/** What a trace did within a range: forces [N], times [s]. */
+/** Summary of a trace within a range: forces [N], times [s]. */
 export interface RangeStatistics {
   readonly max: number;
   readonly maxTime: number;
@@ -10,7 +10,10 @@ export interface RangeStatistics {
   readonly mean: number;
 }
 
-/** Over the samples within the range; null when it holds none (the trace ended before it, or it lies between two samples). */
+/**
+ * Summary over the samples within the range; null if it holds none (the trace ended before, or the range lies between two
+ * samples).
+ */
 export function rangeStatistics(pyramid: Pyramid, rate: number, range: TimeRange): RangeStatistics | null {
   const { samples } = pyramid;
   const { first, end } = samplesWithin(rate, samples.length, range);

@@ -1,7 +1,7 @@
-/** Where the words around a plot over time go: room for the names at its right end, flags over it, names beside their traces. */
+/** Places of the words around a plot over time: the names at its right end, flags over it, names beside their traces. */
 import type { Recording } from "@secondline/engine";
 import { type EndLabel, keptLabels } from "./endLabel.ts";
-import { BANDS } from "./energyBands.ts";
+import { ENERGY_BANDS } from "./energyBands.ts";
 import type { EventMark } from "./eventMarks.ts";
 import { flagLanes, spreadLabels } from "./labelLayout.ts";
 import { type Gutter, type PlotFrame, xOf } from "./plotFrame.ts";
@@ -13,12 +13,12 @@ type Measure = (text: string) => number;
 
 const FORCE_NAMES: Gutter = { wide: 184, compact: 108 };
 const ENERGY_NAMES: Gutter = { wide: 216, compact: 142 };
-/** Beside a name: its leader, its sample and its value [px]. */
+/** Room beside a name for its leader, its sample and its value [px]. */
 const WIDTH_BESIDE_NAME: Gutter = { wide: 104, compact: 52 };
 
 /** Room for the names, more of it where a language has longer ones. */
 export function stripGutter(of: "forces" | "energy", recording: Recording, widthOf: Measure): Gutter {
-  const [least, named] = of === "energy" ? [ENERGY_NAMES, BANDS] : [FORCE_NAMES, tracesOf(recording)];
+  const [least, named] = of === "energy" ? [ENERGY_NAMES, ENERGY_BANDS] : [FORCE_NAMES, tracesOf(recording)];
   const widest = (names: readonly string[]) => Math.max(...names.map(widthOf));
   return {
     wide: Math.max(least.wide, WIDTH_BESIDE_NAME.wide + widest(named.map(({ name }) => name))),
@@ -34,11 +34,11 @@ export interface LaidFlag {
   readonly x: number;
   /** Upper end of the hairline down to its moment [px]. */
   readonly lineTop: number;
-  /** Where its words stand; null: they have no room. */
+  /** Place of the words; null: they have no room. */
   readonly words: { readonly left: number; readonly top: number; readonly side: "left" | "right" } | null;
 }
 
-/** Flags of what happened in sight. */
+/** Flags of the events in sight. */
 export function laidFlags(
   marks: readonly EventMark[],
   range: TimeRange,
@@ -77,7 +77,7 @@ export interface LaidNames {
   readonly names: readonly { readonly label: EndLabel; readonly centre: number }[];
 }
 
-/** Names beside the ends of their traces, none over another; the greatest where there is no room for all. */
+/** Names beside the ends of their traces, none over another; only the greatest if there is no room for all. */
 export function laidNames(all: readonly EndLabel[], frame: PlotFrame, compact: boolean): LaidNames {
   const kind = compact ? "compact" : "wide";
   const size = LABEL_HEIGHT[kind];

@@ -23,12 +23,12 @@ import { shownAtFirst, tracesOf } from "./traces.ts";
 export interface PlotRequest {
   readonly recording: Recording;
   readonly previous: Recording | undefined;
-  /** What gave way in the run, as its outcome names it. */
+  /** Parts that gave way in the run, as its outcome names them. */
   readonly told?: BreaksTold | undefined;
   readonly range: TimeRange;
-  /** Where the cursor stands [s]. */
+  /** Time of the cursor [s]. */
   readonly time: number;
-  /** Null: the energy instead of forces. */
+  /** Null: the picture shows the energy instead of forces. */
   readonly forces: ForceView | null;
 }
 
@@ -37,7 +37,7 @@ interface Size {
   readonly height: number;
 }
 const PLOT_SIZE: Size = { width: 1040, height: 400 };
-/** Points of a trace: more than a page prints. */
+/** Number of points of a trace: more than a page prints [-]. */
 const TRACE_COLUMNS = 1600;
 
 export function timePicture(request: PlotRequest, palette: Palette, size: Size = PLOT_SIZE): PictureBody {
@@ -177,7 +177,10 @@ function thinned(columns: readonly Column[]): readonly Column[] {
   return columns.map((column) => Array.from(column).filter((_, i, every) => i % step === 0 || i === every.length - 1));
 }
 
-/** Lost is hatched, moving dotted, stored plain, height bare: told apart in black and white as well. */
+/**
+ * Lost energy is hatched, energy of motion dotted, stored energy plain, height bare: a reader can tell them apart in black and
+ * white.
+ */
 function fillBand({ ink, frame }: PlotSheet, { kind }: Band, colour: string): void {
   ink.fillStyle = `${colour}${kind === "height" ? "14" : kind === "stored" ? "38" : "40"}`;
   ink.fill();

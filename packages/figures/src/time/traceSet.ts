@@ -9,7 +9,7 @@ export interface TraceSet {
   readonly ids: ReadonlySet<TraceId>;
   /** Null until it is ready, and for a trace that this run does not have. */
   readonly get: (id: TraceId, reading: Reading) => Pyramid | null;
-  /** Makes it now if need be; a few milliseconds for a trace of a few seconds. */
+  /** Makes the pyramid now if need be; this takes a few milliseconds for a trace of a few seconds. */
   readonly require: (id: TraceId, reading: Reading) => Pyramid;
   /** Number of pyramids that are ready; a snapshot that changes with every one. */
   readonly ready: () => number;
@@ -78,7 +78,7 @@ function createTraceSet(recording: Recording): TraceSet {
   }
 }
 
-/** A run that ends with an event, such as the ground, ends some samples after its last one: at most so much [s]. */
+/** A run that ends with an event, such as the ground, ends some samples after its last one: by at most this time [s]. */
 const LAST_STEP = 0.004;
 
 /** Force at `time`, between samples on the straight line that is drawn between them [N]; null after the run's end. */

@@ -7,7 +7,10 @@ export type Reading = "filtered" | "raw";
 
 export type TraceId = SignalName | `connection ${number}`;
 
-/** How a trace is named and drawn. Colour says which part it is, pattern where on it, or which of several. */
+/**
+ * Name and look of a trace. The colour tells the part; the pattern tells the place on the part, or which of several parts it
+ * is.
+ */
 export interface TraceStyle {
   readonly id: TraceId;
   /** At the end of the trace: "main at A". */
@@ -55,16 +58,16 @@ const SIGNAL_STYLES: Readonly<Record<SignalName, TraceStyle>> = {
 
 function signalStyle(id: SignalName, colour: keyof Palette, dash: readonly number[]): TraceStyle {
   const names = [sayTime(`trace.${id}.name`), sayTime(`trace.${id}.inWords`), sayTime(`trace.${id}.short`)] as const;
-  return style(id, names, colour, dash);
+  return traceStyle(id, names, colour, dash);
 }
 
-function style(
+function traceStyle(
   id: TraceId,
   [name, inWords, shortName]: readonly [string, string, string],
   colour: keyof Palette,
   dash: readonly number[],
 ): TraceStyle {
-  // The leash is what the walker feels: it is the strongest line.
+  // The walker feels the leash, so it is the strongest line.
   return { id, name, inWords, shortName, colour, width: id === "leash" ? 2.25 : 1.75, dash };
 }
 
@@ -85,7 +88,7 @@ function signalTraces(recording: Recording): readonly PlottedTrace[] {
   });
 }
 
-/** Tapes part at little load, in crowds: they are told of as events and have no trace. */
+/** Tapes part at little load, many at once. They are told as events and have no trace. */
 function connectionTraces(recording: Recording): readonly PlottedTrace[] {
   const connections = recording.connections.filter(({ tape }) => !tape);
   return connections.flatMap(({ force, peak, time }, i) => {
@@ -95,7 +98,12 @@ function connectionTraces(recording: Recording): readonly PlottedTrace[] {
         ? sayTime(`connectionTrace.many.${form}`, { number: i + 1 })
         : sayTime(`connectionTrace.one.${form}`);
     const names = [said("name"), said("inWords"), said("short")] as const;
-    const look = style(`connection ${i + 1}`, names, "lineConnection", [FULL_LINE, LONG_DASH, DOTS, DASH_DOT][i % 4]!);
+    const look = traceStyle(
+      `connection ${i + 1}`,
+      names,
+      "lineConnection",
+      [FULL_LINE, LONG_DASH, DOTS, DASH_DOT][i % 4]!,
+    );
     const read = { force: peak, time };
     return [{ ...look, samples: force, readAlready: true, peaks: { raw: read, filtered: read } }];
   });
@@ -112,7 +120,7 @@ export function unloadedTraces(recording: Recording): readonly PlottedTrace[] {
   return tracesOf(recording).filter(({ peaks }) => !(peaks.raw.force >= UNLOADED_FORCE));
 }
 
-/** More connections than these, the hardest pulled, are there to be asked for. */
+/** Number of connections drawn at first, the hardest pulled; the reader can choose more [-]. */
 const CONNECTIONS_AT_FIRST = 2;
 
 /** Traces drawn until the reader chooses: the ring's pull on a line hardly differs from the leash's. */

@@ -8,7 +8,7 @@ export type TypedRange =
   | { readonly ok: true; readonly range: TimeRange }
   | { readonly ok: false; readonly message: string };
 
-/** `range` with one end as typed, in seconds, with or without the unit; or what is wrong with it. */
+/** `range` with one end as typed, in seconds, with or without the unit; or the fault of the text. */
 export function typedRange(range: TimeRange, end: RangeEnd, text: string, duration: number): TypedRange {
   const time = secondsIn(text);
   if (time === null) return { ok: false, message: sayTime("typedRange.noTime", { text }) };

@@ -1,4 +1,4 @@
-/** The webbing flat on the table from its marked end: metres, the loaded span, and all that is on it on a day. */
+/** The webbing flat on the table from its marked end: metres, the loaded span, and its marks on a day. */
 import type { WebbingState } from "@secondline/strength";
 import { sayWear } from "@secondline/words/page/wear";
 import { roundTicks } from "../roundTicks.ts";
@@ -15,7 +15,7 @@ const RIBBON_THICKNESS = 20;
 const LEAST_MARK_WIDTH = 4;
 /** From a mark of this width on its pattern can be told [px]. */
 const PATTERN_WIDTH = 8;
-/** The shade of what is not loaded begins so far down [px]. */
+/** Upper end of the shade over unloaded webbing [px]. */
 const SHADE_TOP = 36;
 
 export interface AlongPaper {
@@ -43,7 +43,7 @@ function grid({ x, bottom, width }: AlongPaper): Shape {
   ]);
 }
 
-/** What does not lie in the loaded span is shaded; the span's ends run through all lanes, or are told at the edge. */
+/** Webbing outside of the loaded span is shaded. The span's ends run through all lanes, or are named at the edge. */
 function span({ x, state: { placement, to }, bottom }: AlongPaper): readonly Shape[] {
   if (!placement) return [];
   const shade = (from: number, end: number) =>
@@ -115,7 +115,7 @@ function markKind(kind: WebbingState["marks"][number]["kind"]): MarkKind {
   return kind === "stitching" ? "sewn" : "damage";
 }
 
-/** The whole webbing, small, with its loaded span: what a window in it shows is `sight`, from and to [px]. */
+/** The whole webbing, small, with its loaded span. A window shows the stretch `sight`, from and to [px]. */
 export function overview(state: WebbingState, x: Scale): Shape {
   const { placement, from, to } = state;
   const webbing = { x: x.px(from), y: 9, width: x.px(to) - x.px(from), height: 6 };

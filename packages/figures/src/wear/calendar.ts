@@ -1,4 +1,6 @@
-/** The calendar of a webbing or part: months, when it hung, what was written down on which day, and until when it may hang. */
+/**
+ * The calendar of a webbing or part: months, the times during which it hung, the entries on their days, and the take-down date.
+ */
 import { sayWear } from "@secondline/words/page/wear";
 import type { Scale } from "../scale.ts";
 import { circle, group, path, rect, type Shape, text, unspoken } from "../shapes/shape.ts";
@@ -8,7 +10,7 @@ import { bandLabel, stayBar } from "./calendarLabels.ts";
 export const HEAD_HEIGHT = 34;
 export const STAY_HEIGHT = 22;
 
-/** A border of months; of a `year` the first. */
+/** A border of months; `year`: the first of a year. */
 export interface CalendarTick {
   readonly day: number;
   readonly label: string;
@@ -29,7 +31,7 @@ export const calendarPaper = (ticks: readonly CalendarTick[], x: Scale, bottom: 
     path(`M${x.px(x.from)} ${bottom}H${x.px(x.to)}`, { styled: "axis" }),
   ]);
 
-/** A time during which it hung, from day to day; undefined: it hangs still. `title`: with its dates. */
+/** A time during which the webbing or part hung, from day to day; undefined: it still hangs. `title`: with its dates. */
 export interface CalendarStay {
   readonly from: number;
   readonly to: number | undefined;
@@ -37,7 +39,7 @@ export interface CalendarStay {
   readonly title: string;
 }
 
-/** When it hung, as bars. */
+/** The times during which it hung, as bars. */
 export function calendarStays(stays: readonly CalendarStay[], x: Scale, today: number, wide: boolean): Shape {
   const bars = stays.map((stay) => {
     const bar = stayBar(stay, x, today);
@@ -116,7 +118,7 @@ const EVENT_SHAPES: Readonly<Record<string, string>> = {
   replaced: "M-5-1a5 5 0 0 1 9-2M5 1a5 5 0 0 1-9 2M4-6v3H1M-4 6V3h3",
 };
 
-/** An entry on its day, with room to be taken hold of; `chosen`: it is being looked at. */
+/** An entry on its day, with room for a pointer; `chosen`: the reader is looking at it. */
 export const entryMark = (event: string, x: number, y: number, chosen: boolean): readonly Shape[] => [
   circle(x, y, 14, { fill: "transparent" }),
   unspoken(

@@ -4,7 +4,7 @@ import type { Scale } from "../scale.ts";
 /** Widths of a letter of a bar's and of a mark's label [px]. */
 const LETTER_WIDTH = 6.3;
 const WIDE_LETTER_WIDTH = 6.5;
-/** A bar with room for no more letters than these bears none. */
+/** A bar with room for no more letters than this has no label [letters]. */
 const LEAST_LETTERS = 5;
 
 export interface StayBar {
@@ -15,7 +15,7 @@ export interface StayBar {
   readonly label: string | undefined;
 }
 
-/** A time during which something hung, from day to day; one that goes on ends `today` [px]. */
+/** A time during which a webbing or part hung, from day to day; a time that goes on ends `today` [px]. */
 export function stayBar(
   stay: { readonly from: number; readonly to: number | undefined; readonly label: string },
   x: Scale,
@@ -34,9 +34,9 @@ export function stayBar(
 }
 
 export interface BandLabel {
-  /** Where the band begins [px]. */
+  /** Start of the band [px]. */
   readonly at: number;
-  /** Its words stand before it, for there is no room behind it. */
+  /** The words stand before the band, because there is no room behind it. */
   readonly before: boolean;
   /** Not over the bars of the past. */
   readonly fits: boolean;

@@ -1,9 +1,9 @@
-/** Bars of what lies on a webbing, lane by lane: what is seen of each, and what a hand can take hold of. */
+/** Bars of the marks on a webbing, lane by lane: the visible shape of each, and the area that a pointer can take hold of. */
 import type { Scale } from "../scale.ts";
 import { path, rect, type Shape, text } from "../shapes/shape.ts";
 import { KIND_COLOUR, type MarkKind } from "./patterns.ts";
 
-/** A thinner bar, or end of one, could not be hit [px]. */
+/** Least width of a bar, or of its end, that a pointer can hit [px]. */
 const LEAST_HIT_WIDTH = 24;
 const PATTERN_WIDTH = 8;
 
@@ -12,7 +12,7 @@ export interface LaneBar {
   readonly item: { readonly kind: MarkKind; readonly label: string; readonly later: boolean };
   readonly left: number;
   readonly width: number;
-  /** How far it goes on out of sight. */
+  /** Length of the bar out of sight. */
   readonly beyond: { readonly left: number; readonly right: number };
   readonly label: { readonly x: number; readonly anchor: "start" | "middle" | "end" };
 }
@@ -44,7 +44,7 @@ export function laneBar({ item, left, width, beyond, label }: LaneBar, y: number
   ];
 }
 
-/** The end of a bar, to be drawn out. */
+/** The end of a bar, which a pointer can draw out. */
 export const laneEnd = (at: number, y: number, height: number): readonly Shape[] => [
   rect({ x: at - LEAST_HIT_WIDTH / 2, y: y - 3, width: LEAST_HIT_WIDTH, height: height + 6 }, { fill: "transparent" }),
   rect({ x: at - 6, y: y - 5, width: 12, height: height + 10 }, { rx: 4, styled: "focus" }),

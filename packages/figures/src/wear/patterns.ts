@@ -1,4 +1,4 @@
-/** What the kinds of marks on a webbing look like. Each has a pattern of its own, so that it can be told without colour. */
+/** The looks of the kinds of marks on a webbing. Each has a pattern of its own, so that a reader can tell it without colour. */
 import type { Palette } from "../palette.ts";
 import type { Tile } from "../shapes/shape.ts";
 

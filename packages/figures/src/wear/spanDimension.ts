@@ -1,4 +1,4 @@
-/** The length of the loaded span over its middle, as on a plan; an end that is out of sight is named at the edge that it lies beyond. */
+/** The length of the loaded span over its middle, as on a plan; an end out of sight is named at the nearer edge. */
 import type { WebbingState } from "@secondline/strength";
 import { formatLength } from "@secondline/words/formats";
 import { sayWear } from "@secondline/words/page/wear";

@@ -1,4 +1,4 @@
-/** Strength along a webbing as a step curve, and what of it lies below what is needed. */
+/** Strength along a webbing as a step curve, and the part of the curve that lies below the required strength. */
 import type { StrengthZone, WebbingState } from "@secondline/strength";
 import type { Scale } from "../scale.ts";
 import type { Box } from "../shapes/shape.ts";
@@ -15,7 +15,7 @@ function edgesOf({ from, to }: Stretch, x: Scale): readonly [left: number, right
   return [left - more, right + more];
 }
 
-/** The path of the central values, or of what 95 % reach. */
+/** The path of the central values, or of the 5 % values. */
 export const strengthPath = (
   zones: readonly StrengthZone[],
   value: "strength" | "strength5",
@@ -29,7 +29,9 @@ export const strengthPath = (
     })
     .join("");
 
-/** Where what 95 % reach lies below what is needed, inside of the loaded span; undefined where it does not [N], [px]. */
+/**
+ * Areas inside of the loaded span where the 5 % value lies below the required strength; undefined if there are none [N], [px].
+ */
 export function shortfall(
   zone: StrengthZone,
   needed: number,

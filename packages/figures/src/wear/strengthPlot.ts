@@ -1,4 +1,4 @@
-/** What a webbing still holds along its length, beside what is needed of it, on the scale of the ribbon above. */
+/** The remaining strength of a webbing along its length, beside the required strength, on the scale of the ribbon above. */
 import type { StrengthZone, WebbingState } from "@secondline/strength";
 import { broughtIn, quantity } from "@secondline/words";
 import { formatLength } from "@secondline/words/formats";
@@ -12,21 +12,21 @@ import { shortfall, strengthPath } from "./strengthCurve.ts";
 export interface StrengthPlot {
   readonly x: Scale;
   readonly zones: readonly StrengthZone[];
-  /** Those that lie in the loaded span; all where there is none. */
+  /** Zones in the loaded span; all zones if there is no loaded span. */
   readonly loaded: readonly StrengthZone[];
-  /** The weakest of those. */
+  /** The weakest of those zones. */
   readonly worst: StrengthZone | undefined;
   /** [N] */
   readonly needed: number | undefined;
   readonly placement: WebbingState["placement"];
   readonly wide: boolean;
-  /** Of the whole drawing; the plot lies from `top` on, so high [px]. */
+  /** Size of the whole drawing; the plot lies from `top` on, with this height [px]. */
   readonly width: number;
   readonly top: number;
   readonly height: number;
 }
 
-/** Strength over its height in the plot: from nothing to a little more than the most. */
+/** Scale of strength over the height of the plot: from 0 to a little more than the largest. */
 export function strengthScale({ zones, needed, top, height }: StrengthPlot): Scale {
   const most = Math.max(needed ?? 0, ...zones.map((zone) => zone.strength));
   return scaleOf(0, most * 1.12, top + height, top);
@@ -92,7 +92,7 @@ function names({ x, needed, wide }: StrengthPlot, y: Scale, last: StrengthZone):
   );
 }
 
-/** The weakest place with what it holds and why; where it is out of sight, the edge that it lies beyond says so. */
+/** The weakest place with its strength and cause; if it is out of sight, words at the nearer edge say so. */
 function weakestPlace(worst: StrengthZone, x: Scale, y: Scale, width: number): Shape {
   const place = (worst.from + worst.to) / 2;
   const look: TextLook = { styled: "halo", fontWeight: 500 };
@@ -127,7 +127,9 @@ function weakestPlace(worst: StrengthZone, x: Scale, y: Scale, width: number): S
   ]);
 }
 
-/** The line to read off what a place holds: what a hand can take hold of. `shown`: it has been moved. */
+/**
+ * The line that reads off the strength at a place, with the area that a pointer can take hold of. `shown`: it has been moved.
+ */
 export function readingLine({ x, top, height }: StrengthPlot, place: number, shown: boolean): readonly Shape[] {
   const at = x.px(place);
   const base = top + height;
@@ -139,7 +141,7 @@ export function readingLine({ x, top, height }: StrengthPlot, place: number, sho
   ];
 }
 
-/** What is read off there, on the side of the line that has more room. */
+/** The numbers at that place, on the side of the line that has more room. */
 export function readingWords({ x, top }: StrengthPlot, place: number, here: StrengthZone): Shape {
   const at = x.px(place);
   const right = at < (x.px(x.from) + x.px(x.to)) / 2;

@@ -1,4 +1,4 @@
-/** What a pool and its workers say to each other. Messages arrive in the order in which they were sent. */
+/** The messages between a pool and its workers. They arrive in the order in which they were sent. */
 import type { Progress, ServiceAnswer } from "../service.ts";
 import type { KnownRig } from "../tasks/known.ts";
 import type { Task, TaskValue } from "../tasks/task.ts";
@@ -14,10 +14,10 @@ export type FromWorker =
   /** Also after a cancel: from then on the worker is free. `took`: time worked on it [ms]. */
   | { readonly kind: "answer"; readonly id: number; readonly answer: ServiceAnswer<TaskValue>; readonly took: number };
 
-/** Assessments that a worker keeps, the oldest dropped first; both sides count alike. */
+/** Number of assessments that a worker keeps, the oldest dropped first; pool and worker count alike. */
 export const ASSESSMENTS_KEPT = 4;
 
-/** A worker as the pool sees it. */
+/** The pool's view of a worker. */
 export interface PoolWorker {
   post(message: ToWorker): void;
   terminate(): void;
@@ -25,7 +25,7 @@ export interface PoolWorker {
 
 export interface WorkerListener {
   heard(message: FromWorker): void;
-  /** The worker died or cannot be understood. `detail`: what is known of it, or nothing. */
+  /** The worker died, or its message cannot be read. `detail`: the cause, if it is known. */
   lost(detail: string): void;
 }
 

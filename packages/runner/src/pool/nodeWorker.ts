@@ -1,4 +1,4 @@
-/** Node's worker threads as the pool sees them. */
+/** Node's worker threads as workers of the pool. */
 import { parentPort, Worker } from "node:worker_threads";
 import type { SpawnWorker } from "./messages.ts";
 import { serveTasks, type WorkerPort } from "./serveTasks.ts";
@@ -14,7 +14,8 @@ export function nodeWorkers(file: string | URL): SpawnWorker {
     worker.on("error", (error) => listener.lost(error instanceof Error ? error.message : String(error)));
     worker.on("messageerror", () => listener.lost("a message could not be read"));
     worker.on("exit", (code) => listener.lost(`it ended with code ${code}`));
-    // After the listeners, which hold it. Told of a rig and asked for nothing, it would be waited for without end.
+    // Comes after the listeners, which keep the program alive. Else a worker that has an assessment and no task would be waited
+    // for without end.
     worker.unref();
     return {
       post(message) {

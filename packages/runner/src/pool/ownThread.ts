@@ -7,7 +7,7 @@ export const ownThread: SpawnWorker = (listener) => {
   let ended = false;
   const stop = serveTasks({
     postMessage(message) {
-      // Later, as from another thread: whoever is told may not expect it while still asking.
+      // Delivers the message later, as another thread would: the receiver may not expect it while still sending.
       queueMicrotask(() => {
         if (!ended) listener.heard(message as FromWorker);
       });

@@ -11,7 +11,7 @@ export interface WorkerPort {
   addEventListener(type: "message", listener: (event: { readonly data: unknown }) => void): void;
 }
 
-/** Does the tasks that are asked for at `port`; returns what stops them all. */
+/** Does the tasks that arrive at `port`; returns a function that stops them all. */
 export function serveTasks(port: WorkerPort): () => void {
   const known = new Map<string, KnownRig>();
   const running = new Map<number, AbortController>();

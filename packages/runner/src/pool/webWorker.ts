@@ -1,4 +1,4 @@
-/** A browser's worker as the pool sees it. */
+/** A browser's worker as a worker of the pool. */
 import type { FromWorker, SpawnWorker } from "./messages.ts";
 
 /** `webWorkers(() => new Worker(url, { type: "module" }))` */
@@ -7,7 +7,7 @@ export function webWorkers(make: () => Worker): SpawnWorker {
     const worker = make();
     worker.addEventListener("message", ({ data }) => listener.heard(data as FromWorker));
     worker.addEventListener("error", (event) => {
-      // It is dealt with here: a worker that dies is replaced.
+      // Keeps the browser from reporting the error: the pool replaces a worker that dies.
       event.preventDefault();
       listener.lost(event.message);
     });

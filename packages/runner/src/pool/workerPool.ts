@@ -10,14 +10,14 @@ import { nextTask } from "../tasks/nextTask.ts";
 import { keepFew, type Task, type TaskKind, type Tasks, type TaskValue, type TaskValues } from "../tasks/task.ts";
 import { ASSESSMENTS_KEPT, type FromWorker, type PoolWorker, type SpawnWorker } from "./messages.ts";
 
-/** Who waits for a task: an earlier rank goes before all later ones. */
+/** Ranks of waiting tasks: an earlier rank goes before all later ones. */
 const TASK_RANKS = ["eye", "study", "background"] as const;
 export type Rank = (typeof TASK_RANKS)[number];
 
-/** What whoever asked may still say of a request, with all of its tasks; the pool is told of it by `look()`. */
+/** State of a request that its owner may still change, for all of its tasks; `look()` tells the pool. */
 export interface Ticket {
   cancelled: boolean;
-  /** While it is, no further task of it is begun. */
+  /** While true, no further task of the request is begun. */
   paused: boolean;
 }
 
@@ -25,11 +25,11 @@ export interface TaskCall {
   readonly rank: Rank;
   readonly ticket: Ticket;
   readonly onProgress?: (progress: Progress) => void;
-  /** Told how long a worker worked on it [ms]. */
+  /** Gets the time for which a worker worked on the task [ms]. */
   readonly onTook?: (ms: number) => void;
 }
 
-/** How often a task is taken up before it is given up as one that kills its workers. */
+/** Number of times that a task is begun before it is given up as one that kills its workers. */
 const MOST_TRIES = 3;
 /** A worker that has not stopped this long after a cancel is replaced [ms]. */
 const CANCEL_PATIENCE_MS = 200;
@@ -39,22 +39,22 @@ interface Job {
   readonly assessed: Assessed;
   readonly task: Task;
   readonly call: TaskCall;
-  /** Answers whoever waits; later calls do nothing. */
+  /** Answers the waiting caller; later calls do nothing. */
   readonly settle: (answer: ServiceAnswer<TaskValue>) => void;
   tries: number;
 }
 
 interface Member {
   readonly worker: PoolWorker;
-  /** Hashes of the assessments that it has. */
+  /** Hashes of the assessments that the worker has. */
   readonly has: Map<string, true>;
-  /** What it works on, cancelled or not; it is idle without. */
+  /** The task that the worker works on, cancelled or not; absent: it is idle. */
   job: Job | undefined;
 }
 
 export interface WorkerPoolOptions {
   readonly spawn: SpawnWorker;
-  /** How many workers at most. */
+  /** Largest number of workers. */
   readonly jobs: number;
 }
 
@@ -111,7 +111,7 @@ export class WorkerPool {
     this.#deal();
   }
 
-  /** Ends the workers; what was pending answers `cancelled`. A later task makes new ones. */
+  /** Ends the workers; pending tasks answer `cancelled`. A later task makes new ones. */
   dispose(): void {
     for (const member of this.#members) member.worker.terminate();
     this.#members.clear();
@@ -119,7 +119,7 @@ export class WorkerPool {
     for (const job of this.#open.values()) job.settle(CANCELLED);
   }
 
-  /** Hands waiting jobs to idle workers, of which new ones are made as long as there are fewer than allowed. */
+  /** Hands waiting jobs to idle workers, and makes new workers as long as there are fewer than allowed. */
   #deal(): void {
     for (let job = this.#first(); job; job = this.#first()) {
       const member = this.#idle(job.assessed.hash) ?? this.#recruit();
@@ -143,7 +143,7 @@ export class WorkerPool {
     if (place >= 0) waiting.splice(place, 1);
   }
 
-  /** Rather one that has the assessment already. */
+  /** Prefers a worker that has the assessment already. */
   #idle(hash: string): Member | undefined {
     const idle = [...this.#members].filter(({ job }) => !job);
     return idle.find(({ has }) => has.has(hash)) ?? idle[0];
@@ -160,7 +160,7 @@ export class WorkerPool {
       this.#members.add(member);
       return member;
     } catch (error) {
-      // Fewer workers than wished for do as well; without any there is no answer.
+      // Fewer workers than wished for will do; without any there is no answer.
       if (this.#members.size === 0) this.#refuse(messageOf(error));
       return undefined;
     }
@@ -197,7 +197,7 @@ export class WorkerPool {
     if (!this.#members.has(member) || job?.id !== message.id) return;
     switch (message.kind) {
       case "progress":
-        // Of a cancelled task nothing is told any more.
+        // A cancelled task reports nothing any more.
         if (this.#open.has(job.id)) job.call.onProgress?.(message.progress);
         return;
       case "answer":
@@ -216,7 +216,7 @@ export class WorkerPool {
     const { job } = member;
     if (job && this.#open.has(job.id)) {
       if (job.tries < MOST_TRIES) this.#waiting[job.call.rank].unshift(job);
-      else job.settle(failed("workerLost", `The computation stopped unexpectedly${bracketed(detail)}. Run it again.`));
+      else job.settle(failed("workerLost", `The computation stopped unexpectedly${inBrackets(detail)}. Run it again.`));
     }
     this.#deal();
   }
@@ -232,7 +232,7 @@ export class WorkerPool {
 
   async #replaceIfStuck(member: Member, job: Job): Promise<void> {
     await new Promise((resolve) => setTimeout(resolve, CANCEL_PATIENCE_MS));
-    // This thread may have been busy itself: what the worker has said in the meantime is heard first.
+    // This thread may have been busy itself, so messages that the worker has sent in the meantime are handled first.
     await nextTask();
     if (member.job !== job || !this.#members.has(member)) return;
     this.#drop(member);
@@ -253,4 +253,4 @@ export class WorkerPool {
 }
 
 const atLeastOne = (jobs: number): number => Math.max(1, Math.floor(jobs));
-const bracketed = (detail: string): string => (detail === "" ? "" : ` (${detail})`);
+const inBrackets = (detail: string): string => (detail === "" ? "" : ` (${detail})`);

@@ -3,15 +3,15 @@ import type { RunResult } from "@secondline/scenarios";
 import type { RunResults } from "./runResults.ts";
 
 const RUNS_STORE = "runs";
-const BY_USE = "used";
+const USED_INDEX = "used";
 /** Some 30 MB. */
 const MOST_RUNS = 6000;
-/** Looks for old ones once in so many writes. */
+/** Number of writes after which old results are looked for [-]. */
 const WRITES_BETWEEN_TIDYING = 200;
 
 interface Entry {
   readonly result: RunResult;
-  /** When it was written [ms since 1970]. */
+  /** Time of writing [ms since 1970]. */
   readonly used: number;
 }
 
@@ -39,7 +39,7 @@ export function browserResults({
       if (!db) return keys.map(() => undefined);
       try {
         const store = db.transaction(RUNS_STORE).objectStore(RUNS_STORE);
-        const entries = await Promise.all(keys.map((key) => done<Entry | undefined>(store.get(key))));
+        const entries = await Promise.all(keys.map((key) => answerOf<Entry | undefined>(store.get(key))));
         return entries.map((entry) => entry?.result);
       } catch {
         return keys.map(() => undefined);
@@ -50,10 +50,10 @@ export function browserResults({
       try {
         const store = db?.transaction(RUNS_STORE, "readwrite").objectStore(RUNS_STORE);
         if (!store) return;
-        await done(store.put({ result, used: Date.now() } satisfies Entry, key));
+        await answerOf(store.put({ result, used: Date.now() } satisfies Entry, key));
         if (++written % WRITES_BETWEEN_TIDYING === 0) await tidy(store, mostRuns);
       } catch {
-        // Kept in memory all the same.
+        // The result stays in memory all the same.
       }
     },
   };
@@ -69,33 +69,33 @@ const CODE_KEY = "code";
 async function open(name: string, code: string): Promise<IDBDatabase> {
   const opening = indexedDB.open(name, 1);
   opening.onupgradeneeded = () => {
-    opening.result.createObjectStore(RUNS_STORE).createIndex(BY_USE, BY_USE);
+    opening.result.createObjectStore(RUNS_STORE).createIndex(USED_INDEX, USED_INDEX);
     opening.result.createObjectStore(META_STORE);
   };
-  const db = await done(opening);
-  // A newer version of the page wants another form: it may have it.
+  const db = await answerOf(opening);
+  // A newer version of the page wants another form of the database, so this page closes it.
   db.onversionchange = () => db.close();
   const both = db.transaction([RUNS_STORE, META_STORE], "readwrite");
   const meta = both.objectStore(META_STORE);
-  if ((await done(meta.get(CODE_KEY))) !== code) {
-    await done(both.objectStore(RUNS_STORE).clear());
-    await done(meta.put(code, CODE_KEY));
+  if ((await answerOf(meta.get(CODE_KEY))) !== code) {
+    await answerOf(both.objectStore(RUNS_STORE).clear());
+    await answerOf(meta.put(code, CODE_KEY));
   }
   return db;
 }
 
-/** Removes what was written longest ago. */
+/** Removes the results that were written longest ago. */
 async function tidy(store: IDBObjectStore, mostRuns: number): Promise<void> {
-  let over = (await done(store.count())) - mostRuns;
-  const walk = store.index(BY_USE).openKeyCursor();
-  for (let cursor = await done(walk); cursor && over > 0; over--) {
+  let over = (await answerOf(store.count())) - mostRuns;
+  const walk = store.index(USED_INDEX).openKeyCursor();
+  for (let cursor = await answerOf(walk); cursor && over > 0; over--) {
     store.delete(cursor.primaryKey);
     cursor.continue();
-    cursor = await done(walk);
+    cursor = await answerOf(walk);
   }
 }
 
-function done<T>(request: IDBRequest<T>): Promise<T> {
+function answerOf<T>(request: IDBRequest<T>): Promise<T> {
   return new Promise((resolve, reject) => {
     request.onsuccess = () => resolve(request.result);
     request.onerror = () => reject(request.error);

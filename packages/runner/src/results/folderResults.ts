@@ -1,7 +1,7 @@
 /**
- * Results of runs in a folder, one file each: a line that says what it is, then the value as Node serialises it, to the bit.
- * A file is written beside its place and then renamed, so that no reader meets half of one, and several programs may share a
- * folder. What cannot be read, is torn, or was written in another form counts as not there.
+ * Results of runs in a folder, one file each: a line that names the format, then the value as Node serialises it, to the bit. A
+ * file is written beside its place and then renamed, so that no reader meets half a file, and several programs may share a
+ * folder. A file that cannot be read, is torn, or has another format counts as absent.
  */
 import { createHash } from "node:crypto";
 import { mkdir, readdir, readFile, rename, rm, stat, utimes, writeFile } from "node:fs/promises";
@@ -10,7 +10,7 @@ import { deserialize, serialize } from "node:v8";
 import type { RunResult } from "@secondline/scenarios";
 import type { RunResults } from "./runResults.ts";
 
-/** Changed whenever files of before cannot be read any more. */
+/** Changes whenever older files cannot be read any more. */
 const FILE_FORMAT = "secondline-run 1";
 const NEWLINE = 10;
 const MOST_BYTES = 512 * 2 ** 20;
@@ -19,11 +19,11 @@ export interface FolderResultsOptions {
   readonly folder: string;
   /** Names the code that makes the runs, such as a hash of the worker's bundle: results of another code are not found. */
   readonly code: string;
-  /** What the folder may take; the files used longest ago go first [bytes]. */
+  /** Largest size of the folder; the files used longest ago go first [bytes]. */
   readonly mostBytes?: number;
 }
 
-/** Throws nothing: a folder that cannot be used has nothing and keeps nothing. */
+/** Never throws: a folder that cannot be used has no results and keeps none. */
 export function folderResults({ folder, code, mostBytes = MOST_BYTES }: FolderResultsOptions): RunResults {
   let written = 0;
   let tidied: Promise<void> | undefined;
@@ -48,11 +48,11 @@ export function folderResults({ folder, code, mostBytes = MOST_BYTES }: FolderRe
       const place = placeOf(key);
       const unfinished = join(place.folder, `${place.name}.${process.pid}.${++written}.part`);
       try {
-        // Once in the life of a program: what it adds itself is little.
+        // Tidies once in the life of a program, which itself adds little.
         tidied ??= tidy(folder, mostBytes);
         await tidied;
         await mkdir(place.folder, { recursive: true });
-        await writeFile(unfinished, packed(result));
+        await writeFile(unfinished, packedResult(result));
         await rename(unfinished, join(place.folder, place.name));
       } catch {
         await rm(unfinished, { force: true }).catch(() => undefined);
@@ -61,7 +61,7 @@ export function folderResults({ folder, code, mostBytes = MOST_BYTES }: FolderRe
   };
 }
 
-function packed(result: RunResult): Buffer {
+function packedResult(result: RunResult): Buffer {
   const body = serialize(result);
   return Buffer.concat([Buffer.from(`${FILE_FORMAT} ${sha256(body)}\n`), body]);
 }
@@ -75,7 +75,7 @@ function unpacked(file: Buffer): RunResult | undefined {
 
 const sha256 = (value: string | Buffer): string => createHash("sha256").update(value).digest("hex");
 
-/** Only files that are ours by their name, in folders that are ours by theirs. */
+/** Touches only files with our names, in folders with our names. */
 const OUR_FOLDER = /^[\da-f]{2}$/;
 const OUR_FILE = /^[\da-f]{64}(\.\d+\.\d+\.part)?$/;
 

@@ -1,4 +1,4 @@
-/** Values in memory, bounded in bytes: what was asked for longest ago goes first. */
+/** Values in memory, bounded in bytes: the value used longest ago goes first. */
 import { roughBytes } from "./roughBytes.ts";
 
 export class LeastRecent<T> {

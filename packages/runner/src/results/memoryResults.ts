@@ -4,7 +4,7 @@ import { LeastRecent } from "./leastRecent.ts";
 import type { RunResults } from "./runResults.ts";
 
 const MEGABYTE = 2 ** 20;
-/** More than fifty whole studies of a common rig, with what plots need [bytes]. */
+/** Room for more than fifty whole studies of a common rig, with the data of plots [bytes]. */
 const MOST_BYTES = 64 * MEGABYTE;
 
 export function memoryResults(mostBytes: number = MOST_BYTES): RunResults {

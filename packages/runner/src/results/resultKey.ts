@@ -1,6 +1,6 @@
 /**
- * By what a result is kept: everything that decides about it. Two runs with one key give the same numbers, to the bit; a trace for plots
- * may be kept with them or not.
+ * The key by which a result is kept: everything that decides about its numbers. Two runs with one key give the same numbers, to
+ * the bit; a trace for plots may be kept with them or not.
  */
 import {
   type Assessed,
@@ -13,19 +13,19 @@ import {
 } from "@secondline/scenarios";
 
 /**
- * The event is taken as it is, not by its short key, which rounds places and leaves the moment of a failure out. The run before
- * needs no mention: it is the run of the event before, under the same draw on the same mesh.
+ * The key has the whole event, not its short key, which rounds places and leaves out the moment of a failure. The run of the
+ * fall before the failure needs no part in the key: it follows from the event, the draw and the mesh.
  */
 export function runKey({ runsHash }: Assessed, { event, draw, accuracy }: RunOrder): string {
   return inputHash({ version: VERSION, generation: GENERATION, assessed: runsHash, event, draw, accuracy });
 }
 
-/** Of a whole study. What is said beside the numbers (notes, dates) is part of it. */
+/** Key of a whole study. Notes and dates beside the numbers are part of it. */
 export function studyKey(assessed: Assessed, { tellSoFar: _, ...options }: SearchOptions): string {
   return inputHash({ version: VERSION, generation: GENERATION, assessed, options });
 }
 
-/** Whether what is kept is all that an order asks for: one for a plot needs its trace. */
+/** Whether a kept result has all that an order asks for: an order for a plot needs a trace. */
 export const serves = (kept: RunResult | undefined, { trace = false }: RunOrder): kept is RunResult =>
   kept !== undefined && !(trace && kept.ok && !kept.trace);
 

@@ -1,7 +1,7 @@
 const BYTES_PER_OBJECT = 32;
 const BYTES_PER_FIELD = 16;
 
-/** About how much memory a value of plain data takes [bytes]; what occurs twice is counted twice. */
+/** Approximate memory of a value of plain data [bytes]; an object that occurs twice is counted twice. */
 export function roughBytes(value: unknown): number {
   if (typeof value === "string") return BYTES_PER_FIELD + 2 * value.length;
   if (typeof value !== "object" || value === null) return BYTES_PER_FIELD;

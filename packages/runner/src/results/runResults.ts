@@ -1,13 +1,13 @@
-/** Where results of runs are kept. A store that cannot be read or written has nothing and keeps nothing: it never fails a study. */
+/** A store of results of runs. A store that cannot be read or written has no results and keeps none; it never fails a study. */
 import type { RunResult } from "@secondline/scenarios";
 
 export interface RunResults {
-  /** In the order of the keys; undefined where nothing is kept. */
+  /** Results in the order of the keys; undefined for a key without a result. */
   get(keys: readonly string[]): Promise<readonly (RunResult | undefined)[]>;
   put(key: string, result: RunResult): Promise<void>;
 }
 
-/** Asks a quick store first, then a lasting one, and puts what the lasting one has into the quick one. */
+/** Asks a quick store first, then a lasting one. Results of the lasting store are put into the quick one. */
 export function layeredResults(quick: RunResults, lasting: RunResults): RunResults {
   return {
     async get(keys) {

@@ -1,4 +1,4 @@
-/** How long runs take, by what is run: the longest are begun first, so that no worker is left with a long one at the end. */
+/** Durations of runs by kind. The longest are begun first, so that no worker is left with a long one at the end. */
 import type { RunOrder } from "@secondline/scenarios";
 
 /** Weight of the latest run in the mean [-]. */
@@ -13,7 +13,7 @@ export class RunCosts {
     this.#ms.set(kind, mean + LATEST_WEIGHT * (ms - mean));
   }
 
-  /** Positions of the orders, longest first; what has not been seen comes before all that has, in the order given. */
+  /** Positions of the orders, longest first. Kinds that have not been run yet come before all others, in the order given. */
   longestFirst(orders: readonly RunOrder[]): readonly number[] {
     const cost = orders.map((order) => this.#ms.get(kindOf(order)) ?? Number.MAX_VALUE);
     return orders.map((_, i) => i).sort((a, b) => cost[b]! - cost[a]!);

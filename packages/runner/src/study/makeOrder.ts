@@ -10,7 +10,7 @@ export interface OrderOf {
   readonly order: RunOrder;
 }
 
-/** `key`: by which its result is kept. A run that kills its threads is one run without numbers, not the end of everything. */
+/** `key`: the key of its result. A run that kills its threads counts as one run without numbers; the study goes on. */
 export async function makeOrder(
   { pool, results }: { readonly pool: WorkerPool; readonly results: RunResults },
   { assessed, order }: OrderOf,

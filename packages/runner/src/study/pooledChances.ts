@@ -1,6 +1,6 @@
 /**
- * Chances whose draws are run by a pool, each asked of what is kept first: a verdict has made many of them already. What is worked out of
- * them is worked out here, in slices. Neither the number of workers nor the order of finishing changes an answer.
+ * Chances whose draws are run by a pool. Kept results are taken first: a verdict has made many of these runs already. The
+ * chances are worked out here, in slices. Neither the number of workers nor the order of finishing changes an answer.
  */
 import type { Assessed, Chances, ChancesOptions, RunResult } from "@secondline/scenarios";
 import { chancesFrom, ordersOf, planChances, RUNS_SHARE } from "@secondline/scenarios/chances";

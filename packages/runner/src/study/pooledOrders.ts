@@ -1,4 +1,4 @@
-/** Runs of any rigs, made by a pool: each is asked of what is kept first, and handed back in the order of the orders. */
+/** Runs of any rigs, made by a pool. Kept results are taken first, and results are handed back in the order of the orders. */
 import type { RunResult } from "@secondline/scenarios";
 import { CANCELLED, type Failed } from "../failure.ts";
 import type { Rank, Ticket, WorkerPool } from "../pool/workerPool.ts";

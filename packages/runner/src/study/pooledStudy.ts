@@ -35,7 +35,7 @@ export interface PooledStudy {
 
 export interface Searched {
   readonly found: SearchResult;
-  /** Whether every run was made; without, another try may find more. */
+  /** Whether every run was made; if false, another try may find more. */
   readonly whole: boolean;
 }
 
@@ -49,7 +49,7 @@ export async function pooledStudy(study: PooledStudy): Promise<ServiceAnswer<Sea
   while (!step.done) {
     const results = await makeRound(study, step.value, teller);
     if (!results.ok) return results;
-    // The search thinks for a moment now: what has come in meanwhile, such as a cancel, is heard first.
+    // The search will compute for a moment now, so messages that have come in meanwhile, such as a cancel, are handled first.
     await nextTask();
     if (study.ticket.cancelled) return CANCELLED;
     whole &&= results.value.every(worthStoring);
@@ -58,7 +58,7 @@ export async function pooledStudy(study: PooledStudy): Promise<ServiceAnswer<Sea
   return { ok: true, value: { found: step.value, whole } };
 }
 
-/** All runs of a round; the failure when one of them could not even be tried. */
+/** All runs of a round; a failure if one of them could not be tried at all. */
 async function makeRound(
   study: PooledStudy,
   round: Round,
@@ -79,7 +79,7 @@ async function makeRound(
       if (answer.ok) found[i] = answer.value;
       else failure ??= answer;
     });
-  // Worked out while others run; where nothing is left to be run, the next round is here at once.
+  // Works out the result so far while other runs go on; if no run is left, the next round follows at once.
   if (soFar && options.tellSoFar && making.length > 0) {
     await nextTask();
     if (!study.ticket.cancelled) teller.tellSoFar(soFar);
@@ -106,10 +106,10 @@ async function makeRun(
   return answer;
 }
 
-/** Largest share of the time that goes into working out what is known so far: it takes as long as a run [-]. */
+/** Largest share of the time for working out the result so far, which takes as long as a run [-]. */
 const SO_FAR_SHARE = 0.15;
 
-/** Tells how far a study is: never back, and every run's share counts. */
+/** Reports the progress of a study. It never goes back, and the progress inside each run counts. */
 class Teller {
   readonly #onProgress: (progress: Progress) => void;
   #made = 0;
@@ -117,7 +117,7 @@ class Teller {
   #of = 0;
   #done = 0;
   #shares: number[] = [];
-  /** Not before then is told what is known so far [ms]. */
+  /** The result so far is not told before this time [ms]. */
   #soFarFrom = 0;
 
   constructor(onProgress: (progress: Progress) => void) {

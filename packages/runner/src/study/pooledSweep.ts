@@ -1,4 +1,6 @@
-/** A sweep whose runs are made by a pool, each asked of what is kept first: another look at the same range makes few anew. */
+/**
+ * A sweep whose runs are made by a pool. Kept results are taken first, so another look at the same range makes few new runs.
+ */
 import { NothingSwept, sweep, sweepPoint } from "@secondline/scenarios";
 import type { ServiceAnswer, SweepAnswer, SweepRequest } from "../service.ts";
 import { nextTask } from "../tasks/nextTask.ts";
@@ -6,7 +8,7 @@ import { type PooledOrders, pooledOrders } from "./pooledOrders.ts";
 
 export interface PooledSweep extends Omit<PooledOrders, "orders">, Omit<SweepRequest, "id"> {}
 
-/** A curve needs so many rigs [-]. */
+/** Least number of rigs for a curve [-]. */
 const LEAST_POINTS = 2;
 
 export async function pooledSweep({

@@ -1,4 +1,4 @@
-/** Drives work to its end, and lets the event loop breathe between slices. */
+/** Drives work to its end; the event loop runs between slices. */
 import { CANCELLED, failureOf } from "../failure.ts";
 import type { Progress, ServiceAnswer } from "../service.ts";
 import { nextTask } from "./nextTask.ts";

@@ -1,7 +1,7 @@
-/** What a task needs of an assessment: the rig and its strengths, which are worked out once for all threads. */
+/** The part of an assessment that a task needs: the rig and its strengths, which are worked out once for all threads. */
 import { type Assessed, type RigStrengths, rigStrengths } from "@secondline/scenarios";
 
-/** Plain data that crosses to another thread as it is. */
+/** Plain data that crosses to another thread unchanged. */
 export interface KnownRig {
   readonly rig: Assessed["rig"];
   readonly strengths: RigStrengths;
@@ -9,7 +9,7 @@ export interface KnownRig {
 
 const KNOWN_OF_ASSESSED = new WeakMap<Assessed, KnownRig>();
 
-/** Thousands of break tests stay behind: runs ask for the strengths alone. */
+/** Break tests, which may be thousands, stay behind: runs need the strengths alone. */
 export function knownOf(assessed: Assessed): KnownRig {
   const found = KNOWN_OF_ASSESSED.get(assessed) ?? {
     rig: assessed.rig,

@@ -1,6 +1,6 @@
 /**
- * Lets the event loop take what is waiting (a cancel, say) and comes back. A message to oneself: unlike `setTimeout` it is
- * not slowed down to 4 ms by browsers, and unlike a microtask it lets messages in.
+ * Lets the event loop handle waiting messages, such as a cancel, and comes back. It posts a message to its own thread: unlike
+ * `setTimeout`, browsers do not slow this down to 4 ms, and unlike a microtask it lets messages in.
  */
 export function nextTask(): Promise<void> {
   return new Promise((resolve) => {

@@ -1,4 +1,4 @@
-/** What a thread can be asked to do, and the work behind it. */
+/** The tasks of a thread, and the work behind each. */
 import {
   executeRun,
   type RunOptions,
@@ -37,7 +37,7 @@ export function startTask(known: KnownRig, task: Task): Work<TaskValue> {
   }
 }
 
-/** Adds an entry, and lets go of the one added first when there are too many. */
+/** Adds an entry, and drops the oldest one if there are too many. */
 export function keepFew<K, V>(map: Map<K, V>, key: K, value: V, most: number): void {
   map.set(key, value);
   if (map.size > most) map.delete(map.keys().next().value as K);

@@ -1,17 +1,17 @@
-/** Tests of samples of which a log says the same: what is asked of the sample need be asked once for all of them. */
+/** Groups tests whose samples a log describes alike. A question about the sample then has one answer for the group. */
 
 import { grouped } from "./grouped.ts";
 import type { BreakTest } from "./logEntry.ts";
 
 export interface AlikeTests {
-  /** Any of them; they differ in batch, date, result and notes only. */
+  /** Any test of the group; the tests differ in batch, date, result and notes only. */
   readonly sample: BreakTest;
   readonly tests: readonly BreakTest[];
 }
 
 const GROUPS_OF_LOG = new WeakMap<readonly BreakTest[], readonly AlikeTests[]>();
 
-/** All tests of a log, in the order in which their samples first appear. A log is taken to stay as it is. */
+/** All tests of a log, in the order in which their samples first appear. The log must not change afterwards. */
 export function alikeTests(tests: readonly BreakTest[]): readonly AlikeTests[] {
   const kept = GROUPS_OF_LOG.get(tests);
   if (kept !== undefined) return kept;
@@ -20,7 +20,7 @@ export function alikeTests(tests: readonly BreakTest[]): readonly AlikeTests[] {
   return found;
 }
 
-/** What tells samples apart; texts have no line breaks. */
+/** The fields that tell samples apart, joined; texts have no line breaks. */
 function sampleOf(test: BreakTest): string {
   const { material, part, state, wet, monthsOutside, sunMonths, falls, clampedMonths, sewnMonths, knot } = test;
   return `${material}\n${part}\n${state}\n${wet} ${monthsOutside} ${sunMonths} ${falls} ${clampedMonths} ${sewnMonths} ${knot}`;

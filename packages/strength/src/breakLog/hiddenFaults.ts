@@ -1,10 +1,10 @@
-/** Faults of cells that hold characters which are not seen: they could forge what is shown of a test. */
+/** Faults of cells with invisible characters, which could forge the text that is shown for a test. */
 import { hiddenCharacter, rigFact, visibleText } from "@secondline/rig";
 import type { LogColumn, LogFault } from "./logEntry.ts";
 import { logFact } from "./logFacts.ts";
 import type { WrittenTest } from "./readEntry.ts";
 
-/** Text in which nothing can be hidden: most of every log. */
+/** Text that can hide nothing. Most cells of a log are such text. */
 const PLAIN_TEXT = /^[ -~]*$/;
 
 /** One fault for every such cell of a line. A note may have several lines. */

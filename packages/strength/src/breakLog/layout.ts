@@ -1,4 +1,4 @@
-/** How a break log is laid out: what parts its cells, how its columns are spelt, whether it writes 31.2 or 31,2. */
+/** The layout of a break log: the delimiter of its cells, the spelling of its columns, and whether it writes 31.2 or 31,2. */
 import { LOG_COLUMNS, type LogColumn, type LogFault } from "./logEntry.ts";
 import { logFact } from "./logFacts.ts";
 
@@ -14,7 +14,7 @@ export const DELIMITER_NAMES = { ",": "commas", ";": "semicolons", "\t": "tabs" 
   string
 >;
 
-/** A column's name as it is known here: case, spaces and hyphens do not count. */
+/** A column's name in the form of `LOG_COLUMNS`: case, spaces and hyphens do not count. */
 export const columnName = (written: string): string =>
   written
     .trim()
@@ -23,7 +23,7 @@ export const columnName = (written: string): string =>
 
 const isColumn = (name: string): name is LogColumn => (LOG_COLUMNS as readonly string[]).includes(name);
 
-/** What parts the cells: that with which the header has most columns that are known; commas when none has. */
+/** The delimiter that gives the header the most known columns; a comma when none gives any. */
 export function delimiterOf(csv: string): Delimiter {
   const header = csv.split(/\r\n|\n|\r/).find((line) => line.trim() !== "" && !line.startsWith("#")) ?? "";
   const known = (delimiter: Delimiter) =>
@@ -43,7 +43,7 @@ export function withoutEmptyEnd(rows: readonly Row[]): Row[] {
   });
 }
 
-/** What a column that is not known may have been meant to be: with its unit taken off, such as "Result (kN)". */
+/** The known column that an unknown one may stand for, once its unit is taken off, such as "Result (kN)". */
 export function meantColumn(written: string): LogColumn | undefined {
   const bare = columnName(written.replace(/[([].*$/, "")).replace(/_+$/, "");
   return isColumn(bare) ? bare : undefined;
@@ -61,8 +61,8 @@ const NUMBER_COLUMNS: readonly LogColumn[] = [
 const WITH_COMMA = /^[+-]?\d+,\d+$/;
 
 /**
- * Rows with decimal points for decimal commas, which are taken only where commas part no cells. A file that writes both is
- * at fault: 1.234 may then be a thousand.
+ * Rows with decimal points in place of decimal commas. Decimal commas are read only where commas do not part cells. A file that
+ * writes both is at fault: its 1.234 may be a thousand.
  */
 export function withDecimalPoints(
   rows: readonly Row[],
@@ -105,15 +105,15 @@ interface NumberCell {
 }
 
 /**
- * Numbers with three digits behind their only mark, such as 31.200, in a file in which no other number tells whether the mark
- * parts thousands: they may be 31.2 or 31 200, and are asked about.
+ * Numbers with three digits behind their only mark, such as 31.200: they may be 31.2 or 31 200. They are faults unless another
+ * number of the file shows that the mark does not part thousands.
  */
 function thousands(cells: readonly NumberCell[], mark: "." | ","): LogFault[] {
   const parts = cells.map((cell) => ({ ...cell, digits: cell.text.replace(/^[+-]/, "").split(mark) }));
   const marked = parts.filter(({ digits }) => digits.length === 2 && digits.every((part) => /^\d*$/.test(part)));
   const grouped = ({ digits: [whole, rest] }: (typeof marked)[number]) =>
     rest!.length === 3 && whole!.length >= 1 && whole!.length <= 3 && whole !== "0";
-  // One number that cannot be in thousands settles it for the file.
+  // One number that cannot be in thousands settles the question for the file.
   if (marked.some((cell) => !grouped(cell))) return [];
   return marked.map(({ line, column, text, digits: [whole, rest] }): LogFault => {
     const small = `${whole}${mark}${rest!.replace(/0+$/, "") || "0"}`;
@@ -128,6 +128,6 @@ function thousands(cells: readonly NumberCell[], mark: "." | ","): LogFault[] {
   });
 }
 
-/** A cell as it was before it was written so that no spreadsheet computes it. */
+/** A cell without the mark that keeps a spreadsheet from computing it. */
 export const withoutApostrophe = (cell: string): string =>
   cell.startsWith("'") ? cell.replace(/^'(?=[=+\-@\t\r])/, "") : cell;

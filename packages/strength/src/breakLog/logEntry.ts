@@ -9,37 +9,37 @@ export interface BreakTest {
   readonly line?: number;
   /** Calendar date, YYYY-MM-DD. */
   readonly date?: string;
-  /** What was pulled: webbing, leash, sewn loop … */
+  /** The kind of sample: webbing, leash, sewn loop … */
   readonly part: string;
   readonly material: string;
   readonly batch?: string;
-  /** State it was in, in the user's words: new, fall zone, clamp mark … */
+  /** State of the sample in the user's words: new, fall zone, clamp mark … */
   readonly state: string;
   readonly wet: boolean;
   /** Where the sample was taken from. */
   readonly takenFrom?: string;
   readonly monthsOutside?: number;
-  /** Sun taken, in months of full sun in an average month; only with it a used sample counts for a stock [-]. */
+  /** Sun taken, in months of full sun in an average month. A used sample counts for a stock only if this is given [-]. */
   readonly sunMonths?: number;
   readonly falls?: number;
-  /** Months in a clamp, for a sample with a clamp mark; without it the months outside count [-]. */
+  /** Months in a clamp, for a sample with a clamp mark; if absent, the months outside count [-]. */
   readonly clampedMonths?: number;
-  /** Months that stitching has been outside; without it the months outside count [-]. */
+  /** Months that stitching has been outside; if absent, the months of the sample outside count [-]. */
   readonly sewnMonths?: number;
-  /** Knot that it was pulled in. */
+  /** Knot in which the sample was pulled. */
   readonly knot?: KnotKind;
   /** How the test ended, as written. */
   readonly outcome: OutcomeWord;
-  /** What that says about the strength, in newtons. */
+  /** The strength, or the bound of it, that follows from `outcome` [N]. */
   readonly result: Observation;
   readonly failureMode?: string;
   readonly failurePlace?: string;
   readonly note?: string;
-  /** The log says that its tests are made up; what rests on them must say so too. */
+  /** The log says that its tests are made up. Every number that rests on them must say so too. */
   readonly invented?: true;
 }
 
-/** A fault in a break log: where, what was got, what was expected. */
+/** A fault in a break log: its place, the value found, the value expected. */
 export interface LogFault {
   /** Line in the file, the header being line 1. */
   readonly line: number;

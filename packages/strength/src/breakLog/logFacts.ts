@@ -1,11 +1,11 @@
-/** What can be wrong with a break log or a test of it, by code, with the values that each sentence has. */
+/** Faults of a break log and of its tests, by code, with the values that each sentence needs. */
 import { type FactsOf, type FactValue, factMaker, type NoValues, type RigFact } from "@secondline/rig";
 
 type OfText = { readonly text: string };
 type Loads = { readonly least: string; readonly most: string };
 type OfList = { readonly list: FactValue };
 
-/** What was got, and what was expected. */
+/** The value found, and the value expected. */
 interface LogPlaceFacts {
   "got.emptyLog": NoValues;
   "got.headerOnly": NoValues;
@@ -90,5 +90,5 @@ type Widths = { readonly got: number; readonly wanted: number };
 
 export type LogFact = FactsOf<LogFacts> | RigFact;
 
-/** A fact of the log's checks. */
+/** One finding of the log's checks. */
 export const logFact = factMaker<LogFacts>();

@@ -14,7 +14,7 @@ export type TestReading =
 
 /** `line` goes into the faults; 0 for a form. */
 export function readTest(written: WrittenTest, line: number): TestReading {
-  // "Broke" and "DRY" leave no doubt.
+  // Case does not count: "Broke" and "DRY" leave no doubt.
   const fields = withLowerCase(written, ["outcome", "wet"]);
   const faults = hiddenFaults(fields, line);
   const fault: Fault = (column, expected, message) => {
@@ -52,7 +52,7 @@ export function readTest(written: WrittenTest, line: number): TestReading {
   const knot = readKnot(words("knot"), fault);
   const [part, material, state] = [needed("part"), needed("material"), needed("state")];
   if (faults.length > 0 || result === undefined || wet === undefined) return { ok: false, faults };
-  // Spelt out, for speed: an object that is spread and then added to takes forty times as long.
+  // The fields are spelt out for speed: spreading an object and then adding to it takes forty times as long.
   const outcome = fields.outcome as OutcomeWord;
   const test: Writable<BreakTest> = { part, material, state, wet, outcome, result };
   if (fields.date) test.date = fields.date;
@@ -73,7 +73,7 @@ export function readTest(written: WrittenTest, line: number): TestReading {
 
 type Writable<T> = { -readonly [K in keyof T]: T[K] };
 
-/** A copy only where a cell has capitals: thousands of rows have none. */
+/** Copies only a row that has capitals: thousands of rows have none. */
 function withLowerCase(fields: WrittenTest, columns: readonly LogColumn[]): WrittenTest {
   let lowered = fields;
   for (const column of columns) {
@@ -83,16 +83,16 @@ function withLowerCase(fields: WrittenTest, columns: readonly LogColumn[]): Writ
   return lowered;
 }
 
-/** More is a slip of the pen: a hundred years, a million falls [-]. */
+/** Larger counts are slips of the pen: a hundred years in months, a million falls [-]. */
 const MOST_MONTHS = 1200;
 const MOST_IN_COLUMN: Partial<Record<LogColumn, number>> = { falls: 1e6 };
-/** What broke below or above is no webbing, rope or fitting, but a slip in number or unit [N]. */
+/** A load outside of this range is no webbing's, rope's or fitting's, but a slip in number or unit [N]. */
 const LEAST_LOAD = 1;
 const MOST_LOAD = 5e6;
 /** No load in any unit is written by a smaller number [-]. */
 const SMALLEST_NUMBER = 1e-12;
 const PLAIN_NUMBER = /^[+-]?(\d+\.?\d*|\.\d+)([eE][+-]?\d+)?$/;
-/** No number that anybody writes is longer; the pattern would take its time over thousands of digits. */
+/** Nobody writes a longer number, and the pattern is slow on thousands of digits. */
 const LONGEST_NUMBER = 40;
 const isPlainNumber = (text: string): boolean => text.length <= LONGEST_NUMBER && PLAIN_NUMBER.test(text);
 
@@ -108,10 +108,10 @@ function neededIn(column: LogColumn): FactsOf<LogFacts> {
   }
 }
 
-/** A cell as it is quoted in a message. */
+/** A cell, shortened for a message that quotes it. */
 const short = (text: string): string => (text.length > 60 ? `${text.slice(0, 57)}…` : text);
 
-/** A knot by its name, however it is capitalised and parted. */
+/** A knot by its name, whatever its capitals, spaces and hyphens. */
 function readKnot(text: string | undefined, fault: Fault): KnotKind | undefined {
   if (text === undefined) return undefined;
   const bare = (name: string) => name.toLowerCase().replace(/[^a-z]/g, "");
@@ -173,7 +173,7 @@ function readForce(fields: WrittenTest, column: "result" | "result_to", fault: F
       logFact("expected.loadFrom", range),
       logFact("cell.unlikelyLoad", { ...range, text: short(text), unit: short(unit) }),
     );
-  // Smaller than any unit makes sense of, and than some computers keep.
+  // No load in any unit is so small, and some computers round it to 0.
   if (Number(text) !== 0 && Math.abs(Number(text)) < SMALLEST_NUMBER) return outside();
   const read = readUnit(unit);
   if (!read.ok || !Number.isFinite(Number(text))) {
@@ -186,15 +186,15 @@ function readForce(fields: WrittenTest, column: "result" | "result_to", fault: F
   if (load <= 0)
     return fault(column, logFact("expected.loadAboveZero", {}), logFact("cell.notPositive", { text, unit }));
   if (load < LEAST_LOAD || load > MOST_LOAD) return outside();
-  // Twelve digits: what was written, without the rounding of the unit's factor.
+  // Twelve digits keep the number as written and drop the rounding of the unit's factor.
   return Number(load.toPrecision(12));
 }
 
 const READ_UNITS = new Map<string, ReturnType<typeof parseQuantity>>();
-/** More than all units of force, however they are written. */
+/** More spellings than all units of force have [-]. */
 const MOST_UNITS = 50;
 
-/** One of a unit, in newtons; a log of thousands of rows has one unit. */
+/** The size of a unit in newtons, kept: a log of thousands of rows has one unit. */
 function readUnit(unit: string): ReturnType<typeof parseQuantity> {
   const known = READ_UNITS.get(unit);
   if (known !== undefined) return known;

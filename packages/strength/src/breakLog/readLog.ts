@@ -1,4 +1,4 @@
-/** Reads a break log: every fault with its line and column, and nothing imported when there is one. */
+/** Reads a break log. It reports every fault with its line and column, and imports nothing if there is a fault. */
 import { type FactValue, rigFact } from "@secondline/rig";
 import Papa from "papaparse";
 import {
@@ -21,9 +21,9 @@ export type BreakLogReading =
   | { readonly ok: false; readonly faults: readonly LogFault[] };
 
 /**
- * Reads CSV with the columns of `LOG_COLUMNS`; `REQUIRED_COLUMNS` must be there, the others may be left out. Lines that
- * begin with # are remarks; one that begins "# Invented" marks all tests as made up. Results of one file are in one unit.
- * Cells are parted by commas, or as many spreadsheets do it by semicolons or tabs, and then decimal commas are taken too.
+ * Reads CSV with the columns of `LOG_COLUMNS`; `REQUIRED_COLUMNS` must be there, the others may be left out. Lines that begin
+ * with # are remarks; one that begins "# Invented" marks all tests as made up. Results of one file are in one unit. Commas part
+ * the cells, or semicolons or tabs, as in many spreadsheets; then decimal commas are read too.
  */
 export function readBreakLog(csv: string): BreakLogReading {
   if (csv.length > MOST_CHARACTERS) return { ok: false, faults: [tooLarge(csv.length)] };
@@ -62,10 +62,10 @@ export function readBreakLog(csv: string): BreakLogReading {
   return { ok: true, tests: saysInvented(text) ? tests.map((test) => ({ ...test, invented: true })) : tests };
 }
 
-/** Far more than all break tests of a lifetime: what is larger is another file [-]. */
+/** Far more characters than all break tests of a lifetime need: a larger file is not a break log [-]. */
 const MOST_CHARACTERS = 8e6;
 const MOST_ROWS = 20_000;
-/** Faults that are told one by one; of more a reader has no use. */
+/** Number of faults that are told one by one; more are of no use to a reader [-]. */
 const MOST_FAULTS = 50;
 
 function tooLarge(characters: number): LogFault {
@@ -107,7 +107,7 @@ function repeatedHeader(line: number, first: number): LogFault {
 /** A remark (a line that begins with #) that begins with "invented" marks every test of the file as made up. */
 const saysInvented = (csv: string): boolean => /^#\s*invented\b/im.test(csv);
 
-/** Papaparse reads the cells; lines are counted here, for quoted cells may hold line breaks. */
+/** Papaparse reads the cells. This function counts the lines, because quoted cells may hold line breaks. */
 function split(csv: string, delimiter: Delimiter): { rows: Row[]; faults: LogFault[] } {
   const { data, errors } = Papa.parse<string[]>(csv, { delimiter, skipEmptyLines: false });
   let line = 1;

@@ -3,8 +3,8 @@ import Papa from "papaparse";
 import { type BreakTest, LOG_COLUMNS, type LogColumn } from "./logEntry.ts";
 
 /**
- * CSV with every column, loads in kilonewtons; marked as invented when any test is. A cell that a spreadsheet would compute begins
- * with an apostrophe, which reading takes off again.
+ * CSV with every column, loads in kilonewtons, marked as invented if any test is. A cell that a spreadsheet would compute
+ * begins with an apostrophe; the reader takes the apostrophe off again.
  */
 export function writeBreakLog(tests: readonly BreakTest[]): string {
   const data = tests.map((test) => {
@@ -15,7 +15,7 @@ export function writeBreakLog(tests: readonly BreakTest[]): string {
   return `${mark}${Papa.unparse({ fields: [...LOG_COLUMNS], data }, { newline: "\n", escapeFormulae: true })}\n`;
 }
 
-/** A test as it is written: what `readTest` reads back, with its load in kilonewtons. */
+/** A test as a row that `readTest` reads back, with its load in kilonewtons. */
 export function testFields(test: BreakTest): Record<LogColumn, string> {
   const { result } = test;
   const kilonewtons = (newtons: number) => String(Number((newtons / 1000).toPrecision(12)));

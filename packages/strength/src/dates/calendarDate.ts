@@ -7,12 +7,15 @@ export type PlainDate = Temporal.PlainDate;
 const DAYS_PER_MONTH = 30.436875;
 
 const READ_DATES = new Map<string, PlainDate | undefined>();
-/** Days in ten years and some: records and logs name few different ones, again and again. */
+/** Some more days than in ten years: records and logs name few different days, again and again. */
 const MOST_KEPT_DATES = 4000;
 
 const DATE_PATTERN = /^\d{4}-\d{2}-\d{2}$/;
 
-/** Whether `readDate` reads it, at a hundredth of the time; a day that a month lacks comes back as another one. */
+/**
+ * Whether `readDate` reads the text, at a hundredth of its time. A day that its month lacks comes back from `Date` as another
+ * one.
+ */
 export function isDate(text: string): boolean {
   if (!DATE_PATTERN.test(text)) return false;
   const day = new Date(`${text}T00:00:00Z`);
@@ -37,7 +40,7 @@ function dateOf(text: string): PlainDate | undefined {
   }
 }
 
-/** Reads a date that has been checked before; throws otherwise. */
+/** Reads a date that was checked before; throws on any other text. */
 export function date(text: string): PlainDate {
   const read = readDate(text);
   if (read === undefined) throw new Error(`expected a date YYYY-MM-DD, got "${text}"`);

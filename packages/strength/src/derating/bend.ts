@@ -12,7 +12,7 @@ export function bendFactor(ratio: number): StrengthFactor {
       kind: "from memory",
       note: "Cordage Institute rule: full strength from D/d = 8, about half at D/d = 1; logarithmic between, assumed",
     },
-    // A wider pin than the rule speaks of is as good as full: the range has no upper end that matters.
+    // A pin wider than the rule's range takes nothing, so the range has no upper end that matters.
     validity: { quantity: "pin diameter over thickness", unit: "", from: 1, to: 1000, got: ratio },
     at: (r) => {
       const [atOne, full] = [constant("bend.atOne"), constant("bend.full")];

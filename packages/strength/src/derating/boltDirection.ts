@@ -1,7 +1,8 @@
 /**
- * What a bolt holds by the angle between the pull and its axis. EN 959 asks for an axial and a radial strength and says nothing between.
- * There the two parts of the pull are taken to use up the bolt together, in a straight line: N / axial + V / radial = 1. Rules for
- * fastenings (EN 1992-4, from memory) allow up to 1.2 for that sum, so this lies on the safe side of them.
+ * Strength of a bolt by the angle between the pull and its axis. EN 959 asks for an axial and a radial strength and says
+ * nothing of angles between. There the two parts of the pull are taken to use up the bolt together, in a straight line: N /
+ * axial + V / radial = 1. Rules for fastenings (EN 1992-4, from memory) allow a sum of up to 1.2, so this rule lies on the safe
+ * side of them.
  */
 import type { Basis } from "@secondline/rig";
 import { noteFact } from "../noteFacts.ts";
@@ -10,8 +11,8 @@ import { fixedFactor, type StrengthFactor } from "./factor.ts";
 
 const DIRECTION_SOURCE =
   "EN 959:2018, 4.3.1 and 4.3.2: 15 kN axially, 25 kN radially; between them both parts of the pull count in a straight line, assumed";
-const UNSAID_NOTE = "the direction of the pull on the bolt is not written down: the worst one counts";
-/** The two strengths are published; what lies between them is assumed. */
+const BLANK_NOTE = "the direction of the pull on the bolt is not written down: the worst one counts";
+/** The two strengths are published; the values between them are assumed. */
 const basisAt = (angle: number): Basis => ({ kind: angle === 0 ? "published" : "assumed", note: DIRECTION_SOURCE });
 
 /** Closer than this to straight across, nothing of the pull counts as axial [rad]. */
@@ -25,13 +26,13 @@ function share(angle: number): number {
 const worstAngle = () => Math.atan(constant("bolt.axial") / constant("bolt.radial"));
 
 /**
- * The factor of a pull on a strength that is the radial one, as a list of one; none when the pull goes straight across. `angle`:
- * from the axis [rad]; undefined when nobody said, and then the worst angle counts and `field` is named.
+ * The factor of a pull's direction on the radial strength, as a list of one; empty when the pull goes straight across. `angle`:
+ * from the axis [rad]; if undefined, the worst angle counts and the factor names `field`.
  */
 export function boltDirectionFactors(angle: number | undefined, field: string): StrengthFactor[] {
   const spread = constant("bolt.direction.spread");
   if (angle === undefined) {
-    const note = noteFact("basis.standIn", { why: { brought: UNSAID_NOTE }, note: { brought: DIRECTION_SOURCE } });
+    const note = noteFact("basis.standIn", { why: { brought: BLANK_NOTE }, note: { brought: DIRECTION_SOURCE } });
     const basis: Basis = { kind: "assumed", note };
     const value = share(worstAngle());
     return [fixedFactor({ name: "direction of pull", value, spread, basis, noData: true, blank: { field, best: 1 } })];

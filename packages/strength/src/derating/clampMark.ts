@@ -31,8 +31,9 @@ export function clampFactor(months: number, loadShare: number = constant("clamp.
 }
 
 /**
- * Factor of a clamp mark of which no load is known: that of the load from which on more makes it no deeper. Its 5 % value is that of the
- * worst mark too, by a lower central value in place of the wider spread: it is not less sure than a mark under a usual load, only deeper.
+ * Factor of a clamp mark under an unknown load: that of the load above which marks get no deeper. Its 5 % value is that of the
+ * worst mark too. The central value is lower and the spread is not wider: such a mark is deeper than one under a usual load,
+ * not less sure.
  */
 export function clampOfUnknownLoad(months: number): StrengthFactor {
   const usual = clampFactor(months);

@@ -1,4 +1,7 @@
-/** Values of the constants of derating, each in the unit that its row in `constants.ts` names, with what it is and how it is known. */
+/**
+ * Values of the constants of derating, each in the unit of its row in `constants.ts`. The row says what the constant is and how
+ * it is known.
+ */
 const CONSTANT_VALUES = {
   "beyond.share": 0.5,
   "beyond.spread": 0.3,

@@ -1,7 +1,7 @@
 /**
- * Every number that derating rests on, in one table: its value, the direction in which a change of it would be unsafe, and how sure
- * it is. DERATING.md prints this table (`npm run derating -w packages/strength`), and `test/constants.test.ts` pins it. The values
- * stand in `constantValues.ts`: what computes needs none of these words.
+ * Every number that derating rests on, in one table: its value, the direction in which a change of it would be unsafe, and how
+ * sure it is. DERATING.md prints this table (`npm run derating -w packages/strength`), and `test/constants.test.ts` pins it.
+ * The values stand in `constantValues.ts`, because the computing code needs none of these words.
  */
 import { type ConstantKey, constant } from "./constantValues.ts";
 
@@ -14,7 +14,7 @@ export interface Constant {
   /** A change in this direction raises strengths or narrows their spread. */
   readonly unsafe: "higher" | "lower";
   readonly status: ConstantStatus;
-  /** What it is; with a source where there is one. */
+  /** Meaning of the constant, with its source if it has one. */
   readonly meaning: string;
 }
 
@@ -234,7 +234,7 @@ export const CONSTANTS: ReadonlyMap<Whole<Unsaid>, Constant> = /* @__PURE__ */ n
 
 const TABLE_HEADS = ["constant", "value", "unsafe if", "known", "what it is"];
 
-/** The table in Markdown, one part of it for every first word of the keys. */
+/** The table in Markdown, one part for every first word of the keys. */
 export function constantsMarkdown(): string {
   const groups = [...new Set([...CONSTANTS.keys()].map((key) => key.split(".")[0]!))];
   return groups

@@ -1,6 +1,6 @@
 /**
- * A factor on strength: what takes strength away, by how much, how sure that is, over which range it is known and from
- * where. Strength = rated × product of factors, each lognormal about its central value (the median).
+ * A factor on strength: its cause, value, spread, range and source. Strength = rated × product of factors, each lognormal about
+ * its central value (the median).
  */
 import type { Basis } from "@secondline/rig";
 import { type NoteFact, noteFact, within } from "../noteFacts.ts";
@@ -22,20 +22,23 @@ export interface StrengthFactor {
   /** Coefficient of variation [-]. */
   readonly spread: number;
   readonly basis: Basis;
-  /** What causes it. Factors with the same cause err together. */
+  /** Cause of the factor. Factors with the same cause err together. */
   readonly cause: string;
   /** Correlation between the logarithms of two factors of the same cause, 0 to 1 [-]. */
   readonly shared: number;
   readonly validity?: Validity;
   /** True when the quantity lies outside the range of validity: value and spread are then the cautious ones. */
   readonly beyond: boolean;
-  /** True when nobody wrote down what it depends on and the worst that is possible stands in. */
+  /** True when the quantity was left blank and the worst possible value stands in. */
   readonly noData: boolean;
-  /** True when a reader must be told of it wherever the strength is shown: somebody's own judgement, or one that raises it. */
+  /**
+   * True when a reader must be told of the factor wherever the strength is shown: an own judgement, or a factor that raises the
+   * strength.
+   */
   readonly flagged?: boolean;
   /** The field of the rig document that was left blank and for which this factor stands in. */
   readonly blank?: Blank;
-  /** Where own tests know it: how it errs together with the other factors that the same tests know. */
+  /** For a factor learnt from own tests: how it errs together with the other factors that the same tests know. */
   readonly learnt?: Learnt;
 }
 
@@ -53,15 +56,18 @@ export interface Learnt {
   readonly loadings: readonly number[];
   /** Standard deviation of the logarithm that is the factor's own [-]. */
   readonly own: number;
-  /** Variance that it adds to the others' of its source in place of its own: less than 0 where the whole is known better [-]. */
+  /**
+   * Variance that the factor adds to that of the others of its source, in place of its own; below 0 if the product is known
+   * better [-].
+   */
   readonly adds?: number;
 }
 
-/** Beyond its range nothing is known: half of the value at the edge counts at most, with this spread at least [-]. */
+/** Beyond a range nothing is known. Then at most this share of the value at the edge counts, with at least this spread [-]. */
 export const BEYOND_RANGE_SHARE = constant("beyond.share");
 export const BEYOND_RANGE_SPREAD = constant("beyond.spread");
-/** Stands for nothing: a part of which so little is left carries nothing, and its strength still has a logarithm [-]. */
-export const NOTHING_LEFT = 1e-6;
+/** Smallest value of a factor. It stands for a part that carries nothing, whose strength must still have a logarithm [-]. */
+export const LEAST_FACTOR = 1e-6;
 
 export interface FactorMake {
   readonly name: string;
@@ -74,8 +80,8 @@ export interface FactorMake {
 }
 
 /**
- * Evaluates a factor. Outside its range it is not trusted: half of the value at the edge counts, or the curve drawn on where that
- * is less, the spread is widened, and `beyond` says so. Not-finite or negative quantities are a programmer's error.
+ * Evaluates a factor. Outside its range it is not trusted: half of the value at the edge counts, or the continued curve where
+ * that is less. The spread is widened, and `beyond` is set. Not-finite or negative quantities are a programmer's error.
  */
 export function evaluateFactor(make: FactorMake): StrengthFactor {
   const { validity } = make;
@@ -87,7 +93,7 @@ export function evaluateFactor(make: FactorMake): StrengthFactor {
   const counted = beyond ? Math.min(value * BEYOND_RANGE_SHARE, make.at(validity.got).value) : value;
   return {
     name: make.name,
-    value: Math.max(NOTHING_LEFT, counted),
+    value: Math.max(LEAST_FACTOR, counted),
     spread: beyond ? Math.max(spread, BEYOND_RANGE_SPREAD) : spread,
     basis: beyond ? beyondBasis(make.basis, validity) : make.basis,
     cause: make.cause ?? make.name,
@@ -100,10 +106,10 @@ export function evaluateFactor(make: FactorMake): StrengthFactor {
 
 /** A quantity that lies outside of its range, with the range. */
 export function outsideFact({ quantity, unit, from, to, got }: Validity): NoteFact {
-  const told = { got: Number(got.toPrecision(4)), from, to };
-  if (unit === "") return noteFact("outside.quantity", { ...told, quantity: { brought: quantity } });
-  if (unit === quantity) return noteFact("outside.unit", { ...told, unit: { brought: unit } });
-  return noteFact("outside.quantityUnit", { ...told, quantity: { brought: quantity }, unit: { brought: unit } });
+  const values = { got: Number(got.toPrecision(4)), from, to };
+  if (unit === "") return noteFact("outside.quantity", { ...values, quantity: { brought: quantity } });
+  if (unit === quantity) return noteFact("outside.unit", { ...values, unit: { brought: unit } });
+  return noteFact("outside.quantityUnit", { ...values, quantity: { brought: quantity }, unit: { brought: unit } });
 }
 
 function beyondBasis(basis: Basis, validity: Validity): Basis {

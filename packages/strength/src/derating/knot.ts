@@ -84,7 +84,7 @@ export function webbingKnot(): StrengthFactor {
   });
 }
 
-/** Factor of a knot in a webbing or rope. Of one whose form nobody stated the worse counts: that of webbing. */
+/** Factor of a knot in a webbing or rope. If nobody stated which of the two it is, the worse factor counts: that of webbing. */
 export function knotIn({ id, form }: Pick<LineStock, "id" | "form">, kind: KnotKind): StrengthFactor {
   if (form === undefined) {
     const why = noteFact("why.form", { id });

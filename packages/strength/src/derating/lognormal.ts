@@ -11,8 +11,8 @@ export function logSpread(coefficientOfVariation: number): number {
 }
 
 /**
- * Correlation between the logarithms of two factors: each is √shared of its cause's common deviation and the rest its
- * own, so two of one cause correlate with the geometric mean of their shares [-].
+ * Correlation between the logarithms of two factors. Each takes √shared of its cause's common deviation, and the rest is its
+ * own. So two factors of one cause correlate with the geometric mean of their shares [-].
  */
 export function factorCorrelation(a: StrengthFactor, b: StrengthFactor): number {
   if (a === b) return 1;
@@ -29,7 +29,7 @@ export function logCovariance(a: readonly StrengthFactor[], b: readonly Strength
   return sum;
 }
 
-/** Of two factors that the same own tests know: they may err against each other, for the tests know their product best [-]. */
+/** Covariance of two factors that the same own tests know. It may be below 0, because the tests know their product best [-]. */
 function learntCovariance(a: StrengthFactor, b: StrengthFactor): number | undefined {
   if (a === b && a.learnt?.adds !== undefined) return a.learnt.adds;
   if (a === b || a.learnt === undefined || a.learnt.source !== b.learnt?.source) return undefined;
@@ -37,7 +37,10 @@ function learntCovariance(a: StrengthFactor, b: StrengthFactor): number | undefi
   return a.learnt.loadings.reduce((sum, x, i) => sum + x * (other[i] ?? 0), 0);
 }
 
-/** The 5 % value of a factor: by it the worse of two is told, since a verdict asks what 95 % of such parts reach [-]. */
+/**
+ * The 5 % value of a factor. It decides which of two factors is worse, since a verdict asks for the strength that 95 % of such
+ * parts reach [-].
+ */
 export function lowValue({ value, spread }: Pick<StrengthFactor, "value" | "spread">): number {
   return value * Math.exp(-Z95 * logSpread(spread));
 }
@@ -53,11 +56,13 @@ export interface LognormalStrength {
   readonly sigmaLog: number;
 }
 
-/** The factors as a table shows them: with a line for what own tests know of them together. */
+/** The factors as a table shows them, with a line that brings their product to the value that own tests know. */
 export const shownFactors = (factors: readonly StrengthFactor[]): readonly StrengthFactor[] =>
   withTogether(factors).shown;
 
-/** Combines a rated strength [N] with its factors; those that the same own tests know count as the tests have their product. */
+/**
+ * Combines a rated strength [N] with its factors. Factors that the same own tests know count with their product by those tests.
+ */
 export function combineFactors(rated: number, given: readonly StrengthFactor[]): LognormalStrength {
   const { factors } = withTogether(given);
   const strength = factors.reduce((product, f) => product * f.value, rated);

@@ -1,4 +1,4 @@
-/** Scatter between new parts of one make, and what stands in when nothing is known of a part. */
+/** Scatter between new parts of one make, and the factors of parts about which nothing is known. */
 import type { Basis } from "@secondline/rig";
 import { noteFact } from "../noteFacts.ts";
 import { constant } from "./constantValues.ts";
@@ -46,11 +46,11 @@ export function boltPlacement(): StrengthFactor {
   });
 }
 
-/** What stands in for what nobody knows of a part: central value and spread [-]. */
+/** Central value and spread of the factor for a part about which nothing is known [-]. */
 export const UNKNOWN_VALUE = constant("unknown.value");
 export const UNKNOWN_SPREAD = constant("unknown.spread");
 
-/** Cautious factor for a part whose kind says nothing of what weakens it; `why` where there is more to say. */
+/** Cautious factor for a part whose kind does not tell what weakens it; `why`: a further reason. */
 export function noRecord(what: string, why?: string): StrengthFactor {
   return fixedFactor({
     name: "no record",

@@ -1,4 +1,7 @@
-/** What the owner of a part thinks of it, as a factor: shown with its reason wherever the strength is, more so above 1. */
+/**
+ * The own judgement of a part as a factor. It is shown with its reason wherever the strength is shown; a factor above 1 has a
+ * caution of its own.
+ */
 import type { Basis, OwnJudgement } from "@secondline/rig";
 import { noteFact } from "../noteFacts.ts";
 import { constant } from "./constantValues.ts";
@@ -6,12 +9,12 @@ import { fixedFactor, type StrengthFactor } from "./factor.ts";
 import { UNKNOWN_SPREAD, UNKNOWN_VALUE } from "./make.ts";
 
 export const OWN_NAME = "own judgement";
-/** An own factor is the less sure the farther from 1 it is: half of the way, within bounds [-]. */
+/** The spread of an own factor is a share of its distance from 1, within bounds [-]. */
 const SPREAD_PER_CHANGE = constant("own.spreadPerChange");
 const LEAST_SPREAD = constant("own.leastSpread");
 const MOST_SPREAD = constant("own.mostSpread");
 
-/** A judgement as it counts; `capped`: only up to what the part itself holds. */
+/** A judgement as it counts; `capped`: it raises the strength only up to that of the part itself. */
 export interface JudgementCounted extends OwnJudgement {
   readonly capped?: true;
 }

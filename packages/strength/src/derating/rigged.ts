@@ -1,4 +1,4 @@
-/** What a sling holds by how it is rigged, over its straight pull. */
+/** Strength of a sling by the way it is rigged, over that in a straight pull. */
 import type { AnchorPart, Basis } from "@secondline/rig";
 import { constant } from "./constantValues.ts";
 import { fixedFactor, type StrengthFactor } from "./factor.ts";
@@ -13,21 +13,22 @@ const BASKET_BASIS: Basis = {
   note: "EN 1492-1: basket with its strands up to 45° off the pull 1.4 times the straight pull (2.0 only when they are parallel, which nobody sees to here); spread assumed",
 };
 
-const UNSAID_NOTE =
+const BLANK_NOTE =
   "how the sling is rigged is not written down; it counts as choked. A sling rated as it is rigged says that it is straight";
 
 /**
- * The factor of a way of rigging, as a list of one; none when the sling is pulled straight or rated as it is rigged. One that nobody
- * described counts as choked, and `field` is named. A basket raises the rating, so it is not the best that a blank is measured by.
+ * The factor of a way of rigging, as a list of one; empty when the sling is pulled straight or rated as it is rigged. If nobody
+ * described the way, the sling counts as choked, and the factor names `field`. The price of that blank is measured against a
+ * straight pull: a basket would raise the rating.
  */
 export function riggedFactors(rigged: AnchorPart["rigged"], field: string): StrengthFactor[] {
   switch (rigged) {
     case undefined:
-      return [standIn({ ...choked(), name: "way of rigging" }, { field, best: 1 }, UNSAID_NOTE)];
+      return [standIn({ ...choked(), name: "way of rigging" }, { field, best: 1 }, BLANK_NOTE)];
     case "choked":
       return [choked()];
     case "basket":
-      // It raises the strength, so whoever reads the result must be told.
+      // A basket raises the strength, so the reader of the result must be told.
       return [riggedFactor("basket", constant("rigged.basket.value"), BASKET_BASIS, true)];
     case "straight":
       return [];

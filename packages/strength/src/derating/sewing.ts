@@ -7,10 +7,10 @@ const SEWING_BASIS: Basis = {
   kind: "assumed",
   note: "no source found; four fifths of the webbing or rope as sewn, thread losing more in the open, numbers assumed",
 };
-const AS_SEWN = constant("sewing.asSewn");
+const NEW_SEAM_SHARE = constant("sewing.asSewn");
 
 function sewnShare(months: number): number {
-  return AS_SEWN - constant("sewing.loss") * (1 - Math.exp(-months / constant("sewing.months")));
+  return NEW_SEAM_SHARE - constant("sewing.loss") * (1 - Math.exp(-months / constant("sewing.months")));
 }
 
 /** Factor on the webbing's strength at stitching that has been outside for some months. */
@@ -20,7 +20,7 @@ export function sewingFactor(months: number): StrengthFactor {
 
 /** Factor on the strength of a loop rated as sewn, after some months outside. */
 export function sewnLoopAgeing(months: number): StrengthFactor {
-  return sewingOver(months, AS_SEWN, "stitching outside");
+  return sewingOver(months, NEW_SEAM_SHARE, "stitching outside");
 }
 
 function sewingOver(months: number, rated: number, name: string): StrengthFactor {
@@ -34,7 +34,7 @@ function sewingOver(months: number, rated: number, name: string): StrengthFactor
       const value = sewnShare(m) / rated;
       return {
         value,
-        spread: constant("sewing.spread") + constant("sewing.spreadPerLoss") * (1 - sewnShare(m) / AS_SEWN),
+        spread: constant("sewing.spread") + constant("sewing.spreadPerLoss") * (1 - sewnShare(m) / NEW_SEAM_SHARE),
       };
     },
   });

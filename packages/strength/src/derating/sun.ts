@@ -15,20 +15,20 @@ interface SunModel {
 }
 
 /** Loss that levels off. */
-function levelling(fibre: "polyester" | "aramid") {
+function levellingLoss(fibre: "polyester" | "aramid") {
   const [loss, years] = [constant(`sun.${fibre}.loss`), constant(`sun.${fibre}.years`)];
   return (months: number) => 1 - loss * (1 - Math.exp(-months / 12 / years));
 }
 
-/** Loss in a straight line, told as what is lost after 36 months. */
-function steady(fibre: "polyamide" | "hmpe") {
+/** Loss in a straight line, given by the loss after 36 months. */
+function straightLoss(fibre: "polyamide" | "hmpe") {
   const loss = constant(`sun.${fibre}.loss`);
   return (months: number) => 1 - (loss * months) / 36;
 }
 
 const SUN_MODELS: Readonly<Record<Fibre, SunModel>> = {
   polyester: {
-    retention: levelling("polyester"),
+    retention: levellingLoss("polyester"),
     to: constant("sun.polyester.to"),
     basis: {
       kind: "assumed",
@@ -36,7 +36,7 @@ const SUN_MODELS: Readonly<Record<Fibre, SunModel>> = {
     },
   },
   polyamide: {
-    retention: steady("polyamide"),
+    retention: straightLoss("polyamide"),
     to: constant("sun.polyamide.to"),
     basis: {
       kind: "assumed",
@@ -44,19 +44,19 @@ const SUN_MODELS: Readonly<Record<Fibre, SunModel>> = {
     },
   },
   hmpe: {
-    retention: steady("hmpe"),
+    retention: straightLoss("hmpe"),
     to: constant("sun.hmpe.to"),
     basis: { kind: "assumed", note: "no open number found for HMPE in the sun; taken as bad as polyamide" },
   },
   aramid: {
-    retention: levelling("aramid"),
+    retention: levellingLoss("aramid"),
     to: constant("sun.aramid.to"),
     basis: { kind: "assumed", note: "from memory, aramid loses strength fast in daylight; the curve is assumed" },
   },
 };
 
 /**
- * The spread grows with the loss itself. Wide enough that "up to 40 % lost in 16 months" (Lift & Access, quoting WSTDA 2003,
+ * The spread grows with the loss itself. It is so wide that "up to 40 % lost in 16 months" (Lift & Access, quoting WSTDA 2003,
  * of synthetic slings) is not below the 5 % value of either fibre [-].
  */
 const SPREAD_PER_LOSS = constant("sun.spreadPerLoss");

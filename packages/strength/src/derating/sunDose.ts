@@ -35,7 +35,7 @@ export function monthDose(month: number, sun: number, latitude: LatitudeClass, h
   return weight * sun * LATITUDE_WEIGHT[latitude];
 }
 
-/** Where something hangs; what nobody wrote down is left out. */
+/** Place and light of a part; a value that nobody wrote down is left out. */
 export interface Climate {
   readonly latitude?: LatitudeClass;
   readonly hemisphere?: Hemisphere;
@@ -45,7 +45,10 @@ const SUNNIEST_LATITUDE = (Object.keys(LATITUDE_WEIGHT) as LatitudeClass[]).redu
   LATITUDE_WEIGHT[one] > LATITUDE_WEIGHT[most] ? one : most,
 );
 
-/** Sun taken month by month. Without a latitude the sunniest counts, without a hemisphere the one that brought more in all. */
+/**
+ * Sun taken month by month. Without a latitude the sunniest one counts, without a hemisphere the one that brought more sun in
+ * all.
+ */
 export class DoseSum {
   private readonly latitude: LatitudeClass;
   private readonly sums: Map<Hemisphere, number>;

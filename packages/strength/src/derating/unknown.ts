@@ -1,7 +1,7 @@
 /**
- * What is not written down counts as the worst that it can be, never as better than anything that could be written there. A
- * part without a date can be as old as `unknown.age`, and can have hung outside all the while; a number without a date counts as the
- * worst that the rig document accepts.
+ * A blank counts as the worst possible value, never as better than any value that could be written there. A part without a date
+ * can be as old as `unknown.age`, and can have hung outside all the while; a number without a date counts as the worst that the
+ * rig document accepts.
  */
 import type { Condition, Note } from "@secondline/rig";
 import { noteFact, within } from "../noteFacts.ts";
@@ -9,12 +9,12 @@ import { constant } from "./constantValues.ts";
 import type { Blank, StrengthFactor } from "./factor.ts";
 import { mostDose } from "./sunDose.ts";
 
-/** Longest that a part can have been outside: what is written, or its whole life [months]. */
+/** Longest time that a part can have been outside: the written one, or its whole life [months]. */
 export function possibleMonths({ monthsOutside, ageYears }: Condition): number {
   return monthsOutside ?? 12 * (ageYears ?? constant("unknown.age"));
 }
 
-/** Oldest that a part can be: what is written, else the age of an undated part, and no less than its time outside [years]. */
+/** Oldest that a part can be: the written age, else the age of an undated part, and no less than its time outside [years]. */
 export function possibleYears({ monthsOutside, ageYears }: Condition): number {
   return ageYears ?? Math.max(constant("unknown.age"), (monthsOutside ?? 0) / 12);
 }
@@ -26,10 +26,10 @@ export function possibleSun(condition: Condition): number {
   return sun * (monthsOutside ?? mostDose(possibleMonths(condition)));
 }
 
-/** Steps in which a factor is looked through for its worst value: tests can say that a middle dose is worse than a large one [-]. */
+/** Steps of dose in which a factor's worst value is looked for: by tests a middle dose can be worse than a large one [-]. */
 const DOSE_STEPS = 12;
 
-/** The worst of a factor over every quantity up to a bound: its least value with its largest spread. */
+/** The worst factor over every quantity up to a bound: the least value with the largest spread. */
 export function worstUpTo(factor: (quantity: number) => StrengthFactor, bound: number): StrengthFactor {
   const edge = factor(bound).validity?.to ?? bound;
   const inside = Math.min(bound, edge);
@@ -38,7 +38,7 @@ export function worstUpTo(factor: (quantity: number) => StrengthFactor, bound: n
   return { ...worst, spread: Math.max(...tried.map(({ spread }) => spread)) };
 }
 
-/** The factor as one that stands in for a blank: it names the field, and is marked as cautious when the blank costs something. */
+/** The factor for a blank: it names the field, and is marked as cautious if the blank costs strength. */
 export function standIn(factor: StrengthFactor, { field, best }: Blank, why: Note): StrengthFactor {
   const basis = {
     kind: "assumed",

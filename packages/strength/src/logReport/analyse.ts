@@ -1,4 +1,4 @@
-/** From a break log to a report per group, and to the test worth doing next. */
+/** Makes a report for every group of a break log, and names the test worth doing next. */
 import { GENERIC_STOCKS, type LineStock } from "@secondline/rig";
 import { grouped } from "../breakLog/grouped.ts";
 import type { BreakTest } from "../breakLog/logEntry.ts";
@@ -7,14 +7,14 @@ import { type GroupReport, type GroupReportOptions, groupReport } from "./groupR
 
 export interface BreakLogReport {
   readonly groups: readonly GroupReport[];
-  /** Group in which one more test is expected to raise the characteristic value by the largest share. */
+  /** The group whose characteristic value one more test is expected to raise by the largest share. */
   readonly testNext?: {
     readonly label: string;
     readonly gain: number;
     readonly share: number;
     readonly spreadAssumed?: true;
   };
-  /** The built-in model against the tests, for every stock of which tests count. */
+  /** The built-in model against the tests, for every stock that has tests that count. */
   readonly comparisons: readonly StockComparison[];
 }
 

@@ -1,7 +1,7 @@
 /**
- * The characteristic value of a group of break tests: what 95 % of such parts reach (or 90 %, by choice), as surely as asked.
- * One method, the same for complete and censored samples, with and without batches; what it covers is simulated as a whole in
- * `test/coverage.long.ts`.
+ * The characteristic value of a group of break tests: the strength that 95 % of such parts reach (or 90 %, by choice), with the
+ * confidence asked for. One method serves complete and censored samples, with and without batches. `test/coverage.long.ts`
+ * simulates the coverage of the whole method.
  */
 
 import {
@@ -16,21 +16,21 @@ import {
 } from "@secondline/statistics";
 import { logSpread } from "../derating/lognormal.ts";
 
-/** Share of parts that reach the characteristic value, when nothing else is asked for [-]. */
+/** Share of parts that reach the characteristic value, by default [-]. */
 export const CHARACTERISTIC_CONTENT = 0.95;
-/** Coefficient of variation assumed where one or two tests cannot show one: twice that of a good make of webbing [-]. */
+/** Coefficient of variation assumed for one or two tests, which cannot show one: twice that of a good make of webbing [-]. */
 export const ASSUMED_SPREAD = 0.2;
-/** Results with a place (a breaking load or an interval) from which a sample can show its own spread. */
+/** Number of results with a place (a breaking load or an interval) from which a sample can show its own spread [-]. */
 const FAILURES_FOR_SPREAD = 3;
 
 export interface Characteristic {
   readonly confidence: number;
   /** Share of such parts that reach the value [-]. */
   readonly content: number;
-  /** Value that so many of such parts reach [N]. */
+  /** Strength that this share of such parts reach [N]. */
   readonly value: number;
   readonly family: FamilyName;
-  /** How it was found, in words. */
+  /** Method by which the value was found, in words. */
   readonly method: string;
 }
 
@@ -42,8 +42,9 @@ export interface CharacteristicOptions {
 }
 
 /**
- * One value for each of the confidences. A piece of which only a load is known below which it broke may lower it, never raise it: the least value
- * counts of those without such pieces, with the lowest of them, the two lowest and so on. Such a load above all other results says nothing.
+ * One value for each of the confidences. A piece known only to have broken below a load may lower the value, never raise it. So
+ * the least value counts: without such pieces, with the lowest of them, with the two lowest and so on. Such a load above all
+ * other results says nothing.
  */
 export function characteristicValues(
   sample: readonly Observation[],
@@ -70,7 +71,7 @@ function samplesToCount(sample: readonly Observation[]): readonly (readonly numb
   const below = all
     .filter((i) => sample[i]!.kind === "below")
     .sort((a, b) => largestOf(sample[a]!) - largestOf(sample[b]!));
-  // Where no more is known of any piece the lowest says all.
+  // If every piece is known only to have broken below a load, the lowest load alone counts.
   if (others.length === 0) return [below.slice(0, 1)];
   const most = Math.max(...others.map((i) => largestOf(sample[i]!)));
   const lowest = below.filter((i) => largestOf(sample[i]!) < most);
@@ -86,7 +87,7 @@ function valuesOf(
 ): Characteristic[] {
   const places = sample.filter((o) => o.kind === "exact" || o.kind === "between").map(observationPlace);
   if (places.length < FAILURES_FOR_SPREAD) return confidences.map((c) => assumedSpread(sample, c, content));
-  // No part scatters by nothing: the machine reads too coarsely, or the numbers were copied.
+  // Equal results do not mean that parts do not scatter: the machine reads too coarsely, or the numbers were copied.
   if (new Set(places).size === 1) {
     return confidences.map((c) => assumedSpread(sample, c, content, "they all broke at one load"));
   }

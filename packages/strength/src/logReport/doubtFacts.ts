@@ -1,4 +1,4 @@
-/** What stands in the way of believing a group's numbers, by code, with the values that each sentence has. */
+/** Reasons to doubt a group's numbers, by code, with the values that each sentence needs. */
 import { type FactsOf, type FactValue, factMaker, type NoValues } from "@secondline/rig";
 
 export interface DoubtFacts {

@@ -1,4 +1,4 @@
-/** What stands in the way of believing a group's numbers. Shown before the numbers, never acted upon silently. */
+/** Reasons to doubt a group's numbers. They are shown before the numbers, and the program never acts on one silently. */
 import { isComplete } from "@secondline/statistics";
 import { copiesIn } from "../breakLog/copies.ts";
 import { type DoubtFact, doubtFact } from "./doubtFacts.ts";
@@ -31,8 +31,8 @@ export function groupDoubts(found: GroupFindings, accepted: number): GroupDoubt[
     copies(found),
     outlier(found),
     batches(found),
-    unseen(found),
-    modes(found),
+    unseenBatches(found),
+    failureModes(found),
     distribution(found, accepted),
     spread(found),
   ].flat();
@@ -68,15 +68,15 @@ function batches({ batches: test, tests }: GroupFindings): GroupDoubt[] {
   return test.poolable ? [] : [{ kind: "batches", message: doubtFact("doubt.batches", {}) }];
 }
 
-/** What the tests cannot show is said not to be covered. */
-function unseen({ tests }: GroupFindings): GroupDoubt[] {
+/** Cases that the tests cannot show, and that the value therefore does not cover. */
+function unseenBatches({ tests }: GroupFindings): GroupDoubt[] {
   const named = new Set(tests.flatMap((t) => (t.batch === undefined || t.batch === "" ? [] : [t.batch])));
   if (tests.length < 3 || named.size > 1) return [];
   const code = named.size === 1 ? "doubt.oneBatch" : "doubt.noBatches";
   return [{ kind: "batchesUnseen", message: doubtFact(code, {}) }];
 }
 
-function modes({ tests }: GroupFindings): GroupDoubt[] {
+function failureModes({ tests }: GroupFindings): GroupDoubt[] {
   const broke = tests.filter(({ outcome }) => outcome === "broke");
   const names = [...new Set(broke.flatMap(({ failureMode }) => failureMode ?? []))];
   if (names.length < 2) return [];

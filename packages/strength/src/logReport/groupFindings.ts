@@ -1,4 +1,4 @@
-/** What was computed from the tests of one group, before it is doubted. */
+/** The numbers computed from the tests of one group, before any doubt about them. */
 import type {
   FamilyName,
   Fit,
@@ -17,22 +17,22 @@ export interface FamilyReport {
   /** Two-sided 95 % profile-likelihood intervals of the median and of the 5 % value [N]. */
   readonly median: readonly [low: number, value: number, high: number];
   readonly fivePercent: readonly [low: number, value: number, high: number];
-  /** Complete samples of five values or more only. */
+  /** Only for complete samples of five values or more. */
   readonly goodness?: GoodnessOfFit;
 }
 
 export interface GroupFindings {
   readonly key: string;
-  /** "webbing, polyester 25 mm, fall zone, dry". */
+  /** Such as "webbing, polyester 25 mm, fall zone, dry". */
   readonly label: string;
   readonly tests: readonly BreakTest[];
   readonly sample: readonly Observation[];
-  /** Mean and standard deviation of the values that broke [N]; absent below one or two of them. */
+  /** Mean and standard deviation of the breaking loads [N]; the mean needs one, the deviation two. */
   readonly mean?: number;
   readonly deviation?: number;
   readonly families: readonly FamilyReport[];
   readonly failures: readonly FitFailure[];
-  /** Family with the least AICc among those not rejected. */
+  /** The family with the least AICc among the families that are not rejected. */
   readonly best?: FamilyName;
   readonly outlier?: OutlierTest;
   readonly batches?: Poolability;

@@ -1,4 +1,4 @@
-/** What the tests of one group say: numbers, fits, doubts, and the characteristic value that stands up to them. */
+/** The report on the tests of one group: numbers, fits, doubts, and the characteristic value. */
 import {
   andersonDarling,
   batchesPoolable,
@@ -27,8 +27,8 @@ export interface GroupReport extends GroupFindings {
   readonly doubts: readonly GroupDoubt[];
 }
 
-/** The published significance levels are no good for fewer values [-]. */
-const LEAST_FOR_GOODNESS = 5;
+/** Least number of values for which the published significance levels are good [-]. */
+const LEAST_VALUES_FOR_GOODNESS = 5;
 /** Significance below which a family is rejected [-]. */
 const REJECTION_SIGNIFICANCE = 0.05;
 
@@ -82,17 +82,17 @@ function familyReport(sample: readonly Observation[], fit: Fit): FamilyReport {
     return [low, fittedQuantile(fit, p), high];
   };
   const values = exactValues(sample);
-  const testable = isComplete(sample) && values.length >= LEAST_FOR_GOODNESS;
+  const testable = isComplete(sample) && values.length >= LEAST_VALUES_FOR_GOODNESS;
   return {
     fit,
     median: interval(0.5),
     fivePercent: interval(1 - CHARACTERISTIC_CONTENT),
-    ...(testable ? { goodness: andersonDarling(values, fit.family, unbiased(values, fit)) } : {}),
+    ...(testable ? { goodness: andersonDarling(values, fit.family, withUnbiasedSpread(values, fit)) } : {}),
   };
 }
 
 /** The published significance levels go with n − 1 in the normal families' spread, not with the likelihood's n. */
-function unbiased(values: readonly number[], fit: Fit): Fit {
+function withUnbiasedSpread(values: readonly number[], fit: Fit): Fit {
   if (fit.family === "weibull") return fit;
   return { ...fit, logScale: fit.logScale + 0.5 * Math.log(values.length / (values.length - 1)) };
 }
@@ -106,7 +106,7 @@ function poolability(tests: readonly BreakTest[]): Poolability | undefined {
 
 function en1990(sample: readonly Observation[]): Pick<GroupFindings, "en1990"> {
   const values = exactValues(sample);
-  // Values that are all the same show no deviation to multiply.
+  // Equal values have no deviation to multiply.
   if (!isComplete(sample) || values.length < 3 || new Set(values).size < 2) return {};
   const factor = en1990Factor(values.length, false);
   return { en1990: { factor, value: mean(values) - factor * standardDeviation(values)! } };

@@ -11,14 +11,17 @@ import { conditionFactors, overMonthsOutside } from "./textileCondition.ts";
 
 type Leash = Rig["leash"];
 
-/** A place at which the leash may give way, with what its knot or seam takes. */
+/** A place at which the leash may give way, with the factor of its knot or seam. */
 interface LeashPlace {
   readonly where: "ring" | "middle" | "harness";
   readonly factor: StrengthFactor;
   readonly knotted: boolean;
 }
 
-/** The weakest of its places by what 95 % of such leashes reach; in the middle it holds no more than any of them either. */
+/**
+ * The weakest place by the strength that 95 % of such leashes reach. The central value is no higher than that of any place
+ * either.
+ */
 export function leashStrength(leash: Leash, factorsOf: FactorsOf): PartStrength {
   const places = [...knots(leash, factorsOf), ...seams(leash, factorsOf)].map((place) =>
     leashAt(leash, place, factorsOf),
@@ -73,17 +76,17 @@ function fallAndSheathFactors(
   leashFalls: (falls: number) => StrengthFactor,
 ): StrengthFactor[] {
   return [
-    ...known(falls, leashFalls, {
+    ...leashFieldFactors(falls, leashFalls, {
       field: "leash.falls",
       what: "the number of falls that the leash has held",
     }),
     ...(stock.form === "webbing"
       ? []
-      : known(sheathSlip, sheathSlipFactor, {
+      : leashFieldFactors(sheathSlip, sheathSlipFactor, {
           field: "leash.sheathSlip",
           what: "whether the leash's sheath has slipped",
         })),
-    ...known(glazed, heatFactor, {
+    ...leashFieldFactors(glazed, heatFactor, {
       field: "leash.glazed",
       what: "whether heat has glazed the leash",
     }),
@@ -95,7 +98,7 @@ interface LeashField {
   readonly what: string;
 }
 
-function known(
+function leashFieldFactors(
   quantity: number | undefined,
   factor: (quantity: number) => StrengthFactor,
   { field, what }: LeashField,

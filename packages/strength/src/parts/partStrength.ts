@@ -1,4 +1,4 @@
-/** One part of a rig and what it holds. */
+/** One part of a rig and its strength. */
 import { type Basis, type BasisKind, distinctFacts, type Fact } from "@secondline/rig";
 import { outsideFact, type StrengthFactor } from "../derating/factor.ts";
 import { combineFactors, shownFactors } from "../derating/lognormal.ts";
@@ -24,17 +24,25 @@ export interface PartStrength {
   readonly bases: readonly Basis[];
   /** True when the cautious factor stands in for something nobody wrote down. */
   readonly noData: boolean;
-  /** What a reader must know: factors beyond their range, parts without data, own judgements, what raises the strength. */
+  /**
+   * Notes that a reader must see: factors beyond their range, parts without data, own judgements, factors that raise the
+   * strength.
+   */
   readonly flags: readonly Fact[];
   /** For webbing: strength along the natural length; the part's own numbers are those of the weakest zone. */
   readonly zones?: readonly StrengthZone[];
-  /** For webbing and leash: where it is weakest [m of natural length from A, or from the ring], and why. */
+  /** For webbing and leash: the weakest place [m of natural length from A, or from the ring], and its cause. */
   readonly weakest?: { readonly at: number; readonly reason: string };
-  /** What the rig document leaves blank and the strength is counted lower for; the costliest first. */
+  /** Blanks of the rig document for which the strength is counted lower; the costliest first. */
   readonly blanks?: readonly BlankCost[];
-  /** What happened to it that no factor covers and nobody has judged since: as long as there is any, nobody can say that it holds. */
+  /**
+   * Events of this part that no factor covers and nobody has judged since. As long as there is one, no verdict says that the
+   * part holds.
+   */
   readonly needsInspection?: readonly Fact[];
-  /** Quantities for which no factor is known, in sentences: as long as there is any, nobody can say that it holds. */
+  /**
+   * Quantities beyond the range of their factors, in sentences. As long as there is one, no verdict says that the part holds.
+   */
   readonly beyond?: readonly Fact[];
 }
 
@@ -42,7 +50,7 @@ export interface PartStrength {
 export interface BlankCost {
   /** Path of the field, such as "main.endA.clamped". */
   readonly field: string;
-  /** Strength with the blank, over the strength if the best possible were written there [-]. */
+  /** Strength with the blank, over the strength with the best possible value there [-]. */
   readonly costs: number;
 }
 
@@ -56,7 +64,7 @@ export function weakestFirst(bases: readonly Basis[]): Basis[] {
 
 type Given = Pick<PartStrength, "id" | "name" | "rated" | "ratedBasis" | "factors" | "zones" | "weakest"> & {
   readonly needsInspection?: readonly Fact[] | undefined;
-  /** Sentences that are told with the part, besides those of its factors. */
+  /** Notes of the part besides those of its factors. */
   readonly notes?: readonly NoteFact[];
 };
 
@@ -79,7 +87,7 @@ export function makePartStrength({ needsInspection, notes = [], ...part }: Given
   };
 }
 
-/** One sentence for every quantity that lies beyond what is known of its factor, as it was written or because it was not. */
+/** One sentence for every quantity beyond the range of its factor, whether it was written or left blank. */
 function beyondOf(part: string, factors: readonly StrengthFactor[]): { readonly beyond?: readonly Fact[] } {
   const sentences = factors.flatMap(({ name, beyond, validity, blank }): NoteFact[] => {
     if (!beyond || validity === undefined) return [];
@@ -90,7 +98,7 @@ function beyondOf(part: string, factors: readonly StrengthFactor[]): { readonly 
   return sentences.length === 0 ? {} : { beyond: distinctFacts(sentences) };
 }
 
-/** One entry per blank field: what all the factors that stand in for it cost together. */
+/** One entry per blank field: the joint cost of all factors that stand in for it. */
 function blanksOf(factors: readonly StrengthFactor[]): { readonly blanks?: readonly BlankCost[] } {
   const costs = new Map<string, number>();
   for (const { value, blank } of factors) {
@@ -103,19 +111,20 @@ function blanksOf(factors: readonly StrengthFactor[]): { readonly blanks?: reado
   return { blanks: blanks.sort((a, b) => a.costs - b.costs) };
 }
 
-/** Sentences about factors that rest on nothing known or on somebody's word, and about those that raise the strength. */
+/** Notes on factors without data, on own judgements, and on factors that raise the strength. */
 const factorFlags = (factors: readonly StrengthFactor[]): NoteFact[] =>
   distinctFacts(factors.filter((f) => f.beyond || f.noData || f.flagged).map(factorFlag));
 
-/** What raises the strength is rounded up: that is the side on which nobody thinks too little of it. */
+/** A factor that raises the strength is rounded up, so that nobody thinks too little of it. */
 function factorFlag({ name, value, basis, flagged }: StrengthFactor): NoteFact {
-  const told = { name: { brought: name }, note: within(basis.note) };
-  if (!flagged) return noteFact("factor.told", told);
-  // Rounded as it is shown: of two that read alike one is told.
-  if (value <= 1) return noteFact("factor.times", { ...told, value: { ratio: Math.floor(100 * value + 1e-9) / 100 } });
+  const values = { name: { brought: name }, note: within(basis.note) };
+  if (!flagged) return noteFact("factor.told", values);
+  // Rounded as shown, so that of two notes that read alike only one is told.
+  if (value <= 1)
+    return noteFact("factor.times", { ...values, value: { ratio: Math.floor(100 * value + 1e-9) / 100 } });
   const raise = Math.ceil(1000 * (value - 1) - 1e-9) / 1000;
   return noteFact("factor.raises", {
-    ...told,
+    ...values,
     value: { ratio: Math.ceil(10 * value - 1e-9) / 10, side: "up" },
     raise: { share: raise },
   });

@@ -1,4 +1,4 @@
-/** What every part of a rig holds, in the order of the load's way from harness to rock. */
+/** Strength of every part of a rig, in the order of the load's way from harness to rock. */
 import {
   backupSectionLengths,
   type Condition,
@@ -104,7 +104,7 @@ function linePart({ id, name, line, lengths, factorsOf }: LinePlace & { readonly
   return makePartStrength({ id, name, rated, ratedBasis, factors, zones, weakest, needsInspection });
 }
 
-/** A main line that has hung has been fallen on, unless somebody says that it has not: with a fall zone of no falls. */
+/** A main line that has hung has been fallen on, unless a fall zone with 0 falls says that it has not. */
 function unwrittenFalls(sections: readonly WebbingSection[]): readonly NoteFact[] {
   const hung = sections.some(({ condition }) => possibleMonths(condition) > 0);
   if (!hung || sections.some(({ wear }) => wear.some(({ kind }) => kind === "fallZone"))) return [];

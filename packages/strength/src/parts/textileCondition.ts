@@ -1,4 +1,4 @@
-/** Factors of a textile part's condition: sun, age, wet. What is left blank counts as the worst that it can be. */
+/** Factors of a textile part's condition: sun, age, wet. A blank counts as the worst possible value. */
 import type { Condition, Fibre } from "@secondline/rig";
 import { ageFactor } from "../derating/age.ts";
 import type { StrengthFactor } from "../derating/factor.ts";
@@ -14,7 +14,7 @@ export interface Textile {
   readonly what: string;
   /** Path of its condition in the rig document. */
   readonly at: string;
-  /** Stands in for the built-in curve where there are tests. */
+  /** Replaces the built-in curve if there are tests. */
   readonly sun?: (months: number) => StrengthFactor;
 }
 
@@ -52,8 +52,8 @@ function wetFactors({ condition, fibre, what, at }: Textile): StrengthFactor[] {
 }
 
 /**
- * A factor that grows with the months outside, such as that of stitching; `at` is the path of the condition. Where the months are not
- * written down it stands in for all that are possible.
+ * A factor that falls with the months outside, such as that of stitching; `at` is the path of the condition. If the months are
+ * blank, the worst of all possible months counts.
  */
 export function overMonthsOutside(
   factor: (months: number) => StrengthFactor,

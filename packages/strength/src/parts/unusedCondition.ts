@@ -1,4 +1,4 @@
-/** A condition of a part of which no factor depends on it: it changes nothing, and the results say so. */
+/** A condition of a part that has no factor for it. It changes nothing, and the results say so. */
 import type { Condition } from "@secondline/rig";
 import { type NoteFact, noteFact } from "../noteFacts.ts";
 
@@ -6,7 +6,7 @@ export function saysSomething({ needsInspection: _, ...rest }: Condition): boole
   return Object.values(rest).some((value) => value !== undefined);
 }
 
-/** A sentence where something is written of metal that no factor takes up. */
+/** A note if the document gives a condition for metal that no factor uses. */
 export function unusedOnMetal(condition: Condition = {}): readonly NoteFact[] {
   if (!saysSomething(condition)) return [];
   return [noteFact("condition.onMetal", {})];

@@ -1,7 +1,7 @@
 /**
- * Strength along a line as a function of natural length: piecewise-constant zones. Every zone carries the factors of
- * its section's condition and of every wear that touches it. Where wears of one kind overlap they add up; where those of several
- * kinds do, their factors multiply.
+ * Strength along a line as a function of natural length: piecewise-constant zones. Every zone carries the factors of its
+ * section's condition and of every wear that touches it. Overlapping wears of one kind add up; the factors of overlapping wears
+ * of different kinds multiply.
  */
 import type { Basis, WebbingSection } from "@secondline/rig";
 import { constant } from "../derating/constantValues.ts";
@@ -25,18 +25,18 @@ export interface StrengthZone {
   /** 5 % value of strength [N]. */
   readonly strength5: number;
   readonly factors: readonly StrengthFactor[];
-  /** What weakens this zone more than the rest, in words; "webbing" when nothing does. */
+  /** The wear that makes this zone weaker than the rest, in words; "webbing" if there is none. */
   readonly reason: string;
   /** Index of the section it lies in. */
   readonly section: number;
 }
 
-const UNSAID_JOIN = "how the sections are joined is not written down; taken as sewn";
+const UNKNOWN_JOIN_NOTE = "how the sections are joined is not written down; taken as sewn";
 
 interface Stretch {
   readonly from: number;
   readonly to: number;
-  /** What lies there: a wear, or a join of which nothing is written. */
+  /** A wear, or a join that the document does not describe. */
   readonly of: WrittenWear | StrengthFactor;
 }
 
@@ -91,7 +91,10 @@ interface Weakening {
   readonly reason: string;
 }
 
-/** What some stretches over the same metres of a section take. The same wears are the same factor, in every zone in which they lie. */
+/**
+ * Factors of the stretches over the same metres of a section. The same wears give the same factor object in every zone in which
+ * they lie.
+ */
 function weakeningsIn(section: WebbingSection, place: SectionPlace): (here: readonly Stretch[]) => Weakening[] {
   const known = new Map<string, Weakening>();
   const weakening = ({ wear, wearAt }: WrittenWear): Weakening => {
@@ -148,7 +151,7 @@ function wearStretches(section: WebbingSection, from: number, to: number, at: st
   });
 }
 
-/** Where sections meet and no stitching is written down, the join is taken as sewn: nothing else is known of it. */
+/** A join between sections without stitching in the document is taken as sewn, for want of other data. */
 function joins(
   sections: readonly WebbingSection[],
   bounds: readonly number[],
@@ -167,7 +170,7 @@ function joins(
       }),
     );
     const sewn = seams.reduce((worse, seam) => (lowValue(seam) < lowValue(worse) ? seam : worse));
-    const note = noteFact("basis.standIn", { why: { brought: UNSAID_JOIN }, note: within(sewn.basis.note) });
+    const note = noteFact("basis.standIn", { why: { brought: UNKNOWN_JOIN_NOTE }, note: within(sewn.basis.note) });
     const factor: StrengthFactor = { ...sewn, name: "join", noData: true, basis: { kind: "assumed", note } };
     return [{ from, to, of: factor }];
   });

@@ -1,48 +1,49 @@
 /**
- * What draws of a fall say of the loads of its parts: ln load = middle + slopes · deviates + chance, and how well each of these is known.
+ * The loads of parts as learnt from draws of a fall: ln load = middle + slopes · deviates + chance, with the uncertainty of
+ * each of these.
  *
  * The deviates are of mean 0 and variance 1. Given the ratio of the variance of slopes to that of chance, the posterior is
- * normal-inverse-gamma (A. Gelman et al., Bayesian Data Analysis, 3rd ed. 2013, 14.2); the ratio is learnt from the draws, or the
- * squares of many uncertain slopes would sum to too much (C. Stein, Annals of Mathematical Statistics 30 (1959) 877–880).
+ * normal-inverse-gamma (A. Gelman et al., Bayesian Data Analysis, 3rd ed. 2013, 14.2); the ratio is learnt from the draws, or
+ * the squares of many uncertain slopes would sum to too much (C. Stein, Annals of Mathematical Statistics 30 (1959) 877–880).
  */
 import { choleskyFactor, choleskyRoot, choleskySolve, normalCdf, type Random } from "@secondline/statistics";
 import type { ReliabilityPart } from "./reliabilityPart.ts";
 
 export interface LoadDraws {
-  /** One row per draw, all as long; of mean 0 and variance 1, 0 for what does not scatter. */
+  /** One row per draw, all equally long; of mean 0 and variance 1, and 0 for an input that does not scatter. */
   readonly deviates: readonly (readonly number[])[];
   /** Load of every part, one row per draw [N]. */
   readonly loads: readonly (readonly number[])[];
 }
 
-/** Loads of all parts as one draw from the posterior has them. */
+/** Loads of all parts by one draw from the posterior. */
 export interface LoadsBelieved {
   /** Middle of ln load [ln N]. */
   readonly middles: Float64Array;
-  /** Of every part, what ln load goes up by with each deviate [-]. */
+  /** For every part, the slope of ln load over each deviate [-]. */
   readonly slopes: readonly Float64Array[];
-  /** Standard deviation of what is left to chance, in ln load [-]. */
+  /** Standard deviation of the chance part of ln load [-]. */
   readonly chances: Float64Array;
 }
 
 export interface LoadPosterior {
-  /** Which draws load each part with what counts. */
+  /** For each part, the draws that load it enough to count. */
   readonly loaded: readonly (readonly boolean[])[];
-  /** Correlation between parts of what is left to chance. */
+  /** Correlation of the chance parts between parts of the rig. */
   readonly correlation: readonly (readonly number[])[];
   readonly draw: (random: Random) => LoadsBelieved;
 }
 
-/** A part that holds so many times its load is not loaded: the little whips of a slack line follow no rule [-]. */
+/** A part that holds this many times its load counts as not loaded: the little whips of a slack line follow no rule [-]. */
 const UNLOADED_RATIO = 20;
-/** Before any draw: scatter by chance in ln load, and of a part that only some draws load the whole scatter [-]. Assumed. */
+/** Assumed before any draw: the chance scatter of ln load, and the whole scatter of a part that only some draws load [-]. */
 const PRIOR_CHANCE = 0.08;
 const PRIOR_SCATTER = 0.2;
 /** Weight of that assumption, in draws [-]. */
 const PRIOR_DRAWS = 2;
 /**
- * Ratios of the variance of a slope to that of chance, and how far about the usual one they are likely before any draw (a standard
- * deviation of ln ratio) [-]. Assumed; down to where next to nothing but chance scatters a load.
+ * Ratios of the variance of a slope to that of chance, the usual ratio, and the standard deviation of ln ratio about it before
+ * any draw [-]. Assumed; the smallest ratios leave nearly all scatter to chance.
  */
 const VARIANCE_RATIOS = [0.001, 0.003, 0.01, 0.03, 0.1, 0.3, 1, 3, 10];
 const USUAL_RATIO = 0.5;
@@ -55,7 +56,7 @@ interface Ratio {
   readonly log: number;
 }
 
-/** What the draws say of one part, given a ratio. */
+/** The posterior of one part, given a ratio. */
 interface Given {
   /** Chance of this ratio and all before it. */
   readonly upTo: number;
@@ -69,7 +70,7 @@ interface PartPosterior {
   readonly count: number;
   readonly freedom: number;
   readonly given: readonly Given[];
-  /** Of every draw what the best guess misses; 0 where it does not load the part. */
+  /** Residual of every draw; 0 if the draw does not load the part. */
   readonly residuals: Float64Array;
 }
 
@@ -86,10 +87,10 @@ export function loadPosterior(parts: readonly ReliabilityPart[], { deviates, loa
     const logs = loads.map((row) => Math.log(Math.max(1, row[i]!)));
     return loaded[i]!.every(Boolean) ? regression(logs, centred, ratios) : someLoad(logs, loaded[i]!);
   });
-  const correlation = shrunk(found.map(({ residuals }) => residuals));
+  const correlation = shrunkCorrelations(found.map(({ residuals }) => residuals));
   const root = choleskyRoot(correlation);
   const count = parts.length;
-  /** Standard normal, correlated as what is left to chance is. */
+  /** Standard normal deviates, correlated like the chance parts. */
   function* together(random: Random): Generator<Float64Array, never> {
     const free = new Float64Array(count);
     for (;;) {
@@ -136,7 +137,7 @@ export function loadPosterior(parts: readonly ReliabilityPart[], { deviates, loa
   };
 }
 
-/** Squares over a chi-square of so many degrees of freedom, of all parts together. */
+/** Squares over a chi-square of these degrees of freedom, of all parts together. */
 function chancesOf(found: readonly PartPosterior[], given: readonly Given[], next: () => Float64Array): Float64Array {
   const most = Math.max(0, ...found.map(({ freedom }) => freedom));
   const sums = new Float64Array(found.length);
@@ -164,7 +165,7 @@ function ratiosOf(centred: readonly (readonly number[])[], inputs: number): read
   });
 }
 
-/** Of a part that every draw loads. */
+/** For a part that every draw loads. */
 function regression(
   logs: readonly number[],
   centred: readonly (readonly number[])[],
@@ -206,7 +207,10 @@ function withoutSlopes(logs: readonly number[], scatter: number): PartPosterior 
   return { mean: middle, count: logs.length, freedom: PRIOR_DRAWS + Math.max(0, logs.length - 1), given, residuals };
 }
 
-/** Of a part that only some draws load: their deviates are no longer those of all draws, so all of its scatter counts as chance. */
+/**
+ * For a part that only some draws load. Their deviates are no longer those of all draws, so all of the scatter counts as
+ * chance.
+ */
 function someLoad(logs: readonly number[], loaded: readonly boolean[]): PartPosterior {
   const found = withoutSlopes(
     logs.filter((_, r) => loaded[r]),
@@ -217,10 +221,10 @@ function someLoad(logs: readonly number[], loaded: readonly boolean[]): PartPost
 }
 
 /**
- * Correlations drawn towards none by as much as so few draws leave open: J. Schäfer & K. Strimmer, Statistical Applications in Genetics
- * and Molecular Biology 4 (2005), no. 32.
+ * Correlations, drawn towards 0 by the amount that few draws leave open: J. Schäfer & K. Strimmer, Statistical Applications in
+ * Genetics and Molecular Biology 4 (2005), no. 32.
  */
-function shrunk(residuals: readonly Float64Array[]): number[][] {
+function shrunkCorrelations(residuals: readonly Float64Array[]): number[][] {
   const lengths = residuals.map((row) => Math.sqrt(row.reduce((sum, one) => sum + one ** 2, 0)));
   const raw = residuals.map((a, i) =>
     residuals.map((b, j) => {

@@ -1,7 +1,8 @@
 /**
- * How likely each part fails, any part fails, and each is the first, from a few draws of a fall: ln of loads and of strengths are
- * normal, so all margins are. Every number is worked out anew for many draws from the posterior of the loads; its middle and 95 %
- * interval are those of these. Within each of them no part fails more often than any does, so neither do middles and limits.
+ * How likely each part fails, any part fails, and each is the first, from a few draws of a fall: ln of loads and of strengths
+ * are normal, so all margins are. Every number is worked out anew for many draws from the posterior of the loads. Its middle
+ * and 95 % interval are those over these draws. Within each draw no part fails more often than any part does, so the same holds
+ * for middles and limits.
  */
 import {
   clopperPearson,
@@ -27,15 +28,15 @@ export interface PartChances {
   readonly name: string;
   /** Probability that the load exceeds its strength. */
   readonly fails: Share;
-  /** Probability that it has the least margin of all parts: that it would be first if the loads grew. */
+  /** Probability that the part has the least margin of all parts: it would fail first if all loads grew together. */
   readonly first: Share;
-  /** Draws that load it with a twentieth of what it holds, or more: with less it counts as not loaded. */
+  /** Number of draws that load the part with a twentieth of its strength or more; with less it counts as not loaded. */
   readonly loaded: number;
-  /** Of a part with stretches: id of the one that has the least margin most often. */
+  /** For a part with stretches: id of the stretch that has the least margin most often. */
   readonly stretch?: string;
 }
 
-/** What a share of the variance of a margin comes from: an input by its place among the deviates, chance, or a cause of strength. */
+/** Source of a share of the variance of a margin: an input by its place among the deviates, chance, or a cause of strength. */
 export type VarianceSource =
   | { readonly kind: "input"; readonly input: number }
   | { readonly kind: "chance" }
@@ -52,7 +53,7 @@ export interface FailureChances {
   readonly anyFails: Share;
   /** Stretches of one part are one, in the order of the parts. */
   readonly parts: readonly PartChances[];
-  /** Of the part, or stretch of one, that is likeliest to be first: shares of the variance of ln strength over load; largest first. */
+  /** For the part or stretch that is likeliest to be first: shares of the variance of ln strength over load; largest first. */
   readonly shares: { readonly of: string; readonly sources: readonly VarianceShare[] };
 }
 
@@ -64,12 +65,12 @@ export interface FailureChancesOptions {
   readonly samples?: number;
 }
 
-/** Draws of what is believed about load and strength [-]. */
-const BELIEF_COUNT = 400;
-/** Samples of load and strength for each of these [-]. */
+/** Draws from the posterior of loads and strengths [-]. */
+const POSTERIOR_DRAWS = 400;
+/** Samples of load and strength for each such draw [-]. */
 const SAMPLE_COUNT = 500;
 
-/** What one belief about the loads comes to. */
+/** The chances that follow from one draw of the posterior. */
 interface Believed extends UnionChance {
   readonly fails: readonly number[];
   readonly loads: LoadsBelieved;
@@ -79,7 +80,7 @@ interface Believed extends UnionChance {
 export function* failureChances(
   parts: readonly ReliabilityPart[],
   draws: LoadDraws,
-  { seed, beliefs = BELIEF_COUNT, samples = SAMPLE_COUNT }: FailureChancesOptions,
+  { seed, beliefs = POSTERIOR_DRAWS, samples = SAMPLE_COUNT }: FailureChancesOptions,
 ): Generator<number, FailureChances, void> {
   if (parts.length === 0 || draws.loads.length === 0) throw new Error("chances need a part and a draw");
   const posterior = loadPosterior(parts, draws);
@@ -92,13 +93,13 @@ export function* failureChances(
     found.push(believed({ parts, posterior, strength, wholes, patterns }, random, samples));
     yield (b + 1) / beliefs;
   }
-  return concluded(parts, wholes, posterior, found);
+  return chancesFound(parts, wholes, posterior, found);
 }
 
 interface Whole {
   readonly id: string;
   readonly name: string;
-  /** Indices of its stretches, or of itself. */
+  /** Indices of the part's stretches, or of the part itself. */
   readonly of: readonly number[];
 }
 
@@ -161,12 +162,15 @@ function believed({ parts, posterior, strength, wholes, patterns }: Model, rando
   const union = unionChance({ means, covariance }, random, samples, cases);
   const fails = wholes.map(({ of }) => {
     if (of.length === 1) return union.each[of[0]!]!;
-    return unionChance(only({ means, covariance }, of), random, samples, casesWith(cases, of)).any;
+    return unionChance(marginsOf({ means, covariance }, of), random, samples, casesWith(cases, of)).any;
   });
   return { ...union, any: Math.max(union.any, ...fails), fails, loads };
 }
 
-/** How often each pattern comes up is known no better than the draws say: D. B. Rubin's Bayesian bootstrap (Annals of Statistics 9 (1981)). */
+/**
+ * The frequency of each pattern is as uncertain as the number of draws makes it: D. B. Rubin's Bayesian bootstrap (Annals of
+ * Statistics 9 (1981)).
+ */
 function casesOf(patterns: Model["patterns"], random: Random): readonly LoadCase[] {
   if (patterns.length === 1) return [{ chance: 1, has: patterns[0]!.has }];
   const weights = patterns.map(({ draws }) => {
@@ -178,7 +182,7 @@ function casesOf(patterns: Model["patterns"], random: Random): readonly LoadCase
   return patterns.map(({ has }, p) => ({ chance: weights[p]! / total, has }));
 }
 
-const only = ({ means, covariance }: NormalMargins, of: readonly number[]): NormalMargins => ({
+const marginsOf = ({ means, covariance }: NormalMargins, of: readonly number[]): NormalMargins => ({
   means: of.map((i) => means[i]!),
   covariance: of.map((i) => of.map((j) => covariance[i]![j]!)),
 });
@@ -186,7 +190,7 @@ const only = ({ means, covariance }: NormalMargins, of: readonly number[]): Norm
 const casesWith = (cases: readonly LoadCase[], of: readonly number[]): readonly LoadCase[] =>
   cases.map(({ chance, has }) => ({ chance, has: of.map((i) => has[i]!) }));
 
-function concluded(
+function chancesFound(
   parts: readonly ReliabilityPart[],
   wholes: readonly Whole[],
   { loaded }: LoadPosterior,
@@ -208,7 +212,7 @@ function concluded(
   };
 }
 
-/** Of the variance of ln strength over load of one part; they add up to one. */
+/** Shares of the variance of ln strength over load of one part; they add up to one. */
 function varianceShares(part: ReliabilityPart, i: number, found: readonly Believed[]): readonly VarianceShare[] {
   const own = [...Object.entries(part.causes), [`${(part.stretchOf ?? part).name}, its own`, part.own] as const];
   const strength = own.reduce((sum, [, deviation]) => sum + deviation ** 2, 0);
@@ -246,14 +250,14 @@ function aboutMiddle(values: readonly number[]): Share {
   return { value: at(sorted, 0.5), low: at(sorted, 0.025), high: at(sorted, 0.975) };
 }
 
-/** Means add up to one where the values of each belief do. */
+/** The means add up to one because the values of each draw do. */
 function aboutMean(values: readonly number[]): Share {
   const sorted = sortedUp(values);
   const value = mean(values);
   return { value, low: Math.min(value, at(sorted, 0.025)), high: Math.max(value, at(sorted, 0.975)) };
 }
 
-/** How often something happened among so many, with its 95 % interval. */
+/** Share of draws in which an event happened, with its 95 % interval. */
 export function countedShare(hits: number, of: number): Share {
   const [low, high] = clopperPearson(hits, of, 0.95);
   return { value: hits / of, low, high };

@@ -1,11 +1,11 @@
-/** A part's lognormal strength, which shares with other parts what its factors' causes have in common. */
+/** A part's lognormal strength. It shares the deviations of common causes with other parts. */
 import { logSpread } from "../derating/lognormal.ts";
 import type { PartStrength } from "../parts/partStrength.ts";
 
 export interface ReliabilityPart {
   readonly id: string;
   readonly name: string;
-  /** The part that this is one stretch of, with a load and a strength of its own; they are counted as one part. */
+  /** The part of which this is one stretch, with a load and a strength of its own; all stretches count as one part. */
   readonly stretchOf?: { readonly id: string; readonly name: string };
   /** Median strength [N]. */
   readonly median: number;
@@ -15,13 +15,13 @@ export interface ReliabilityPart {
   readonly own: number;
 }
 
-/** A part's strength split into what it shares with other parts, by cause, and what is its own; a line's in its weakest zone. */
+/** Splits a part's deviation into the shares of common causes and its own; for a line in its weakest zone. */
 export function reliabilityPart(part: PartStrength): ReliabilityPart {
   const causes: Record<string, number> = {};
   let own = 0;
   for (const factor of part.factors) {
     if (factor.learnt !== undefined) {
-      // What the same tests say of several factors is shared by all parts of that stock, with its signs.
+      // The deviations of factors from the same tests are shared by all parts of that stock, with their signs.
       factor.learnt.loadings.forEach((loading, k) => {
         if (loading === 0) return;
         const cause = `${factor.learnt!.source}, ${k + 1}`;

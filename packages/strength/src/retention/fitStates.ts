@@ -1,29 +1,29 @@
 /**
- * The regression of a stock's tests: means and covariance of its coefficients. Bounds are replaced by what is to be expected beyond
- * them, over and over until nothing moves (EM). See STATISTICS.md, "Own tests of a stock".
+ * The regression of a stock's tests: means and covariance of its coefficients. Bounds are replaced by the value to be expected
+ * beyond them, over and over until nothing moves (EM). See STATISTICS.md, "Own tests of a stock".
  */
 
 import type { LineStock } from "@secondline/rig";
 import { type Coefficient, type RegressionRow, regressionCovariance, regressionSolver } from "@secondline/statistics";
 import { beyondBound } from "./bounded.ts";
-import type { StockModel, StockState } from "./stockModel.ts";
-import { BAND_DEVIATIONS, NEW_SCATTER } from "./stockScatter.ts";
 import {
   asSurvivors,
   type BelievedState,
   groupsOf,
   hasBounds,
-  type ToldGroup,
-  type ToldState,
+  type StateTests,
+  type TestGroup,
   withoutBelow,
-} from "./toldState.ts";
+} from "./stateTests.ts";
+import type { StockModel, StockState } from "./stockModel.ts";
+import { BAND_DEVIATIONS, NEW_SCATTER } from "./stockScatter.ts";
 import { builtInAt, builtInLog, type WearDose, type WearId } from "./wearFactors.ts";
 
-/** A wear is believed to be better than built in by so many standard deviations of its prior at most [-]. */
+/** A wear is believed to be better than built in by at most this many standard deviations of its prior [-]. */
 const MOST_BETTER_DEVIATIONS = 2;
-/** Rounds in which bounds are replaced by what is to be expected beyond them, at most [-]. */
+/** Most rounds in which bounds are replaced by the value to be expected beyond them [-]. */
 const MOST_ROUNDS = 30;
-/** Below it nothing moves any more: rounding, of a logarithm [-]. */
+/** Smaller changes of a logarithm are rounding [-]. */
 const LEAST_CHANGE = 1e-13;
 /** A bound with less than this share of a breaking load's information does not count [-]. */
 const LEAST_BOUND_INFORMATION = 0.02;
@@ -33,38 +33,39 @@ export interface StatesFit {
   readonly groups: GroupsOfTests;
 }
 
-/** Groups of like tests: of all, and without pieces of which only a load is known below which they broke. */
+/** Groups of like tests: of all tests, and of all but those known only to have broken below a load. */
 export interface GroupsOfTests {
-  readonly all: readonly ToldGroup[];
-  readonly withoutBelow: readonly ToldGroup[];
+  readonly all: readonly TestGroup[];
+  readonly withoutBelow: readonly TestGroup[];
 }
 
-/** Priors of the coefficients, as wide as all tests ask for, and as those do that are no "broke below". */
+/** Priors of the coefficients: as wide as all tests ask for, and as wide as all tests but "broke below" ask for. */
 export interface Priors {
   readonly all: readonly Coefficient[];
   readonly withoutBelow: readonly Coefficient[];
 }
 
-export function fitStates(stock: LineStock, told: readonly ToldState[], priors: Priors): StatesFit {
-  const { believed, clipped } = believedStates(told);
+export function fitStates(stock: LineStock, stateTests: readonly StateTests[], priors: Priors): StatesFit {
+  const { believed, clipped } = believedStates(stateTests);
   const groups = { all: groupsOf(believed), withoutBelow: groupsOf(withoutBelow(believed)) };
   const means = settledMeans(groups.all, priors.all);
   const { tested, shortfalls, level } = heldAgainst(stock, believed, means);
-  // What broke below a load leaves the spread as it was: else a lower such load would narrow it, and raise a strength.
+  // A piece that broke below a load does not change the spread. Else a lower such load would narrow the spread and raise a
+  // strength.
   const held = groupsOf(asSurvivors(withoutBelow(believed)));
   const { beforeLast } = settledMeans(held, priors.withoutBelow);
   const covariance = regressionCovariance(priors.withoutBelow, informedRows(held, beforeLast));
-  // New pieces that contradict the rated strength to the low side are the level, whatever else was tested.
+  // If new pieces contradict the rated strength to the low side, their mean is the level, whatever else was tested.
   if (level !== undefined) means.last[0] = Math.min(means.last[0]!, level);
   return { found: { means: means.last, covariance, shortfalls, clipped, tested }, groups };
 }
 
-/** Worn samples are believed to hold more than new ones only up to a limit. */
-function believedStates(told: readonly ToldState[]) {
-  const isNew = ({ state }: ToldState) => state.doses.length === 0;
-  const raised = Math.max(0, average(told.filter(isNew).flatMap(({ exact }) => exact)));
+/** Limits by how much worn samples are believed to hold more than new ones. */
+function believedStates(stateTests: readonly StateTests[]) {
+  const isNew = ({ state }: StateTests) => state.doses.length === 0;
+  const raised = Math.max(0, average(stateTests.filter(isNew).flatMap(({ exact }) => exact)));
   const clipped = new Set<StockState>();
-  const believed = told.map((one): BelievedState => {
+  const believed = stateTests.map((one): BelievedState => {
     const most = isNew(one) ? Number.POSITIVE_INFINITY : raised + MOST_BETTER_DEVIATIONS * Math.sqrt(one.common);
     if (average(one.exact) > most) clipped.add(one.state);
     return { ...one, believed: average(one.exact.map((value) => Math.min(value, most))) };
@@ -74,11 +75,11 @@ function believedStates(told: readonly ToldState[]) {
 
 interface SettledMeans {
   readonly last: Float64Array;
-  /** Those from which the last ones expect what lies beyond the bounds. */
+  /** The means of the round before: from these the values beyond the bounds are expected. */
   readonly beforeLast: Float64Array;
 }
 
-function settledMeans(groups: readonly ToldGroup[], coefficients: readonly Coefficient[]): SettledMeans {
+function settledMeans(groups: readonly TestGroup[], coefficients: readonly Coefficient[]): SettledMeans {
   const exact = groups.filter(({ exactPrecision }) => exactPrecision > 0);
   const exactRows = exact.map(({ of, exactPrecision }) => ({ of, assumed: 1 / exactPrecision, found: 0 }));
   const first = regressionSolver(coefficients, exactRows)(exact.map((one) => one.exactSum / one.exactPrecision));
@@ -97,25 +98,25 @@ function settledMeans(groups: readonly ToldGroup[], coefficients: readonly Coeff
   return { last, beforeLast };
 }
 
-const centreOf = ({ of }: Pick<ToldState, "of">, means: Float64Array) => of.reduce((sum, i) => sum + means[i]!, 0);
+const centreOf = ({ of }: Pick<StateTests, "of">, means: Float64Array) => of.reduce((sum, i) => sum + means[i]!, 0);
 
-/** What is to be expected beyond the bounds of a group, each over its variance, summed. */
-function beyondSum(group: ToldGroup, means: Float64Array): number {
+/** Sum of the values to be expected beyond the bounds of a group, each over its variance. */
+function beyondSum(group: TestGroup, means: Float64Array): number {
   if (!hasBounds(group)) return 0;
   const centre = centreOf(group, means);
-  return group.told.reduce((total, { bounds, assumed, offset }) => {
+  return group.members.reduce((total, { bounds, assumed, offset }) => {
     const deviation = Math.sqrt(assumed);
     const sum = bounds.reduce((all, test) => all + beyondBound(test, centre, deviation, offset).mean, 0);
     return total + sum / assumed;
   }, 0);
 }
 
-/** A bound tells less than a breaking load: it counts with the information that is in it. */
-function informedRows(groups: readonly ToldGroup[], means: Float64Array): Omit<RegressionRow, "y">[] {
+/** Rows of the regression in which a bound counts with its information, as a share of a breaking load's. */
+function informedRows(groups: readonly TestGroup[], means: Float64Array): Omit<RegressionRow, "y">[] {
   return groups.flatMap((group) => {
     const centre = centreOf(group, means);
     let [precision, weighed] = [0, 0];
-    for (const { exact, bounds, assumed, found, offset } of group.told) {
+    for (const { exact, bounds, assumed, found, offset } of group.members) {
       const deviation = Math.sqrt(assumed);
       const informed = bounds.reduce((sum, test) => {
         const { kept } = beyondBound(test, centre, deviation, offset);
@@ -128,19 +129,22 @@ function informedRows(groups: readonly ToldGroup[], means: Float64Array): Omit<R
   });
 }
 
-/** Where tests hold less than the fitted sum: by how much a wear holds less, and the level where new pieces contradict the rating. */
-function heldAgainst(stock: LineStock, told: readonly BelievedState[], { last }: SettledMeans) {
+/**
+ * Finds states whose tests hold less than the fitted sum: the shortfall of a wear, and the level if new pieces contradict the
+ * rating.
+ */
+function heldAgainst(stock: LineStock, stateTests: readonly BelievedState[], { last }: SettledMeans) {
   const shortfalls: { id: WearId; dose: number; by: number }[] = [];
   const tested = new Map<StockState, number>();
   let [newSum, newTests, governed] = [0, 0, false];
-  for (const one of told) {
+  for (const one of stateTests) {
     const { state, exact, bounds, assumed, common, offset } = one;
     const fitted = centreOf(one, last);
     const limits = bounds.map((test) => beyondBound(test, fitted, Math.sqrt(assumed), offset).mean);
     const mean = average([...exact, ...limits]);
     tested.set(state, mean + builtInLog(stock, state.doses));
     const count = exact.length + bounds.length;
-    // Within what the model leaves open a mean may lie low by chance; below that band it governs as it is.
+    // Inside the model's band a mean may lie low by chance. Below the band it governs as it is.
     const outside = mean < -BAND_DEVIATIONS * Math.sqrt(common + NEW_SCATTER ** 2 + assumed / count);
     const by = fitted - mean - (outside ? 0 : Math.sqrt(assumed / count));
     const widest = widestWear(stock, state.doses);
@@ -154,7 +158,7 @@ function heldAgainst(stock: LineStock, told: readonly BelievedState[], { last }:
   return { tested, shortfalls, level: governed ? newSum / newTests : undefined };
 }
 
-/** The wear of which the built-in factor leaves most open. */
+/** The wear whose built-in factor has the widest spread. */
 function widestWear(stock: LineStock, doses: readonly WearDose[]): WearDose | undefined {
   const common = (wear: WearDose) => builtInAt(stock, wear).common;
   return [...doses].sort((a, b) => common(b) - common(a))[0];

@@ -1,4 +1,4 @@
-/** A wear of a stock as its tests and the built-in curve together have it, over the whole range of doses. */
+/** A wear of a stock by its tests and the built-in curve together, over the whole range of doses. */
 
 import type { StockModel } from "./stockModel.ts";
 import { builtInAt, lastDose, type WearId } from "./wearFactors.ts";
@@ -10,11 +10,11 @@ export interface WearAt {
   readonly over: number;
   /** Weight of every coefficient of the model in the logarithm. */
   readonly weight: (coefficient: number) => number;
-  /** Variance of the logarithm that is the factor's own: samples' scatter, and what no test reaches [-]. */
+  /** Variance of the logarithm that is the factor's own: the scatter of samples, and the part that no test reaches [-]. */
   readonly own: number;
   /** Share of the prior's variance that the tests leave [-]. */
   readonly left: number;
-  /** The tests would make it a gain: it was held at no loss. */
+  /** The tests would make the wear a gain, so the curve is held at no loss. */
   readonly gain: boolean;
 }
 
@@ -60,7 +60,7 @@ function wearAt(model: StockModel, id: WearId, curve: readonly CurvePoint[], dos
   const mix = (of: (point: CurvePoint) => number) => (1 - share) * of(a) + share * of(b);
   const log = mix((point) => point.log);
   const { common, own, open, prior, weight, builtIn } = wearPosterior(model, id, dose);
-  // The 5 % value does not rise with the dose either: what is missing to it is added to the scatter.
+  // The 5 % value does not rise with the dose either: the scatter is widened until it does not.
   const needed = ((log - mix((point) => point.low)) / 1.6448536) ** 2;
   return {
     value: Math.exp(log),
@@ -97,7 +97,7 @@ export function wearPosterior(model: StockModel, id: WearId, dose: number) {
     const at = builtInAt(model.stock, shortfall).common;
     mean -= shortfall.by * (at > 0 ? Math.min(1, Math.sqrt(v.common / at)) : 1);
   }
-  // What a step between two tested doses or beyond the last one leaves open.
+  // The variance left open by a step between two tested doses, or beyond the last one.
   let open = Math.max(0, v.common - (variances.at(-1) ?? 0));
   shares.forEach((share, k) => {
     if (share > 0 && share < 1) open += share * (1 - share) * (variances[k]! - (variances[k - 1] ?? 0));

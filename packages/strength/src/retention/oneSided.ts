@@ -1,17 +1,17 @@
 /**
- * The tests of a stock in one-sided form: what a state holds by them is a sum in which no test has a weight below 0, so that a
- * lower test never raises it. See STATISTICS.md, "A lower test never raises a strength".
+ * The tests of a stock in one-sided form: the strength of a state is a sum in which no test has a weight below 0. So a lower
+ * test never raises the strength. See STATISTICS.md, "A lower test never raises a strength".
  */
 
 import { type Coefficient, regressionGain } from "@secondline/statistics";
 import type { BreakTest } from "../breakLog/logEntry.ts";
 import { beyondBound, isBelow } from "./bounded.ts";
+import { hasBounds, type StateTests, type TestGroup } from "./stateTests.ts";
 import type { WearKnots } from "./stockModel.ts";
 import { BAND_DEVIATIONS } from "./stockScatter.ts";
-import { hasBounds, type ToldGroup, type ToldState } from "./toldState.ts";
 import { nearestDose, type WearDose, type WearId } from "./wearFactors.ts";
 
-/** What a tested state holds at most: the mean of its tests and an error; over what is built in, in the logarithm [-]. */
+/** Most strength of a tested state: the mean of its tests and an error, over the built-in value, in the logarithm [-]. */
 export interface TestedMost {
   readonly doses: readonly WearDose[];
   readonly most: number;
@@ -20,31 +20,34 @@ export interface TestedMost {
 export interface OneSided {
   /** Weight of every group of like tests in every coefficient. */
   readonly gain: readonly Float64Array[];
-  /** Mean of every group over what is built in, in the logarithm [-]. */
+  /** Mean of every group over the built-in value, in the logarithm [-]. */
   readonly means: Float64Array;
-  /** What every group stands at where it would count against a state: on the strong side of what is built in [-]. */
+  /**
+   * Value that stands in for every group where the group would count against a state: on the strong side of the built-in
+   * value [-].
+   */
   readonly references: Float64Array;
   readonly most: readonly TestedMost[];
 }
 
 /**
- * Rounds in which bounds are replaced by what is to be expected beyond them, at most: few where they lift what is expected, all that it
- * takes where a piece broke below a load, for there too few rounds leave it too high [-].
+ * Most rounds in which bounds are replaced by the value to be expected beyond them. Few rounds are enough where the bounds lift
+ * that value. Where a piece broke below a load, all rounds are made that it takes: too few would leave the value too high [-].
  */
 const MOST_ROUNDS = 30;
 const MOST_ROUNDS_BELOW = 3000;
 
 /**
- * A reference is strong by so many standard deviations of what is built in: the higher it stands, the lower are states that nobody
- * tested; with 0 those would profit from good tests of another wear [-].
+ * A reference lies above the built-in value by this many standard deviations. The higher it lies, the lower are states that
+ * nobody tested. With 0 such states would profit from good tests of another wear [-].
  */
 const STRONG_REFERENCE_DEVIATIONS = 1;
 
-const referenceOf = ({ told }: ToldGroup) =>
-  STRONG_REFERENCE_DEVIATIONS * Math.sqrt(Math.max(...told.map(({ common }) => common)));
+const referenceOf = ({ members }: TestGroup) =>
+  STRONG_REFERENCE_DEVIATIONS * Math.sqrt(Math.max(...members.map(({ common }) => common)));
 
 export function oneSided(
-  groups: readonly ToldGroup[],
+  groups: readonly TestGroup[],
   coefficients: readonly Coefficient[],
   wears: ReadonlyMap<WearId, WearKnots>,
   allowance: { readonly scatter: number; readonly batch: number },
@@ -56,18 +59,18 @@ export function oneSided(
   return { gain, means, references, most: mostOf(groups, centres, wears, allowance) };
 }
 
-/** Below it nothing moves any more: rounding, of a logarithm [-]. */
+/** Smaller changes of a logarithm are rounding [-]. */
 const LEAST_CHANGE = 1e-13;
 
 /**
- * Mean of every group. What lies beyond a bound is expected from a centre that no lower test raises: the built-in one, then that
- * of the tests, over and over. Only groups with bounds move; what all others add to a centre is summed once.
+ * Mean of every group. The value beyond a bound is expected from a centre that no lower test raises: from the built-in one,
+ * then from that of the tests, over and over. Only groups with bounds move; the share of all others in a centre is summed once.
  */
-function settledMeans(groups: readonly ToldGroup[], gain: readonly Float64Array[], references: Float64Array) {
+function settledMeans(groups: readonly TestGroup[], gain: readonly Float64Array[], references: Float64Array) {
   const centres = new Float64Array(groups.length);
   const meanOf = (g: number) => {
     const group = groups[g]!;
-    const bounds = group.told.reduce((total, one) => total + sumOf(beyond(one, centres[g]!)) / one.assumed, 0);
+    const bounds = group.members.reduce((total, one) => total + sumOf(beyond(one, centres[g]!)) / one.assumed, 0);
     return (group.exactSum + bounds) / precisionOf(group);
   };
   const means = Float64Array.from(groups, (_, g) => meanOf(g));
@@ -83,7 +86,7 @@ function settledMeans(groups: readonly ToldGroup[], gain: readonly Float64Array[
     };
   });
   let most = asking.length > 0 ? Number.POSITIVE_INFINITY : 0;
-  const rounds = groups.some(({ told }) => told.some(({ bounds }) => bounds.some(isBelow)))
+  const rounds = groups.some(({ members }) => members.some(({ bounds }) => bounds.some(isBelow)))
     ? MOST_ROUNDS_BELOW
     : MOST_ROUNDS;
   for (let round = 0; round < rounds && most > LEAST_CHANGE; round++) {
@@ -136,24 +139,24 @@ export function weightsOf(gain: readonly Float64Array[], of: readonly number[]):
   return weights;
 }
 
-const precisionOf = ({ exactPrecision, boundPrecision }: ToldGroup) => exactPrecision + boundPrecision;
+const precisionOf = ({ exactPrecision, boundPrecision }: TestGroup) => exactPrecision + boundPrecision;
 
 const sumOf = (values: readonly number[]) => values.reduce((a, b) => a + b, 0);
 
 function beyond(
-  { bounds, assumed, offset }: ToldState,
+  { bounds, assumed, offset }: StateTests,
   centre: number,
   counts: (test: BreakTest) => boolean = () => true,
 ): number[] {
   return bounds.filter(counts).map((test) => beyondBound(test, centre, Math.sqrt(assumed), offset).mean);
 }
 
-/** Tests of one state, of whatever batch: values over what is built in, in the logarithm. */
+/** Tests of one state, of whatever batch: logarithms of their values over the built-in value. */
 interface TestedState {
   readonly doses: readonly WearDose[];
-  /** What broke at a load, and what is to be expected of what did not. */
+  /** Breaking loads, and the values to be expected of pieces that did not break. */
   readonly values: number[];
-  /** What is to be expected of what broke below a load. */
+  /** The values to be expected of pieces that broke below a load. */
   readonly below: number[];
   readonly batches: Set<string>;
   broke: number;
@@ -161,9 +164,11 @@ interface TestedState {
   common: number;
 }
 
-/** Tested states of which something broke. Below the band of what is built in their mean governs as it is, else with its error. */
+/**
+ * Limits of the tested states of which a piece broke. Below the built-in band the mean governs as it is, else with its error.
+ */
 function mostOf(
-  groups: readonly ToldGroup[],
+  groups: readonly TestGroup[],
   centres: Float64Array,
   wears: ReadonlyMap<WearId, WearKnots>,
   { scatter, batch }: { readonly scatter: number; readonly batch: number },
@@ -180,8 +185,8 @@ function mostOf(
 }
 
 /**
- * Means of a state's tests: without what broke below a load, with the lowest such piece, the two lowest and so on. Of them the least
- * counts, so that no such piece makes another one count for less.
+ * Means of a state's tests: without pieces that broke below a load, with the lowest such piece, the two lowest and so on. The
+ * least of these counts, so that no such piece makes another one count for less.
  */
 function meansOf({ values, below }: Pick<TestedState, "values" | "below">) {
   const sorted = [...below].sort((a, b) => a - b);
@@ -195,17 +200,17 @@ function meansOf({ values, below }: Pick<TestedState, "values" | "below">) {
 }
 
 function testedStates(
-  groups: readonly ToldGroup[],
+  groups: readonly TestGroup[],
   centres: Float64Array,
   wears: ReadonlyMap<WearId, WearKnots>,
 ): readonly TestedState[] {
   const states = new Map<string, TestedState>();
-  groups.forEach(({ told, of }, g) => {
-    // The same steps of every wear, of whatever batch.
+  groups.forEach(({ members, of }, g) => {
+    // Groups with the same steps of every wear are one state, of whatever batch.
     const [level, _batch, ...steps] = of;
     const key = [level, ...steps].join();
     const state = states.get(key) ?? {
-      doses: told[0]!.state.doses.map(({ id, dose }) => nearest(wears.get(id)!, dose)),
+      doses: members[0]!.state.doses.map(({ id, dose }) => nearest(wears.get(id)!, dose)),
       values: [],
       below: [],
       batches: new Set<string>(),
@@ -214,7 +219,7 @@ function testedStates(
       common: 0,
     };
     states.set(key, state);
-    for (const one of told) {
+    for (const one of members) {
       state.values.push(...one.exact, ...beyond(one, centres[g]!, (test) => !isBelow(test)));
       const below = beyond(one, centres[g]!, isBelow);
       state.below.push(...below);

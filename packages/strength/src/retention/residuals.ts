@@ -1,4 +1,4 @@
-/** Every test of a stock against what its model expects of it, by state. */
+/** Every test of a stock against the value that its model expects, by state. */
 
 import type { LineStock } from "@secondline/rig";
 import { observationPlace } from "@secondline/statistics";
@@ -11,19 +11,19 @@ import { builtInLog, type WearDose } from "./wearFactors.ts";
 
 export interface TestResidual {
   readonly test: BreakTest;
-  /** Central value of what counts for a sample of its doses [N]. */
+  /** Central value that the model gives a sample of these doses [N]. */
   readonly expected: number;
-  /** What it held over that; a bound at its bound, an interval at its middle [-]. */
+  /** Strength of the test over that value; a bound at its bound, an interval at its middle [-]. */
   readonly over: number;
 }
 
 export interface StateResiduals {
-  /** "new", or what had happened to the samples. */
+  /** "new", or the wear of the samples. */
   readonly state: string;
   readonly tests: readonly TestResidual[];
-  /** Where 18 of 20 further samples of the state are expected, over the central value [-]. */
+  /** Range in which 18 of 20 further samples of the state are expected, over the central value [-]. */
   readonly band: readonly [low: number, high: number];
-  /** What the built-in factors expect without tests, over the central value [-]. */
+  /** Value that the built-in factors give without tests, over the central value [-]. */
   readonly builtIn: number;
 }
 

@@ -1,6 +1,6 @@
 /**
- * Strength of a stock against months in the sun, number of falls or another dose of one wear, to be drawn: as built in, as the
- * tests say alone, and both together.
+ * Strength of a stock against months in the sun, number of falls or another dose of one wear, to be drawn: built in, by the
+ * tests alone, and by both together.
  */
 
 import type { Basis, LineStock } from "@secondline/rig";
@@ -19,7 +19,7 @@ import type { StockModel } from "./stockModel.ts";
 import { builtInFactors, type StockFactors, testedFactors } from "./testedStock.ts";
 import { builtInFactor, doseUnit, lastDose, type WearId } from "./wearFactors.ts";
 
-/** Strength at a dose, as one of the three sees it. */
+/** Strength at a dose by one of the three. */
 export interface RetentionValue {
   /** Central value [N]. */
   readonly central: number;
@@ -36,27 +36,30 @@ export interface RetentionTest {
 
 export interface Retention {
   readonly cause: WearId;
-  /** What the dose is counted in. */
+  /** Unit of the dose. */
   readonly unit: string;
   /** Largest dose that the built-in curve covers; nothing is said beyond it [-]. */
   readonly validTo: number;
   readonly basis: Basis;
-  /** Tests of new pieces and of pieces with this cause alone. */
+  /** Number of tests of new pieces and of pieces with this wear alone. */
   readonly tested: readonly RetentionTest[];
   /** Of these, those that broke at a known load. */
   readonly testCount: number;
   readonly prior: (dose: number, confidence: number) => RetentionValue;
-  /** Undefined everywhere with fewer than three breaking loads. */
+  /** Undefined at every dose if there are fewer than three breaking loads. */
   readonly tests: (dose: number, confidence: number) => Omit<RetentionValue, "upper"> | undefined;
   readonly posterior: (dose: number, confidence: number) => RetentionValue;
-  /** How much of the built-in loss the tests bear out, in the middle of the range: 1 as built in, 2 twice the loss on the log [-]. */
+  /**
+   * Loss by the tests over the built-in loss, in the middle of the range and in logarithms: 1 as built in, 2 twice that
+   * loss [-].
+   */
   readonly slope: { readonly prior: number; readonly posterior: number };
 }
 
-/** Wears of which a dose of nothing is nothing: a new piece lies on their curve. A clamp or a seam takes its share at once. */
-const FROM_NOTHING: ReadonlySet<WearId> = new Set<WearId>(["sun", "falls", "leash falls"]);
+/** Wears whose curve begins at no loss, so that a new piece lies on it. A clamp or a seam takes its share at once. */
+const WEARS_FROM_NO_LOSS: ReadonlySet<WearId> = new Set<WearId>(["sun", "falls", "leash falls"]);
 
-export const beginsNew = (cause: WearId): boolean => FROM_NOTHING.has(cause);
+export const beginsNew = (cause: WearId): boolean => WEARS_FROM_NO_LOSS.has(cause);
 
 /** Doses beyond the built-in range throw: a caller asks within `validTo`. */
 export function retention(
@@ -77,7 +80,7 @@ export function retention(
     const away = Math.exp(normalQuantile(confidence) * sigmaLog);
     return { central: strength, lower: strength / away, upper: strength * away };
   };
-  // Against the logarithm of what the built-in curve leaves, the curve itself is a straight line.
+  // Over the logarithm of the built-in factor, the built-in curve is a straight line.
   const x = (dose: number) => Math.log(builtInFactor(stock, cause, requireDose(dose, validTo)).value);
   const alone = updateRegression(
     VAGUE_PRIOR,

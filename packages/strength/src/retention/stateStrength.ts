@@ -1,7 +1,8 @@
 /**
- * What a state holds whose wears the same tests know: level and wears as one, on a grid of doses. The centre and the 5 % value are
- * least values over all states with no more wear, so that neither rises with any dose; between nodes both are interpolated over
- * the logarithm of the built-in curve. No lower test raises the centre. See STATISTICS.md, "A lower test never raises a strength".
+ * The strength of a state whose wears the same tests know: level and wears together, on a grid of doses. The centre and the 5 %
+ * value are least values over all states with no more wear, so neither rises with any dose. Between nodes both are interpolated
+ * over the logarithm of the built-in curve. No lower test raises the centre. See STATISTICS.md, "A lower test never raises a
+ * strength".
  */
 import type { Learnt, StrengthFactor } from "../derating/factor.ts";
 import { Z95 } from "../derating/lognormal.ts";
@@ -17,14 +18,14 @@ export interface WearCurve {
   readonly log: (dose: number) => number;
 }
 
-/** One wear of a state; where there are several curves the lowest state counts. */
+/** One wear of a state. If it has several curves, the one that gives the lowest strength counts. */
 export interface StateTerm {
   readonly id: WearId;
   readonly dose: number;
   readonly curves: readonly WearCurve[];
 }
 
-/** The level: by how much its deviation is widened for few tests, and the variance that is a further piece's own. */
+/** The level: the factor that widens its deviation for few tests, and the variance of a further piece's own. */
 export interface StateLevel {
   readonly wide: number;
   readonly own: number;
@@ -37,15 +38,15 @@ export function termOf(learnt: Learnt, term: StateTerm | "level"): Learnt {
   return learnt;
 }
 
-/** Place of a factor in the state that its tests speak of. */
+/** Place of a factor in the state that its tests describe. */
 export const termOfFactor = ({ learnt }: StrengthFactor): StateTerm | "level" | undefined =>
   learnt === undefined ? undefined : TERM_OF_FACTOR.get(learnt);
 
-/** A wear at the doses of the grid, the first without it. */
+/** A wear at the doses of the grid; the first node is without the wear. */
 interface Nodes {
   readonly id: WearId;
   readonly doses: readonly (number | undefined)[];
-  /** Weight of every group of tests by node, for each form of the tests; and of every coefficient. */
+  /** Weight of every group of tests by node, for each form of the tests; `steps`: weight of every coefficient by node. */
   readonly rows: readonly (readonly Float64Array[])[];
   readonly steps: readonly Float64Array[];
   /** Variance of a piece's own, by node. */
@@ -88,8 +89,8 @@ export class StateStrength implements TestedTogether {
   }
 
   /**
-   * Over all choices of a curve. Beyond the known range it is the lower of two: what the state holds at the edge with the built-in loss
-   * from there on, and what it holds without that wear with all of the built-in loss.
+   * The lowest strength over all choices of a curve. Beyond the known range of a wear the lower of two counts: the strength at
+   * the edge with the built-in loss from there on, and the strength without that wear with all of its built-in loss.
    */
   private lowest(
     terms: readonly StateTerm[],
@@ -108,7 +109,7 @@ export class StateStrength implements TestedTogether {
     return { centre: Math.min(...found.map((x) => x.centre)), low: Math.min(...found.map((x) => x.low)) };
   }
 
-  /** A second wear of one kind at the same place: as built in, or lower where the tests say so. */
+  /** A second wear of one kind at the same place: the built-in value, or a lower one by the tests. */
   private alone({ id, dose, curves }: StateTerm): number {
     const steps = this.stepsAt(id, Math.min(dose, lastDose(this.model.stock, id)));
     const below = this.model.oneSided.map((tests) => {
@@ -189,7 +190,10 @@ export class StateStrength implements TestedTogether {
     return { centre, low, axes };
   }
 
-  /** What one form of the tests credits over what is built in, by the nodes of a place: the doses of the first wear come one after the other. */
+  /**
+   * Credit of one form of the tests over the built-in value, by the nodes of a place. Callers go through the doses of the first
+   * wear one after the other.
+   */
   private sumsAt({ gain, means, references }: OneSided, form: number, axes: Grid["axes"]) {
     const levelRows = gain[0]!;
     const untested = this.model.newTests === 0;
@@ -211,7 +215,7 @@ export class StateStrength implements TestedTogether {
     };
   }
 
-  /** What tested states hold at most, at their nodes of the grid. */
+  /** Most strength of the tested states, at their nodes of the grid. */
   private limits(axes: Grid["axes"], strides: readonly number[]) {
     const limits = new Map<number, number>();
     for (const one of this.model.oneSided.flatMap(({ most }) => most)) {
@@ -225,7 +229,10 @@ export class StateStrength implements TestedTogether {
     return limits;
   }
 
-  /** Variance of a further piece by its nodes: what the tests leave of level and wears together, and the piece's own. */
+  /**
+   * Variance of a further piece by its nodes: the variance of level and wears together that the tests leave, and the piece's
+   * own.
+   */
   private varianceOf(wears: readonly Nodes[]): (place: readonly number[]) => number {
     const { covariance } = this.model;
     const { wide, own } = this.level;
@@ -291,7 +298,7 @@ const moved = ({ centre, low }: { centre: number; low: number }, by: number) => 
   low: low + by,
 });
 
-/** Every wear once, where it is largest; and the rest. */
+/** Every kind of wear once, with its largest dose; and the other wears. */
 function onceEach(terms: readonly StateTerm[]) {
   const once = new Map<WearId, StateTerm>();
   for (const term of terms) {
@@ -301,7 +308,7 @@ function onceEach(terms: readonly StateTerm[]) {
   return { once: [...once.values()], again: terms.filter((term) => once.get(term.id) !== term) };
 }
 
-/** Variance of the product of factors as each of them has it. */
+/** Variance of the product of factors by the factors' own loadings. */
 function learntVariance(factors: readonly StrengthFactor[]): number {
   const sum: number[] = [];
   let own = 0;

@@ -17,21 +17,24 @@ export interface StateComparison {
   readonly testCount: number;
   /** Tests that broke; the others are bounds. */
   readonly brokeCount: number;
-  /** What is known of the breaking loads of these tests. */
+  /** The known breaking loads and bounds of these tests. */
   readonly held: HeldLoads;
-  /** Centre of the tests, bounds taken at what is to be expected beyond them: measured only where every breaking load is known [N]. */
+  /**
+   * Centre of the tests, bounds taken at the value to be expected beyond them. It is measured only if every breaking load is
+   * known [N].
+   */
   readonly tested: number;
-  /** What the built-in factors say without tests: central value, and the band in which 19 of 20 such means should lie [N]. */
+  /** The built-in value without tests: central value, and the band in which 19 of 20 such means should lie [N]. */
   readonly builtIn: number;
   readonly builtInBand: readonly [low: number, high: number];
-  /** What counts from now on: central value, and what 19 of 20 parts reach [N]. */
+  /** The value that counts from now on: central value, and the strength that 19 of 20 parts reach [N]. */
   readonly counts: number;
   readonly counts5: number;
-  /** "agrees", or the tests lie below or above that band. */
+  /** "agrees", or the side of the band on which the tests lie. */
   readonly finding: "agrees" | "below" | "above";
-  /** What is to be said of it, in a sentence. */
+  /** The comparison, as a sentence. */
   readonly message: string;
-  /** The best test, where the 5 % value would be higher had it held less. */
+  /** The best test, if the 5 % value would be higher had this test held less. */
   readonly bestTest?: BestTest;
 }
 
@@ -51,7 +54,7 @@ export interface StockComparison {
   readonly states: readonly StateComparison[];
 }
 
-/** One comparison per stock of which tests count. */
+/** One comparison for every stock that has tests that count. */
 export function modelAgainstTests(stocks: readonly LineStock[], tests: readonly BreakTest[]): StockComparison[] {
   return stocks.flatMap((stock): StockComparison[] => {
     const model = stockModel(stock, tests);
@@ -79,8 +82,8 @@ export function modelAgainstTests(stocks: readonly LineStock[], tests: readonly 
 }
 
 /**
- * States of all batches, the least worn first. Doses between which the model does not tell are one state: a log with thousands of
- * them stays readable.
+ * States of all batches, the least worn first. Doses that the model does not tell apart are one state, so that a log with
+ * thousands of doses stays readable.
  */
 export function statesTogether(model: StockModel): (readonly StockState[])[] {
   const key = ({ doses }: StockState) =>
@@ -144,7 +147,7 @@ function heldLoads(tests: readonly BreakTest[]): HeldLoads {
   return { kind: "mixed", loads, bounds: tests.length - loads };
 }
 
-/** A bound contradicts only by itself, not by what is to be expected beyond it. */
+/** A bound contradicts the model only by itself, not by the value to be expected beyond it. */
 function findingOf(held: HeldLoads, tested: number, [low, high]: StateComparison["builtInBand"]) {
   switch (held.kind) {
     case "atLeast":
@@ -157,7 +160,7 @@ function findingOf(held: HeldLoads, tested: number, [low, high]: StateComparison
   }
 }
 
-/** What parts of a state hold by some factors. */
+/** Strength of parts of a state by some factors. */
 function heldBy({ rated }: LineStock, wears: readonly WearDose[], factors: StockFactors): LognormalStrength {
   return combineFactors(rated.strength, [factors.level(), ...wears.map((wear) => factorOf(factors, wear))]);
 }

@@ -1,5 +1,5 @@
 /**
- * What own tests say of one stock: ln strength = ln rated + level + batch + what every wear takes + scatter. The built-in
+ * The model of one stock by own tests: ln strength = ln rated + level + batch + loss by every wear + scatter. The built-in
  * factors and their spreads are the priors, each on its own; see STATISTICS.md, "Own tests of a stock".
  */
 
@@ -12,6 +12,7 @@ import { isBelow } from "./bounded.ts";
 import { fitStates, type Priors } from "./fitStates.ts";
 import { type MostRaise, mostRaise } from "./mostRaise.ts";
 import { type OneSided, oneSided } from "./oneSided.ts";
+import type { StateTests } from "./stateTests.ts";
 import {
   BATCH_SCATTER,
   betweenBatches,
@@ -22,7 +23,6 @@ import {
   withinScatter,
 } from "./stockScatter.ts";
 import { testsOfStock } from "./testState.ts";
-import type { ToldState } from "./toldState.ts";
 import {
   builtInAt,
   builtInLog,
@@ -34,15 +34,15 @@ import {
 } from "./wearFactors.ts";
 import { type WetLimit, wetLimits } from "./wetTests.ts";
 
-/** Standard deviation of the level about the rated strength: where new pieces were pulled, and where none was [-]. */
+/** Standard deviation of the level about the rated strength: if new pieces were pulled, and if none was [-]. */
 const LEVEL_SPREAD_TESTED = 0.25;
 const LEVEL_SPREAD_UNTESTED = 0.05;
 /**
- * Where a wear was tested so that it can be told apart, its prior is so many times as wide, in variance: the tests are worth
- * more than the assumption, and one bad assumption does not pull at the other factors [-].
+ * If the tests tell a wear apart from others, the variance of its prior is this many times as wide. The tests are worth more
+ * than the assumption, and one bad assumption does not pull at the other factors [-].
  */
 const TESTED_VARIANCE_RATIO = 4;
-/** Doses of one cause that are told apart at most. */
+/** Most doses of one wear that are told apart [-]. */
 const MOST_DOSES = 12;
 
 /** Tests of one state and batch. */
@@ -63,10 +63,10 @@ export interface WearKnots {
   readonly steps: readonly number[];
   /** Scatter from sample to sample over the built-in one, as a variance ratio [-]. */
   readonly scatter: number;
-  /** By how much the deviation of that scatter is widened for so few of them [-]. */
+  /** Factor that widens the deviation of that scatter for few samples [-]. */
   readonly wide: number;
   readonly testCount: number;
-  /** Of all that carry it only a load is known below which it broke. */
+  /** Every test with this wear is known only to have broken below a load. */
   readonly onlyBelow: boolean;
 }
 
@@ -77,24 +77,24 @@ export interface StockModel {
   readonly means: Float64Array;
   readonly covariance: readonly Float64Array[];
   readonly wears: ReadonlyMap<WearId, WearKnots>;
-  /** New pieces of which more is known than a load below which they broke. */
+  /** Number of new pieces of which more is known than a load below which they broke [-]. */
   readonly newTests: number;
   /** Standard deviations of the logarithm: of new pieces within a batch, and between batches [-]. */
   readonly scatter: number;
   readonly batchScatter: number;
   /** Degrees of freedom of `scatter` [-]. */
   readonly freedom: number;
-  /** Where tests hold less than the fitted sum of what is known: taken off the logarithm of a wear from a dose on [-]. */
+  /** Shortfalls of tests below the fitted sum: taken off the logarithm of a wear from a dose on [-]. */
   readonly shortfalls: readonly { readonly id: WearId; readonly dose: number; readonly by: number }[];
-  /** States whose tests hold more than can be believed: counted only up to there. */
+  /** States whose tests hold more than can be believed; the tests count only up to the believed value. */
   readonly clipped: ReadonlySet<StockState>;
   /** Mean of the logarithm of the strength of a state over the rated one: tested, and as built in [-]. */
   readonly tested: ReadonlyMap<StockState, number>;
-  /** What the tests may credit above rating and built-in factors at most. */
+  /** Most credit of the tests above rating and built-in factors. */
   readonly raise: MostRaise;
-  /** What tests that were pulled wet leave at most. */
+  /** Limits from tests that were pulled wet. */
   readonly wet: readonly WetLimit[];
-  /** The tests in the form in which a lower one never raises a strength; of several the lowest counts. */
+  /** The tests in the form in which a lower one never raises a strength; if there are two forms, the lower result counts. */
   readonly oneSided: readonly OneSided[];
 }
 
@@ -111,8 +111,8 @@ export function stockModel(stock: LineStock, tests: readonly BreakTest[]): Stock
   const priors: Priors = {
     all: [levelPrior(states), ...ofBatches, ...wearPriors(wears, states)],
     withoutBelow: [
-      // Of a stock of which no test tells a load that it held the level errs as built in.
-      telling.length === 0 ? same(builtInVariance(textileMake(stock.id)).common) : levelPrior(telling),
+      // If no test of the stock tells a load that it held, the level errs as built in.
+      telling.length === 0 ? fixedVariance(builtInVariance(textileMake(stock.id)).common) : levelPrior(telling),
       ...ofBatches,
       ...wearPriors(wears, telling),
     ],
@@ -122,7 +122,7 @@ export function stockModel(stock: LineStock, tests: readonly BreakTest[]): Stock
     1 + batches.indexOf(batch),
     ...doses.flatMap((wear) => stepsTo(wears.get(wear.id)!, wear.dose)),
   ];
-  const told = states.map((state): ToldState => {
+  const stateTests = states.map((state): StateTests => {
     const { common, own } = builtInSpread(stock, state.doses);
     const found = state.doses.reduce((sum, wear) => {
       return sum + wears.get(wear.id)!.scatter * builtInAt(stock, wear).own;
@@ -133,7 +133,7 @@ export function stockModel(stock: LineStock, tests: readonly BreakTest[]): Stock
     const assumed = NEW_SCATTER ** 2 + own;
     return { state, of: coefficientsOf(state), common, exact, bounds, assumed, found, offset };
   });
-  const { found, groups } = fitStates(stock, told, priors);
+  const { found, groups } = fitStates(stock, stateTests, priors);
   const allowance = { scatter: NEW_SCATTER ** 2, batch: BATCH_SCATTER ** 2 };
   const without = oneSided(groups.withoutBelow, priors.withoutBelow, wears, allowance);
   return {
@@ -145,20 +145,20 @@ export function stockModel(stock: LineStock, tests: readonly BreakTest[]): Stock
     batchScatter: Math.sqrt(batchVariance),
     freedom: within.freedom,
     ...found,
-    raise: mostRaise(told),
+    raise: mostRaise(stateTests),
     wet: wetLimits(stock, tests),
-    // What broke below a load may lower what all others say, never raise it.
+    // Pieces that broke below a load may lower the result of all others, never raise it.
     oneSided: states.some(({ tests: ofState }) => ofState.some(isBelow))
       ? [without, oneSided(groups.all, priors.all, wears, allowance)]
       : [without],
   };
 }
 
-const same = (variance: number): Coefficient => ({ assumed: variance, found: variance });
+const fixedVariance = (variance: number): Coefficient => ({ assumed: variance, found: variance });
 const isNew = ({ doses }: StockState) => doses.length === 0;
 const countOf = (lists: readonly (readonly unknown[])[]) => lists.reduce((sum, list) => sum + list.length, 0);
 const levelPrior = (states: readonly StockState[]) =>
-  same((states.some(isNew) ? LEVEL_SPREAD_TESTED : LEVEL_SPREAD_UNTESTED) ** 2);
+  fixedVariance((states.some(isNew) ? LEVEL_SPREAD_TESTED : LEVEL_SPREAD_UNTESTED) ** 2);
 
 function statesOf(stock: LineStock, tests: readonly BreakTest[]): StockState[] {
   const used = testsOfStock(tests, stock).flatMap(({ use, tests: alike }) => {
@@ -210,7 +210,7 @@ function wearPriors(wears: ReadonlyMap<WearId, WearKnots>, states: readonly Stoc
   return [...wears.values()].flatMap(({ id, variances }) => {
     const carrying = states.filter((state) => carries(state, id));
     const width = toldApart(id, carrying, states) ? TESTED_VARIANCE_RATIO : 1;
-    return variances.map((variance, k) => same(Math.max(1e-9, width * (variance - (variances[k - 1] ?? 0)))));
+    return variances.map((variance, k) => fixedVariance(Math.max(1e-9, width * (variance - (variances[k - 1] ?? 0)))));
   });
 }
 
@@ -221,7 +221,7 @@ function toldApart(id: WearId, carrying: readonly StockState[], states: readonly
   return carrying.some(({ doses }) => known.has(key(doses.filter((wear) => wear.id !== id))));
 }
 
-/** The different doses, ascending; when there are many, so many of them that lie evenly among the tests. */
+/** The different doses, ascending; if there are more than `MOST_DOSES`, that many which lie evenly among the tests. */
 function fewDoses(doses: readonly number[]): number[] {
   const different = [...new Set(doses)].sort((a, b) => a - b);
   if (different.length <= MOST_DOSES) return different;
@@ -231,7 +231,7 @@ function fewDoses(doses: readonly number[]): number[] {
   return [...new Set(places.map((place) => different[place]!))];
 }
 
-/** Coefficients that a dose is the sum of: the steps to the tested dose nearest to it. */
+/** Coefficients whose sum is the effect of a dose: the steps up to the nearest tested dose. */
 function stepsTo({ doses, steps }: WearKnots, dose: number): number[] {
   return steps.slice(0, nearestDose(doses, dose) + 1);
 }

@@ -9,9 +9,9 @@ import type { StockState } from "./stockModel.ts";
 import { builtInSpread, type WearId } from "./wearFactors.ts";
 
 /**
- * Scatter of new pieces of one batch, as standard deviation of the logarithm; how many degrees of freedom its value is worth
- * beside what the tests show, and how many it adds to Student's t: that webbing scatters by a twentieth is known better than
- * by how much exactly [-].
+ * Scatter of new pieces of one batch, as standard deviation of the logarithm; the degrees of freedom that this value is worth
+ * beside the tests; and the degrees that it adds to Student's t. A scatter of about a twentieth is known better than its exact
+ * value [-].
  */
 export const NEW_SCATTER = 0.05;
 /** Standard deviations that leave 19 of 20 means inside [-]. */
@@ -19,13 +19,13 @@ export const BAND_DEVIATIONS = 1.96;
 const SCATTER_WORTH_FREEDOM = 1;
 const SCATTER_ADDED_FREEDOM = 4;
 /**
- * Scatter between batches, as standard deviation of the logarithm; how many degrees of freedom its value is worth beside what
- * named batches show, and how many it adds to Student's t [-].
+ * Scatter between batches, as standard deviation of the logarithm; the degrees of freedom that this value is worth beside named
+ * batches; and the degrees that it adds to Student's t [-].
  */
 export const BATCH_SCATTER = 0.015;
 const BATCHES_WORTH_FREEDOM = 0.5;
 const BATCHES_ADDED_FREEDOM = 1;
-/** Rounds in which bounds are replaced by what is to be expected beyond them, at most [-]. */
+/** Most rounds in which bounds are replaced by the value to be expected beyond them [-]. */
 const MOST_ROUNDS = 30;
 
 export interface Within {
@@ -36,7 +36,7 @@ export interface Within {
   readonly ofWear: ReadonlyMap<WearId, { readonly ratio: number; readonly freedom: number }>;
 }
 
-/** Scatter among samples of one state and batch that broke, drawn to the assumed one by what that is worth. */
+/** Scatter among the samples of one state and batch that broke, drawn to the assumed scatter by the weight of the latter. */
 export function withinScatter(stock: LineStock, states: readonly StockState[]): Within {
   const sums = states.map((state) => ({ state, ...scatterOf(state) }));
   const news = sums.filter(({ state }) => state.doses.length === 0);
@@ -58,9 +58,10 @@ export function withinScatter(stock: LineStock, states: readonly StockState[]): 
 }
 
 /**
- * Squares of the breaking loads of a state about their mean, in logarithms, and their degrees of freedom. Where others are only
- * bounded the strongest are missing among those that broke: the likeliest scatter of all is taken (EM), for as many as broke. What broke
- * below a load may widen it, never narrow it: it is the largest without such pieces, with the lowest of them, the two lowest and so on.
+ * Squares of the breaking loads of a state about their mean, in logarithms, and their degrees of freedom. If others are only
+ * bounded, the strongest are missing among those that broke. Then the likeliest scatter of all pieces is taken (EM), with the
+ * degrees of freedom of those that broke. A piece that broke below a load may widen the scatter, never narrow it: the largest
+ * counts of the scatters without such pieces, with the lowest of them, the two lowest and so on.
  */
 function scatterOf(state: StockState): { readonly squares: number; readonly freedom: number } {
   const logs = exactLogs(state);
@@ -95,8 +96,8 @@ export function exactLogs({ tests }: StockState): number[] {
 }
 
 /**
- * Variance between labelled batches in one state, by moments, drawn to the assumed one by what that is worth. Two or three
- * batches show little of it: what they show is widened as Student's t is.
+ * Variance between named batches in one state, by moments, drawn to the assumed variance by the weight of the latter. Two or
+ * three batches show little of it, so their variance is widened as Student's t is.
  */
 export function betweenBatches(stock: LineStock, states: readonly StockState[], variance: number): number {
   let [sum, freedom] = [0, 0];
@@ -123,11 +124,12 @@ const average = (values: readonly number[]) => (values.length === 0 ? 0 : sumOf(
 
 /**
  * Depth of the 5 % value of a Weibull distribution below its mean, in standard deviations of the logarithm, over that of a
- * lognormal one: (ln(−ln 0.95) + γ)·√6 ÷ π ÷ −1.645. Tests cannot tell the two apart, so new pieces are taken to scatter so much more [-].
+ * lognormal one: (ln(−ln 0.95) + γ)·√6 ÷ π ÷ −1.645. Tests cannot tell the two apart, so the scatter of new pieces is
+ * multiplied by this [-].
  */
 export const WEIBULL_DEPTH = 1.13;
 
-/** By how much a standard deviation that rests on few tests is widened, for a 5 % value by 1.645 of them [-]. */
+/** Factor that widens a standard deviation from few tests, so that 1.645 such deviations give the 5 % value [-]. */
 export function widened(freedom: number): number {
   return tQuantile(0.95, freedom) / 1.6448536269514722;
 }

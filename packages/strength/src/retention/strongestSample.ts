@@ -1,20 +1,23 @@
 /**
- * What the best test of a state costs its 5 % value: a strong piece among weaker ones is more scatter, so that the value would be
+ * The loss of a state's 5 % value by its best test. A strong piece among weaker ones is more scatter, so the value would be
  * higher had the piece held less. See STATISTICS.md, "The 5 % value can rise when a test is lower".
  */
 import type { BreakTest } from "../breakLog/logEntry.ts";
 
 export interface BestTest {
   readonly test: BreakTest;
-  /** What the next best test of the state held [N]. */
+  /** Load of the next best test of the state [N]. */
   readonly next: number;
-  /** By how much the 5 % value would be higher had the best one held no more than that [-]. */
+  /** Rise of the 5 % value if the best test had held no more than that [-]. */
   readonly costs: number;
 }
 
-/** Each state asks for one more model; in a longer log one test says little [-]. */
+/**
+ * Most tests of a log for which this is computed: each state costs one more model, and in a longer log one test says
+ * little [-].
+ */
 const MOST_TESTS = 100;
-/** A lesser rise is no news [-]. */
+/** Smaller rises are not told [-]. */
 const LEAST_TOLD_RISE = 0.01;
 
 /** `lowFrom`: the 5 % value of the state by other tests of the stock [N]. */

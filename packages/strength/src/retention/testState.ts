@@ -1,13 +1,13 @@
-/** What had happened to a tested sample, as far as factors are known for it. */
+/** The wear of a tested sample, as far as there are factors for it. */
 import type { KnotKind, LineStock } from "@secondline/rig";
 import { alikeTests } from "../breakLog/alikeTests.ts";
 import type { BreakTest } from "../breakLog/logEntry.ts";
 import { lastDose, type WearDose, type WearId } from "./wearFactors.ts";
 
-/** Why a test counts for nothing. */
+/** Reason why a test counts for nothing. */
 export type NotUsed = "wet" | "no dose" | "no months" | "beyond" | "other wear";
 
-/** Words for a weakness that no factor here describes: what such a sample held says nothing of the others. */
+/** Words for a weakness that no factor here describes. The strength of such a sample says nothing about other samples. */
 const OTHER_WEAR = /\b(cut|slit|abra|chafe|scuff|glaz|heat|burn|damag|splice)/i;
 const CLAMP_PATTERN = /clamp|weblock/i;
 const SEWN_PATTERN = /sew|stitch/i;
@@ -26,7 +26,7 @@ const KNOT_WORDS: readonly (readonly [RegExp, KnotKind])[] = [
 export const isOfStock = (test: BreakTest, stock: LineStock): boolean =>
   test.material === stock.id || test.material === stock.name;
 
-/** Samples of a stock that are alike, with what they count for. */
+/** Samples of a stock that are alike, with the doses for which they count. */
 export interface UsedTests {
   /** Doses, none for a new piece; or why they do not count. */
   readonly use: readonly WearDose[] | NotUsed;
@@ -89,7 +89,7 @@ const READ_SAMPLES = new Map<string, SampleWords>();
 /** A log has few different words for part and state. */
 const MOST_KEPT_SAMPLES = 1000;
 
-/** What the words for part and state say; read once. */
+/** The meaning of the words for part and state, read once. */
 function wordsOf({ part, state }: BreakTest): SampleWords {
   const key = `${part}\n${state}`;
   const known = READ_SAMPLES.get(key);
@@ -108,7 +108,7 @@ function wordsOf({ part, state }: BreakTest): SampleWords {
   return read;
 }
 
-/** Rope or flat webbing: as the stock says, else by the part's and the stock's words. */
+/** Rope or flat webbing: by the stock's field, else by the words of the part and the stock. */
 function isRope(stock: LineStock, test: BreakTest): boolean {
   const { form } = stock as { readonly form?: "rope" | "webbing" };
   return form === undefined ? /rope|cord/i.test(`${stock.name} ${stock.id} ${test.part}`) : form === "rope";

@@ -1,4 +1,4 @@
-/** What a log does for a rig's webbings and ropes. */
+/** The use of a log for a rig's webbings and ropes. */
 import type { FactValue, LineStock } from "@secondline/rig";
 import { alikeTests } from "../breakLog/alikeTests.ts";
 import { copiesIn } from "../breakLog/copies.ts";
@@ -8,7 +8,7 @@ import { isOfStock, type NotUsed, testsOfStock, wearOfTest } from "./testState.t
 import type { WearDose } from "./wearFactors.ts";
 import { wetLimits } from "./wetTests.ts";
 
-/** What a test counts for (nothing for a new piece, which tells the level), or why it does not count. */
+/** The wears for which a test counts (none for a new piece, which tells the level), or the reason why it does not count. */
 export type TestUse = { readonly wears: readonly WearDose[] } | NotUsed;
 
 export function useOfTest(test: BreakTest, stock: LineStock): TestUse {
@@ -65,7 +65,7 @@ export function testUseWords(stocks: readonly LineStock[], tests: readonly Break
   ];
 }
 
-/** New, or what it was weakened by: a test with two causes counts for both. */
+/** "New", or the wears of the sample: a test with two wears counts for both. */
 function causesOf(doses: readonly WearDose[]): readonly Cause[] {
   return doses.length === 0 ? ["new"] : doses.map(({ id }) => id);
 }

@@ -1,4 +1,4 @@
-/** Factors of a stock with own break tests taken in: the level of its new pieces, and what every wear takes. */
+/** Factors of a stock with own break tests: the level of its new pieces, and the loss by every wear. */
 
 import type { Basis, FactValue, KnotKind, LineStock, Note } from "@secondline/rig";
 import { choleskyRoot } from "@secondline/statistics";
@@ -21,7 +21,7 @@ import { doseFact, type WearId } from "./wearFactors.ts";
 import { WetBound } from "./wetBound.ts";
 import { type WetLimit, wetLimits } from "./wetTests.ts";
 
-/** Factors of a stock: from tests and the built-in ones together where there are tests, else as built in. */
+/** Factors of a stock: from tests and built-in factors together if there are tests, else the built-in ones. */
 export interface StockFactors {
   /** How the stock's new pieces compare with its rated strength, with their scatter. Applied once to every part made of it. */
   readonly level: () => StrengthFactor;
@@ -52,12 +52,12 @@ export const builtInFactors: FactorsOf = (stock) => ({
   webbingKnot: () => webbingKnot(),
 });
 
-const OF_LOG = new WeakMap<readonly BreakTest[], FactorsOf>();
+const FACTORS_OF_LOG = new WeakMap<readonly BreakTest[], FactorsOf>();
 
-/** Factors for `partStrengths` that rest on a break log; what it says of a stock is worked out once, for all days and rigs. */
+/** Factors for `partStrengths` from a break log. The factors of a stock are worked out once, for all days and rigs. */
 export function factorsFromLog(tests: readonly BreakTest[]): FactorsOf {
-  const kept = OF_LOG.get(tests) ?? factorsOf(tests);
-  OF_LOG.set(tests, kept);
+  const kept = FACTORS_OF_LOG.get(tests) ?? factorsOf(tests);
+  FACTORS_OF_LOG.set(tests, kept);
   return kept;
 }
 
@@ -79,12 +79,12 @@ function factorsOfStock(stock: LineStock, tests: readonly BreakTest[], invented:
     : testedFactors(stock, model, invented);
 }
 
-/** Factors of a stock of which nothing was pulled dry: the built-in ones, and no more than wet tests leave. */
+/** Factors of a stock without dry tests: the built-in ones, limited by the wet tests. */
 function wetFactorsOnly(stock: LineStock, limits: readonly WetLimit[], invented: boolean): StockFactors {
   const builtIn = builtInFactors(stock);
   if (limits.length === 0) return builtIn;
-  const bound = new WetBound(undefined, limits, () => false, togetherLine(stock, sayer(invented)));
-  const sure = unlearnt(stock, 0);
+  const bound = new WetBound(undefined, limits, () => false, togetherLine(stock, basisSayer(invented)));
+  const sure = builtInErrors(stock, 0);
   const known = (factor: StrengthFactor, term: StateTerm | "level"): StrengthFactor => ({
     ...factor,
     learnt: knowTogether(termOf(sure(factor, term), term), bound),
@@ -94,11 +94,11 @@ function wetFactorsOnly(stock: LineStock, limits: readonly WetLimit[], invented:
   );
 }
 
-/** Factors of a stock from its model; the built-in ones where no test counts. `invented`: nothing was really pulled. */
+/** Factors of a stock from its model; the built-in ones if no test counts. `invented`: the tests are made up. */
 export function testedFactors(stock: LineStock, model: StockModel | undefined, invented = false): StockFactors {
   const builtIn = builtInFactors(stock);
   if (model === undefined) return builtIn;
-  const say = sayer(invented);
+  const say = basisSayer(invented);
   const wears = new Map<WearId, LearntWear>();
   const level = levelFactor(model, builtIn.level(), say);
   const [{ wide }, { own }] = [levelWidth(model), level.learnt!];
@@ -106,7 +106,7 @@ export function testedFactors(stock: LineStock, model: StockModel | undefined, i
   const dry = new StateStrength(model, { wide, own: own * own }, line);
   const isKnown = (id: WearId) => model.wears.has(id);
   const together = model.wet.length === 0 ? dry : new WetBound(dry, model.wet, isKnown, line);
-  const sure = unlearnt(stock, model.means.length);
+  const sure = builtInErrors(stock, model.means.length);
   const known = (factor: StrengthFactor, term: StateTerm | "level"): StrengthFactor => ({
     ...factor,
     learnt: knowTogether(termOf({ ...(factor.learnt ?? sure(factor, term)) }, term), together),
@@ -118,7 +118,7 @@ export function testedFactors(stock: LineStock, model: StockModel | undefined, i
     wears.set(id, learnt);
     const worn = wornFactor(model, learnt, dose, factor, say);
     if (!model.wears.get(id)!.onlyBelow) return known(worn, term);
-    // No spread is narrowed by what broke below a load: it errs as built in.
+    // A piece that broke below a load narrows no spread: the factor errs as built in.
     const { spread, shared } = factor;
     return known({ ...worn, spread, shared, learnt: sure(factor, term) }, term);
   };
@@ -129,10 +129,10 @@ export function testedFactors(stock: LineStock, model: StockModel | undefined, i
 type WearMaker = (id: WearId, dose: number, factor: StrengthFactor, curves: readonly WearCurve[]) => StrengthFactor;
 
 /**
- * How a factor errs of which no dry test knows anything, beside those of which some do: as built in. Every cause has a deviate of its
- * own, from `first` on.
+ * Gives factors without dry tests their built-in spread, beside factors that have tests. Every cause has a deviate of its own,
+ * from `first` on.
  */
-function unlearnt(stock: LineStock, first: number): (factor: StrengthFactor, term: StateTerm | "level") => Learnt {
+function builtInErrors(stock: LineStock, first: number): (factor: StrengthFactor, term: StateTerm | "level") => Learnt {
   const deviates = new Map<WearId | "level", number>();
   return ({ spread, shared }, term) => {
     const id = term === "level" ? term : term.id;
@@ -162,7 +162,7 @@ function wornFactors(
     clamp: (months, load) => over("clamp mark", months, (x) => builtIn.clamp(x, load), `${load}`),
     sewing: (months) => over("sewing", months, builtIn.sewing),
     sewnLoop: (months, ratedShare) => {
-      // What such stitching held of the webbing, over what the loop is rated for: the lower one governs.
+      // The tested share of the webbing's strength in such stitching, over the loop's rating: the lower factor governs.
       const curves: WearCurve[] = [
         { key: "loop", log: (x) => Math.log(builtIn.sewnLoop(x, ratedShare).value) },
         { key: `seam ${ratedShare}`, log: (x) => Math.log(builtIn.sewing(x).value / ratedShare) },
@@ -177,7 +177,7 @@ function wornFactors(
   };
 }
 
-/** The line that makes the product of the factors what the tests say of the whole state. */
+/** The table line that brings the product of the factors to the strength of the whole state by the tests. */
 function togetherLine(stock: LineStock, say: Say): StateStrength["line"] {
   return (value, adds) => {
     const variance = Math.max(0, adds);
@@ -200,27 +200,27 @@ function togetherLine(stock: LineStock, say: Say): StateStrength["line"] {
   };
 }
 
-/** By how much the deviation of the level is widened, for few tests and for a family that they cannot show. */
+/** Factor that widens the deviation of the level: for few tests, and for a family that they cannot show. */
 const levelWidth = ({ newTests, freedom }: StockModel) => ({
   wide: newTests > 0 ? WEIBULL_DEPTH * widened(freedom) : 1,
 });
 
 type Say = (kind: Basis["kind"], note: Note) => Basis;
 
-/** Nothing that rests on invented tests is called tested. */
-const sayer =
+/** A factor from invented tests is never called tested. */
+const basisSayer =
   (invented: boolean): Say =>
   (kind, note) =>
     invented ? { kind: "assumed", note: noteFact("basis.invented", { note: within(note) }) } : { kind, note };
 
 const counted = (count: number) => noteFact("tests.own", { count });
 
-/** What raises a strength by less is no news [-]. */
+/** A smaller rise of a strength is not flagged [-]. */
 const LEAST_FLAGGED_RISE = 0.005;
 
 function levelFactor(model: StockModel, make: StrengthFactor, say: Say): StrengthFactor {
   const { means, covariance, newTests, scatter, batchScatter, stock, raise } = model;
-  // Too few new pieces that broke may lower the level, never raise it; nor may used ones.
+  // Too few broken new pieces may lower the level, never raise it. The same holds for used pieces.
   const mean = Math.min(raise.level, means[0]!);
   const { wide } = levelWidth(model);
   const common = covariance[0]![0]! * wide * wide;
@@ -256,10 +256,10 @@ function loadingsOf(model: StockModel, weight: (coefficient: number) => number):
 /** Share of the prior's variance that tests may have left for a factor to be called tested [-]. */
 const MOST_VARIANCE_LEFT = 0.5;
 
-function testedNote(tested: boolean, told: NoteFacts["basis.tested"], most: FactValue | undefined): NoteFact {
+function testedNote(tested: boolean, values: NoteFacts["basis.tested"], most: FactValue | undefined): NoteFact {
   if (tested)
-    return most === undefined ? noteFact("basis.tested", told) : noteFact("basis.testedUpTo", { ...told, most });
-  const { tests, note } = told;
+    return most === undefined ? noteFact("basis.tested", values) : noteFact("basis.testedUpTo", { ...values, most });
+  const { tests, note } = values;
   return most === undefined
     ? noteFact("basis.builtIn", { tests, note })
     : noteFact("basis.builtInUpTo", { tests, note, most });
@@ -283,10 +283,10 @@ function wornFactor(
   const tested = !beyond && found.left <= MOST_VARIANCE_LEFT;
   const { testCount, doses, id } = model.wears.get(wear.id)!;
   const most = doses.length > 0 && doses.at(-1)! > 0 ? doseFact({ id, dose: doses.at(-1)! }) : undefined;
-  const told = { tests: counted(testCount), stock: { brought: model.stock.name }, note: within(factor.basis.note) };
+  const values = { tests: counted(testCount), stock: { brought: model.stock.name }, note: within(factor.basis.note) };
   const clipped = [...model.clipped].some((state) => state.doses.some((dose) => dose.id === wear.id));
   const gain = found.gain ? "basis.noLoss" : clipped ? "basis.inPart" : undefined;
-  const note = testedNote(tested, told, most);
+  const note = testedNote(tested, values, most);
   return {
     ...factor,
     // No wear raises a strength.

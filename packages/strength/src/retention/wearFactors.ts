@@ -9,10 +9,10 @@ import { sewingFactor } from "../derating/sewing.ts";
 import { sunFactor } from "../derating/sun.ts";
 import { noteFact } from "../noteFacts.ts";
 
-/** What weakens a sample besides its make; a knot in rope by its kind. */
+/** A cause that weakens a sample, besides its make; a knot in rope by its kind. */
 export type WearId = "sun" | "falls" | "leash falls" | "clamp mark" | "sewing" | "knot in webbing" | `knot ${KnotKind}`;
 
-/** One cause and how much of it: months of full sun, falls, months in the clamp, months outside; 0 for a knot. */
+/** One cause and its dose: months of full sun, falls, months in the clamp, months outside; 0 for a knot. */
 export interface WearDose {
   readonly id: WearId;
   readonly dose: number;
@@ -37,15 +37,17 @@ export function builtInFactor(stock: LineStock, id: WearId, dose: number): Stren
   }
 }
 
-const LAST_DOSES = new Map<string, number>();
+const LAST_DOSE_BY_KEY = new Map<string, number>();
 
-/** Largest dose for which the built-in factor is known; 0 where it depends on none. Of a stock it asks only for the fibre. */
+/**
+ * Largest dose for which the built-in factor is known; 0 if the factor depends on no dose. Of the stock only the fibre matters.
+ */
 export function lastDose(stock: LineStock, id: WearId): number {
   const key = `${id} of ${stock.fibre}`;
-  const known = LAST_DOSES.get(key);
+  const known = LAST_DOSE_BY_KEY.get(key);
   if (known !== undefined) return known;
   const last = builtInFactor(stock, id, 0).validity?.to ?? 0;
-  LAST_DOSES.set(key, last);
+  LAST_DOSE_BY_KEY.set(key, last);
   return last;
 }
 
@@ -58,7 +60,7 @@ export function nearestDose(doses: readonly number[], dose: number): number {
   return nearest;
 }
 
-/** Variance of the logarithm: what tests can learn of the factor, and what scatters from sample to sample [-]. */
+/** Variance of the logarithm: `common` can be learnt from tests, `own` scatters from sample to sample [-]. */
 export function builtInVariance({ spread, shared }: StrengthFactor): { readonly common: number; readonly own: number } {
   const total = logSpread(spread) ** 2;
   return { common: shared * total, own: (1 - shared) * total };
@@ -71,14 +73,14 @@ export interface BuiltInAt {
   readonly own: number;
 }
 
-const BUILT_IN = new WeakMap<LineStock, Map<WearId, Map<number, BuiltInAt>>>();
-/** More doses than any log has; a session that lasts must not keep them all. */
+const BUILT_IN_OF_STOCK = new WeakMap<LineStock, Map<WearId, Map<number, BuiltInAt>>>();
+/** Most doses that are kept: more than any log has. A session that lasts must not keep them all [-]. */
 const MOST_KEPT_DOSES = 20_000;
 
-/** Each is worked out once: thousands of tests ask for few different ones, again and again. */
+/** Each factor is worked out once: thousands of tests ask for few different ones, again and again. */
 export function builtInAt(stock: LineStock, { id, dose }: WearDose): BuiltInAt {
-  const ofStock = BUILT_IN.get(stock) ?? new Map<WearId, Map<number, BuiltInAt>>();
-  BUILT_IN.set(stock, ofStock);
+  const ofStock = BUILT_IN_OF_STOCK.get(stock) ?? new Map<WearId, Map<number, BuiltInAt>>();
+  BUILT_IN_OF_STOCK.set(stock, ofStock);
   const kept = ofStock.get(id) ?? new Map<number, BuiltInAt>();
   ofStock.set(id, kept);
   const known = kept.get(dose);
@@ -90,7 +92,7 @@ export function builtInAt(stock: LineStock, { id, dose }: WearDose): BuiltInAt {
   return found;
 }
 
-/** ln of what the built-in factors leave of the rated strength. */
+/** ln of the product of the built-in factors. */
 export function builtInLog(stock: LineStock, doses: readonly WearDose[]): number {
   return doses.reduce((sum, wear) => sum + builtInAt(stock, wear).log, 0);
 }
@@ -114,22 +116,22 @@ const DOSE_WORDS: Readonly<Record<string, string>> = {
   sewing: "months outside",
 };
 
-/** What the dose of a wear is counted in; undefined for a knot. */
+/** Unit of the dose of a wear; undefined for a knot. */
 export const doseUnit = (id: WearId): string | undefined => DOSE_WORDS[id];
 
-/** The dose of a wear, with what it is counted in; of a knot its name. */
+/** The dose of a wear with its unit; for a knot its name. */
 export function doseFact({ id, dose }: WearDose): FactValue {
-  const told = { dose: Number(dose.toPrecision(3)) };
+  const values = { dose: Number(dose.toPrecision(3)) };
   switch (id) {
     case "sun":
-      return noteFact("dose.sun", told);
+      return noteFact("dose.sun", values);
     case "falls":
     case "leash falls":
-      return noteFact("dose.falls", told);
+      return noteFact("dose.falls", values);
     case "clamp mark":
-      return noteFact("dose.clampMark", told);
+      return noteFact("dose.clampMark", values);
     case "sewing":
-      return noteFact("dose.sewing", told);
+      return noteFact("dose.sewing", values);
     default:
       return { brought: id };
   }

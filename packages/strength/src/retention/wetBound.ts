@@ -1,4 +1,4 @@
-/** What a state holds by dry tests and built-in factors, and no more than wet tests leave it. */
+/** The strength of a state by dry tests and built-in factors, limited by the wet tests. */
 import type { StrengthFactor } from "../derating/factor.ts";
 import type { TestedTogether, TogetherValue } from "../derating/together.ts";
 import { type StateTerm, termOfFactor } from "./stateStrength.ts";
@@ -6,7 +6,7 @@ import type { WearId } from "./wearFactors.ts";
 import type { WetLimit } from "./wetTests.ts";
 
 export class WetBound implements TestedTogether {
-  /** Undefined where nothing was pulled dry. */
+  /** Undefined if no test was pulled dry. */
   private readonly dry: TestedTogether | undefined;
   private readonly limits: readonly WetLimit[];
   /** Whether dry tests know a wear. */

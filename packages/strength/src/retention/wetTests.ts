@@ -1,7 +1,7 @@
 /**
- * Tests that were pulled wet. What wet does to a stock is a factor of its own, which no test feeds; but what held less wet than is built in for a
- * wet piece bounds what such pieces are credited. It lowers a dry rig too: nobody knows that the wet alone was to blame.
- * See STATISTICS.md, "Own tests of a stock".
+ * Tests that were pulled wet. Wet has a factor of its own, which no test feeds. But a wet piece that held less than the
+ * built-in value for wet limits the credit of such pieces. The limit lowers a dry rig too: nobody knows that the wet alone was
+ * to blame. See STATISTICS.md, "Own tests of a stock".
  */
 import type { LineStock } from "@secondline/rig";
 import type { BreakTest } from "../breakLog/logEntry.ts";
@@ -11,7 +11,7 @@ import { BAND_DEVIATIONS, NEW_SCATTER } from "./stockScatter.ts";
 import { testsOfStock } from "./testState.ts";
 import { builtInLog, builtInSpread, type WearDose } from "./wearFactors.ts";
 
-/** What a piece with these wears, or with more, holds over what is built in at most; below 0, in the logarithm [-]. */
+/** Most strength of a piece with these wears, or with more, over the built-in value; below 0, in the logarithm [-]. */
 export interface WetLimit {
   readonly doses: readonly WearDose[];
   readonly most: number;
@@ -27,14 +27,14 @@ export function wetLimits(stock: LineStock, tests: readonly BreakTest[]): WetLim
     if (held.length === 0) return [];
     const mean = held.reduce((sum, x) => sum + x, 0) / held.length;
     const error = (NEW_SCATTER ** 2 + own + logSpread(spread) ** 2) / held.length;
-    // Below the band of what is built in the mean governs as it is, else with its error.
+    // Below the built-in band the mean governs as it is, else with its error.
     const outside = mean < -BAND_DEVIATIONS * Math.sqrt(common + NEW_SCATTER ** 2 + error);
     const most = outside ? mean : mean + Math.sqrt(error);
     return most < 0 ? [{ doses, most }] : [];
   });
 }
 
-/** The most that a test can have held; none of a piece that did not break. */
+/** The largest load that a piece can have held; none for a piece that did not break. */
 function mostHeld({ result }: BreakTest): readonly number[] {
   switch (result.kind) {
     case "exact":

@@ -9,8 +9,8 @@ import { webbingState } from "../wear/webbingState.ts";
 import { partOf, withPart } from "../wear/wornPart.ts";
 
 /**
- * From a wear record: what it follows hangs on as it hangs, and is fallen on as often as since it was rigged. What it does not follow ages
- * as from the rig document alone.
+ * From a wear record. Webbing and parts that it follows keep hanging as they hang, and are fallen on as often as since they
+ * were rigged. Everything else ages as from the rig document alone.
  */
 export function futureFromRecord(rig: Rig, record: WearRecord, on: string): (day: PlainDate) => Rig {
   const today = date(on);
@@ -22,8 +22,8 @@ export function futureFromRecord(rig: Rig, record: WearRecord, on: string): (day
 }
 
 /**
- * The older rig with the time of what the record follows as the document has it: the record counts that time itself. Falls of the document
- * go on at their own rate.
+ * The older rig, but with the document's times for webbing and parts that the record follows: the record counts their time
+ * itself. Falls of the document go on at their own rate.
  */
 function followedAsWritten(older: Rig, rig: Rig, record: WearRecord, today: PlainDate): Rig {
   const hanging = record.webbings.flatMap((webbing) => webbingState(webbing, today, record).placement ?? []);
@@ -48,7 +48,9 @@ function sectionAsWritten(older: Rig, rig: Rig, line: LineName, at: number): Rig
   return { ...older, [line]: { ...aged, sections, ...ends } };
 }
 
-/** Without a word on when a part was up, it goes on as the document has it: only its age the record counts itself. */
+/**
+ * A part for which the record does not say when it was up goes on as in the document. Only its age is counted by the record.
+ */
 function partAsWritten(older: Rig, rig: Rig, { part: id, placed, reach }: PartState): Rig {
   const written = partOf(rig, id)?.condition;
   if (reach.begun === undefined || written === undefined) return older;
@@ -86,13 +88,16 @@ function fallenOnPart(part: PartRecord, record: WearRecord, today: PlainDate, da
   const entries = part.entries.filter((entry) => !isBefore(today, entry.date));
   const { up, placed, recorded, reach, condition } = partState(part, today, record);
   if ((placed && !up) || recorded.falls === 0) return { ...part, entries };
-  // Without a word on when it was up, the falls came about since the record or the part began.
+  // If the record does not say when the part was up, its falls are spread over the time since the record or the part began.
   const months = placed ? recorded.monthsOutside : Math.min(reach.months, 12 * (condition.ageYears ?? reach.months));
   const falls = (recorded.falls * monthsBetween(today, day)) / Math.max(1, months);
   return { ...part, entries: [...entries, { date: day, event: "falls", falls }] };
 }
 
-/** From the rig document alone: every month more adds a month in the open to what has been in the open, and falls in step. */
+/**
+ * From the rig document alone: every further month adds a month in the open to parts that have been in the open, and falls in
+ * proportion.
+ */
 export function futureFromRig(rig: Rig, on: string): (day: PlainDate) => Rig {
   const today = date(on);
   return (day) => olderRig(rig, Math.max(0, monthsBetween(today, day)));
@@ -152,7 +157,7 @@ function olderEnd(end: LineEnd, months: number): LineEnd {
   };
 }
 
-/** By how much a count grows that came about in the months outside so far; a new rig's is taken to be a month's. */
+/** Growth of a count that arose in the months outside so far; the count of a new rig is taken to be that of a month. */
 function growth(condition: Condition, months: number): number {
   return 1 + months / Math.max(1, condition.monthsOutside ?? 1);
 }

@@ -1,4 +1,7 @@
-/** Until when a rig may stay up: the first day on which a part no longer has the required margin, as surely as asked. */
+/**
+ * The day until which a rig may stay up: the first day on which a part no longer has the required margin, with the share of
+ * parts asked for.
+ */
 
 import type { Fact, Rig } from "@secondline/rig";
 import { normalQuantile } from "@secondline/statistics";
@@ -37,7 +40,7 @@ export interface PartTakeDown {
   readonly required: number;
   /** Weakest place on that date, for webbing and leash. */
   readonly reason?: string;
-  /** Why that day: factors that then leave the range in which they are known, parts without data. */
+  /** Reasons for that day: factors that then leave the range in which they are known, parts without data. */
   readonly flags: readonly Fact[];
 }
 
@@ -102,7 +105,7 @@ export function takeDown(question: TakeDownQuestion): TakeDown {
   };
 }
 
-/** Strength that a share of parts reaches; of a line, in the zone where that is least. */
+/** Strength that a share of parts reaches; for a line, in its weakest zone by that strength. */
 function bound(part: PartStrength, z: number): { readonly value: number; readonly reason?: string } {
   if (part.zones === undefined) {
     const value = part.strength * Math.exp(-z * part.sigmaLog);

@@ -8,7 +8,7 @@ export function firstOfEveryState(samples: readonly Sample[]): Sample[] {
   return [...new Map(samples.toReversed().map((sample) => [sample.state, sample])).values()].toReversed();
 }
 
-/** Samples of one stock, and what pulling some of them does. */
+/** Samples of one stock, and the effect of pulling some of them. */
 export interface Group {
   readonly stock: LineStock;
   readonly own: ReadonlySet<Sample>;
@@ -19,7 +19,7 @@ export interface Group {
 
 /** A further piece that narrows the band by less is not worth a pull [-]. */
 const LEAST_NARROWING = 0.002;
-/** When nothing else tells two pieces apart; metal is pulled last. */
+/** Order of pieces that nothing else tells apart; metal is pulled last. */
 const KIND_PRIORITY = [
   "new",
   "sunOnly",
@@ -38,7 +38,7 @@ const KIND_PRIORITY = [
   "ring",
 ];
 
-/** The main line carries the walker all the time: its band counts so many times as much as that of another stock [-]. */
+/** Weight of the main line's band against that of another stock: the main line carries the walker all the time [-]. */
 const MAIN_LINE_WEIGHT = 2;
 
 /** Greedy choice: each step takes the piece that narrows the bands most. */
@@ -50,7 +50,7 @@ export class PieceChoice {
     this.groups = groups;
   }
 
-  /** Of these the ones to keep when there are more than pulls: what is needed first, then what narrows most. */
+  /** The samples to keep when there are more than pulls: the needed ones first, then those that narrow most. */
   within(samples: readonly Sample[], pulls: number): readonly Sample[] {
     const left = [...samples].sort((a, b) => rank(a) - rank(b) || dose(b) - dose(a));
     if (left.length <= pulls) return left;
@@ -59,7 +59,7 @@ export class PieceChoice {
       const next = left.filter((sample) => needOf(sample) === need);
       while (next.length > 0 && kept.length < pulls) {
         const most = this.best(kept, next)!.gain;
-        // Of those that narrow about as much the first in the list goes: the worst fall zone before a new knot.
+        // Among samples that narrow about as much, the first in the list is taken: the worst fall zone before a new knot.
         const at = next.findIndex((sample) => this.gain(kept, sample) >= most - LEAST_NARROWING);
         kept.push(...next.splice(at, 1));
       }
@@ -80,7 +80,7 @@ export class PieceChoice {
     return chosen;
   }
 
-  /** The most telling first, behind a new piece: that tries the machine and its grips. */
+  /** The order of pulling: a new piece first, which tries the machine and its grips, then the most telling ones. */
   ordered(chosen: readonly Sample[]): readonly Sample[] {
     const left = [...chosen].sort((a, b) => rank(a) - rank(b));
     const done: Sample[] = [];
@@ -146,15 +146,15 @@ export class PieceChoice {
 }
 
 /**
- * What is kept when pulls are few: first the main line's new piece and its webbing with sun alone, against which all other states are
- * told apart; last the pieces from which no factor learns.
+ * How much a sample is needed when pulls are few. Most needed are the main line's new piece and its webbing with sun alone,
+ * because all other states are compared with them. Least needed are pieces from which no factor learns.
  */
 function needOf(sample: Sample): number {
   if (typeof dosesOf(sample) === "string") return 0;
   return sample.part === "main" && (sample.kind === "new" || sample.kind === "sunOnly") ? 2 : 1;
 }
 
-/** Falls or months in the clamp, to put the worst of a kind first [-]. */
+/** Falls, or months in the clamp: the worst sample of a kind comes first [-]. */
 const dose = ({ row }: Sample): number => Number(row.clamped_months || row.falls || 0);
 
 const rank = ({ kind }: Sample): number => KIND_PRIORITY.indexOf(kind);

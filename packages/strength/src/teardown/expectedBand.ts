@@ -1,6 +1,6 @@
 /**
- * How far pulling some pieces is expected to narrow what the weakest place of a stock holds: plausible results are drawn
- * from what is known now, the regression is made again with them, and the place is read off. Seeds are fixed.
+ * How far pulls are expected to narrow the spread at the weakest place of a stock. Plausible results are drawn from the present
+ * knowledge, the regression is made again with them, and the spread is read off at the place. Seeds are fixed.
  */
 
 import type { LineStock, Rig } from "@secondline/rig";
@@ -17,9 +17,12 @@ import type { WearDose } from "../retention/wearFactors.ts";
 import { type PlaceStrength, placeStrength, weakestOf, withFactors } from "./governing.ts";
 import type { Sample } from "./sample.ts";
 
-/** Drawn sets of results. What is averaged scatters little from one to the next: only the tests' own scatter moves it. */
+/**
+ * Number of drawn sets of results. The averaged spread scatters little from set to set: only the tests' own scatter moves
+ * it [-].
+ */
 const RESULT_DRAWS = 16;
-/** To choose by, fewer do. */
+/** Number of sets for a choice between pieces, where fewer do [-]. */
 export const FEW_DRAWS = 6;
 const SEED = 20_260_711;
 
@@ -30,20 +33,20 @@ export function asTest({ row }: Sample, newtons: number): BreakTest {
   return reading.value;
 }
 
-/** What a sample has been through as the regression sees it; or why it does not count there. */
+/** Doses of a sample as the regression takes them, or the reason why it does not count there. */
 export function dosesOf(sample: Sample): ReturnType<typeof wearOfTest> | "no stock" {
   return sample.stock === undefined ? "no stock" : wearOfTest(asTest(sample, 10_000), sample.stock);
 }
 
 export interface ExpectedBand {
   readonly now: PlaceStrength;
-  /** Standard deviation of the logarithm to be expected once these have been pulled: mean over the draws [-]. */
+  /** Standard deviation of the logarithm to be expected once these pieces have been pulled: mean over the draws [-]. */
   readonly after: (samples: readonly Sample[], draws?: number) => number;
   /** The same for a factor of the place, by its name; undefined when the place has no such factor [-]. */
   readonly factorAfter: (samples: readonly Sample[], name: string) => number | undefined;
 }
 
-/** Undefined when nothing in the rig is made of the stock. `samples`: all that may be asked about. */
+/** Undefined when nothing in the rig is made of the stock. `samples`: all samples that `after` may get. */
 export function expectedBand(
   rig: Rig,
   stock: LineStock,
@@ -124,12 +127,12 @@ function quickPlace(rig: Rig, stock: LineStock, now: PlaceStrength, asked: Asked
     return { factors: list, sigmaLog: combineFactors(1, list).sigmaLog };
   };
   const whole = (factors: StockFactors) => placeStrength(rig, now.place, withFactors(stock, factors));
-  // Every factor of the trial is twice as unsure as built in: one that was missed would show.
-  const trial = unsure(builtInFactors(stock));
+  // The trial doubles the spread of every factor, so that a factor that was missed would show.
+  const trial = withDoubleSpread(builtInFactors(stock));
   return Math.abs(quick(trial).sigmaLog - whole(trial).sigmaLog) < 1e-9 ? quick : whole;
 }
 
-function unsure(factors: StockFactors): StockFactors {
+function withDoubleSpread(factors: StockFactors): StockFactors {
   const twice = (factor: StrengthFactor): StrengthFactor => ({ ...factor, spread: 2 * factor.spread + 0.01 });
   return {
     level: () => twice(factors.level()),
@@ -144,7 +147,7 @@ function unsure(factors: StockFactors): StockFactors {
   };
 }
 
-/** One drawn truth: what all pieces have in common is drawn once, the scatter of each piece anew. */
+/** One drawn truth: the common deviations are drawn once, the scatter of each piece anew. */
 class Truth {
   private readonly causes = new Map<string, number>();
   private readonly random: Random;

@@ -1,4 +1,4 @@
-/** Which place of a rig, of all that is made of a stock, holds least: its 5 % value is what tests of the stock are for. */
+/** The weakest place of a rig among those made of one stock. Tests of the stock serve to know its 5 % value. */
 import type { LineStock, Rig } from "@secondline/rig";
 import type { StrengthFactor } from "../derating/factor.ts";
 import { combineFactors, logCovariance } from "../derating/lognormal.ts";
@@ -17,7 +17,7 @@ export interface PlaceStrength {
   /** Natural metres from A, for webbing. */
   readonly at?: number;
   readonly reason?: string;
-  /** Central value, and what 19 of 20 such parts hold [N]. */
+  /** Central value, and the strength that 19 of 20 such parts reach [N]. */
   readonly strength: number;
   readonly strength5: number;
   /** Standard deviation of the logarithm [-]. */
@@ -34,7 +34,7 @@ export function differentStocks(stocks: readonly LineStock[]): LineStock[] {
   return different;
 }
 
-/** The factors of one stock from tests, of all others as built in. */
+/** Factors of one stock from tests, and of all other stocks the built-in ones. */
 export function withFactors(stock: LineStock, factors: StockFactors): FactorsOf {
   return (asked) => (sameStock(asked, stock) ? factors : builtInFactors(asked));
 }
@@ -84,7 +84,7 @@ function placesOf(rig: Rig, stock: LineStock, factorsOf: FactorsOf): PlaceStreng
   });
 }
 
-/** The factor that most of a place's scatter comes from, and its share of the variance [-]. */
+/** The factor from which most of a place's scatter comes, and its share of the variance [-]. */
 export function mattersMost({
   factors,
 }: Pick<PlaceStrength, "factors">): { readonly factor: StrengthFactor; readonly share: number } | undefined {

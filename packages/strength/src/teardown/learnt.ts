@@ -1,4 +1,4 @@
-/** What the results of a teardown taught: factors before and after, contradictions, what parts hold, and the next line. */
+/** The gain of a teardown's results: factors before and after, contradictions, strengths of parts, and the next line. */
 import type { LineStock, Rig } from "@secondline/rig";
 import type { BreakTest } from "../breakLog/logEntry.ts";
 import { date } from "../dates/calendarDate.ts";
@@ -22,7 +22,7 @@ export interface LearntQuestion {
   /** Own tests that were known before. */
   readonly before?: readonly BreakTest[];
   readonly results: readonly BreakTest[];
-  /** Share of what a new part holds, for the days until; default three quarters [-]. */
+  /** Share of a new part's strength at which the days are counted; default three quarters [-]. */
   readonly share?: number;
 }
 
@@ -47,10 +47,12 @@ export interface LearntFactor {
 
 export interface LearntPart {
   readonly part: string;
-  /** What 19 of 20 such parts hold on the day [N]. */
+  /** Strength that 19 of 20 such parts reach on the day [N]. */
   readonly before: number;
   readonly after: number;
-  /** The next line: until it holds this [N], so many days by what was known before, and now; absent beyond the horizon. */
+  /**
+   * The next line: days until its strength falls to this [N], by the tests before and by those now; absent beyond the horizon.
+   */
   readonly next?: { readonly until: number; readonly before?: number; readonly after?: number };
 }
 

@@ -7,7 +7,7 @@ import type { PartRecord, WearRecord, WebbingRecord } from "../wear/record.ts";
 import { rigMatch } from "../wear/rigReference.ts";
 import { webbingState } from "../wear/webbingState.ts";
 
-/** As the next line will be on a day, when it is hung on `on`. */
+/** The next line on a day, if it is hung on `on`. */
 export function nextLine(rig: Rig, record: WearRecord, on: string): (day: PlainDate) => Rig {
   const today = date(on);
   return (day) => wearToRig(rig, nextRecord(rig, record, today, day), day);

@@ -47,7 +47,7 @@ export function readResults(csv: string): ResultsReading {
       return Papa.unparse([cells], { delimiter });
     }
     empty++;
-    // A remark in its place, as many lines long: faults of other rows keep their lines.
+    // A remark of as many lines in place of the row, so that faults of other rows keep their line numbers.
     return `#${"\n#".repeat(cells.reduce((sum, cell) => sum + (cell.match(/\r\n|\n|\r/g)?.length ?? 0), 0))}`;
   });
   return withCount(readBreakLog(lines.join("\n")), empty);

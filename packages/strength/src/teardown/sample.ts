@@ -10,7 +10,7 @@ export const FREE_LENGTH = 0.4;
 /** Length of a piece, grips included, that shows `inside` metres between the grips [m]. */
 export const sampleLength = (inside = 0): number => Math.max(FREE_LENGTH, inside) + 2 * GRIP_LENGTH;
 
-/** What a piece is to show. */
+/** The kind of place that a piece is to show. */
 export type SampleKind =
   | "new"
   | "newKnot"
@@ -35,7 +35,7 @@ export interface Cut {
   readonly to: number;
 }
 
-/** Something else that weakens a piece, or lies in its grips; positions from the marked end [m]. */
+/** Other wear that weakens a piece, or lies in its grips; positions from the marked end [m]. */
 export interface OtherWear {
   readonly kind: "clampMark" | "fallZone" | "stitching" | "damage";
   readonly from: number;
@@ -44,25 +44,25 @@ export interface OtherWear {
 
 export interface Sample {
   readonly kind: SampleKind;
-  /** Samples of one state have the same: like material, like doses. */
+  /** Key of the state: samples of like material and like doses have the same. */
   readonly state: string;
-  /** Part of the rig that it comes from or stands beside. */
+  /** Part of the rig from which the sample comes, or beside which a new sample stands. */
   readonly part: string;
   /** Number of the ring or connection, or the name of the hardware. */
   readonly name?: string;
   /** Webbing or rope whose factors it can feed; absent for metal and parts of unknown make. */
   readonly stock?: LineStock;
-  /** Where to cut; two for a join, none for what is not cut out of a webbing. */
+  /** Places to cut; two for a join, none for a sample that is not cut out of a webbing. */
   readonly cuts: readonly Cut[];
-  /** Grips included; absent for what is pulled whole [m]. */
+  /** Length, grips included; absent for a part that is pulled whole [m]. */
   readonly length?: number;
-  /** Other wear that it cannot be had without. */
+  /** Other wear that the sample cannot be without. */
   readonly others: readonly OtherWear[];
   /** Its row of the break log, without outcome and result. */
   readonly row: WrittenTest;
 }
 
-/** A state that is there and cannot be pulled. */
+/** A state that the rig has but that cannot be pulled. */
 export interface NotToBeHad {
   readonly kind: SampleKind;
   readonly part: string;
@@ -85,5 +85,5 @@ export const writtenFalls = (falls: number): string => String(Math.min(MOST_FALL
 /** A position as it is marked on the webbing, to the centimetre [m]. */
 export const centimetres = (metre: number): number => Number(metre.toFixed(2));
 
-/** What a piece is called in the log: most lines are webbing. */
+/** Name of a piece in the log: most lines are webbing. */
 export const formOf = ({ form }: LineStock): string => (form === "rope" ? "rope" : "webbing");

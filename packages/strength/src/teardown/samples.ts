@@ -1,4 +1,4 @@
-/** Everything that a rig which comes down can put into the machine. */
+/** All samples that a rig which comes down can give the machine. */
 import { isTape, type LineName, type PartId, type Rig } from "@secondline/rig";
 import type { WrittenTest } from "../breakLog/readEntry.ts";
 import { conditionSunMonths } from "../derating/sun.ts";
@@ -139,7 +139,7 @@ function newPieces({ leash }: Rig, used: readonly Sample[]): Sample[] {
   return [...bare, ...Array.from({ length: MOST_NEW_PIECES }, () => knotted)];
 }
 
-/** The leash in its knots, and without where it is long enough for both. */
+/** The leash in its knots, and plain if it is long enough for both. */
 function leashSamples({ leash }: Rig): FoundSamples {
   const { stock, condition, knots, falls, length } = leash;
   const knot = knots[0]?.kind;
@@ -174,7 +174,7 @@ function leashSamples({ leash }: Rig): FoundSamples {
   return { samples: [whole, plain], cannot: [] };
 }
 
-/** Rings, and of anchors and connections what is textile: bolts and shackles outlast what hangs in them. */
+/** Rings, and the textile parts of anchors and connections: bolts and shackles outlast the parts that hang in them. */
 function metalSamples(rig: Rig): Sample[] {
   const rings = rig.rings.map((ring, i) =>
     whole("ring", rig.rings.length === 1 ? "ring" : `ring.${i}`, ring.name, ring.rated.strength, ring.condition ?? {}),

@@ -29,7 +29,7 @@ export interface TeardownQuestion {
 
 export const DEFAULT_PULLS = 12;
 
-/** What a pull does to the band of the weakest place made of the same stock. */
+/** Effect of a pull on the band of the weakest place made of the same stock. */
 export interface Teaches {
   /** Index into the plan's bands. */
   readonly band: number;
@@ -41,7 +41,7 @@ export interface Teaches {
 export interface Piece extends Sample {
   /** "P1", "P2" … in the order of pulling. */
   readonly id: string;
-  /** Absent for what feeds no factor. */
+  /** Absent for a piece that feeds no factor. */
   readonly teaches?: Teaches;
   /** Why no factor learns from it. */
   readonly alone?: NotUsed | "no stock";
@@ -53,13 +53,16 @@ export interface TeardownBand {
   readonly place: RigPlace;
   readonly at?: number;
   readonly reason?: string;
-  /** Now: central value, and what 19 of 20 hold [N]. */
+  /** Now: central value, and the strength that 19 of 20 reach [N]. */
   readonly strength: number;
   readonly strength5: number;
   /** Standard deviation of the logarithm, now and to be expected after all pulls [-]. */
   readonly before: number;
   readonly after: number;
-  /** The factor that most of the scatter comes from: its share of it, its spread now and to be expected [-]. */
+  /**
+   * The factor from which most of the scatter comes: its share of the variance, its spread now and the spread to be
+   * expected [-].
+   */
   readonly factor?: { readonly name: string; readonly share: number; readonly before: number; readonly after: number };
 }
 
@@ -89,7 +92,7 @@ export interface Teardown {
   /** States for which the pulls do not suffice. */
   readonly leftOut: readonly Sample[];
   readonly cannot: readonly NotToBeHad[];
-  /** Of the wear record. */
+  /** Notes of the wear record. */
   readonly notes: readonly NoteFact[];
 }
 
@@ -107,7 +110,7 @@ export type TeardownReading =
   | { readonly ok: true; readonly teardown: Teardown }
   | { readonly ok: false; readonly issue: TeardownIssue };
 
-/** The rig must be one that the record speaks of, and the day one that it covers: `assess` of the scenarios says so. */
+/** The record must name the rig and cover the day; `assess` of the scenarios checks both. */
 export function planTeardown({
   rig,
   record,
@@ -168,7 +171,7 @@ const hangsIn =
   ({ placement }: WebbingState): boolean =>
     placement !== undefined && rigMatch(rig, placement.rig) !== undefined;
 
-/** Why there is nothing to cut on a day: no webbing of the record hangs in the rig then. Undefined when one does. */
+/** The reason why there is nothing to cut on a day: no webbing of the record hangs in the rig then. Undefined if one does. */
 export function nothingHangs(rig: Rig, record: WearRecord, on: string): TeardownIssue | undefined {
   const { webbings } = wearState(record, on);
   return webbings.some(hangsIn(rig)) ? undefined : notHanging(rig, record, on);

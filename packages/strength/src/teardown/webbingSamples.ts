@@ -1,4 +1,4 @@
-/** What can be cut out of one webbing: every mark on it, stretches of every fall zone, and stretches with nothing but sun. */
+/** The samples of one webbing: every mark on it, stretches of every fall zone, and stretches with sun alone. */
 import type { AnchorName, LineEnd, LineStock, WebbingSection } from "@secondline/rig";
 import type { WrittenTest } from "../breakLog/readEntry.ts";
 import { constant } from "../derating/constantValues.ts";
@@ -20,7 +20,7 @@ import {
   writtenFalls,
 } from "./sample.ts";
 
-/** A webbing that hangs in the rig, and what it is there. */
+/** A webbing that hangs in the rig, with its line and section. */
 export interface HungWebbing {
   readonly state: WebbingState;
   readonly section: WebbingSection;
@@ -35,7 +35,7 @@ export interface FoundSamples {
   readonly cannot: readonly NotToBeHad[];
 }
 
-/** Something short that has to lie between the grips. */
+/** A mark that has to lie between the grips. */
 interface Spot {
   readonly kind: SampleKind;
   readonly from: number;
@@ -66,7 +66,7 @@ export function webbingSamples(hung: HungWebbing, taken: readonly Extent[] = [])
   const shown = new Set(spots.filter((spot) => taken.some((one) => inside(spot, one))));
   for (const spot of spots) {
     if (shown.has(spot)) continue;
-    const piece = spot.window ?? windowOf(together(spot, spots), hung.state);
+    const piece = spot.window ?? windowOf(spotsTogether(spot, spots), hung.state);
     const why = piece === undefined ? "nearEnd" : used.some((one) => overlap(one, piece)) ? "tooNear" : undefined;
     if (why !== undefined) {
       cannot.push({ ...placeOf(hung, spot.kind), from: spot.from, to: spot.to, why });
@@ -87,7 +87,7 @@ const placeOf = ({ state }: HungWebbing, kind: SampleKind) => ({
   webbing: state.id,
 });
 
-/** Marks that must lie between the grips, and what a piece with one shows; a fall zone is a stretch. */
+/** Marks that must lie between the grips, each with the kind of its piece; a fall zone is a stretch. */
 const SAMPLE_OF_MARK: Readonly<Record<WearMark["kind"], SampleKind | undefined>> = {
   clampMark: "clampMark",
   stitching: "sewnJoin",
@@ -132,8 +132,8 @@ function endSpot(state: WebbingState, side: AnchorName, end: LineEnd): Spot {
   };
 }
 
-/** A spot and those beside it that fit between the same grips: what re-tensioning has moved by a hand's width. */
-function together(spot: Spot, spots: readonly Spot[]): Extent {
+/** A spot and those beside it that fit between the same grips, such as marks that re-tensioning has moved by a hand's width. */
+function spotsTogether(spot: Spot, spots: readonly Spot[]): Extent {
   return spots
     .filter((one) => one.window === undefined)
     .sort((a, b) => Math.abs(middleOf(a) - middleOf(spot)) - Math.abs(middleOf(b) - middleOf(spot)))
@@ -264,17 +264,18 @@ interface Cell extends Extent {
 /** Pieces side by side in every stretch that is long enough, from the middle outwards; in loaded webbing where there is some. */
 function stretchSamples(hung: HungWebbing, used: readonly Extent[], spots: readonly Spot[]): FoundSamples {
   const { state } = hung;
-  const free = without([{ from: state.from, to: state.to }], [...used, ...spots]);
+  const free = stretchesWithout([{ from: state.from, to: state.to }], [...used, ...spots]);
   const zones = fallZones(state.marks);
   const { from, to } = state.placement!;
   const borders = [...zones.flatMap((zone) => [zone.from, zone.to]), from, to];
   const samples: Sample[] = [];
   const cannot: NotToBeHad[] = [];
-  // The most fallen on first: what is short takes from its neighbours, and sun alone has the most room.
+  // Stretches with the most falls come first: a short stretch takes length from its neighbours, and sun alone has the most
+  // room.
   const numbers = [...new Set([0, ...zones.map((zone) => zone.falls)])].sort((a, b) => b - a);
   for (const falls of numbers) {
     const kind = falls > 0 ? "fallZone" : "sunOnly";
-    const left = without(free, samplesAt(samples));
+    const left = stretchesWithout(free, samplesAt(samples));
     const cells = left.flatMap((stretch) => cellsOf(stretch, borders, zones, { from, to }));
     const slots = slotsOf(cells.filter((cell) => cell.falls === falls));
     for (const piece of slots) samples.push(makeSample(hung, { kind, piece, shown: [], falls, others: [] }));
@@ -348,8 +349,8 @@ function slotsOf(cells: readonly Cell[]): Extent[] {
     .slice(0, MOST_SLOTS);
 }
 
-/** Stretches less what is taken out of them. */
-function without(stretches: readonly Extent[], taken: readonly Extent[]): Extent[] {
+/** Stretches less the pieces that are taken out of them. */
+function stretchesWithout(stretches: readonly Extent[], taken: readonly Extent[]): Extent[] {
   return taken.reduce<Extent[]>(
     (left, one) =>
       left.flatMap((stretch) => {
@@ -363,7 +364,7 @@ function without(stretches: readonly Extent[], taken: readonly Extent[]): Extent
   );
 }
 
-/** What every piece of new webbing or rope is written down as. */
+/** The row of every piece of new webbing or rope. */
 export function newSample(stock: LineStock, part: string): Sample {
   return {
     kind: "new",

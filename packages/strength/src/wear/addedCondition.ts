@@ -1,6 +1,6 @@
 /**
- * A condition where a record begins late. What the rig's file says is the state of the day on which the record begins, and what the record
- * counts comes on top. What the file leaves blank stays unknown.
+ * A condition whose record begins late. The rig's file gives the state of the day on which the record begins, and the record's
+ * counts come on top. A blank in the file stays unknown.
  */
 import type { Condition } from "@secondline/rig";
 import { conditionSunMonths } from "../derating/sun.ts";
@@ -18,7 +18,7 @@ export interface RecordedState {
 export function addedCondition(written: Condition, recorded: RecordedState): Condition {
   const monthsOutside = added(written.monthsOutside, recorded.monthsOutside);
   const sunMonths = added(conditionSunMonths(written), recorded.sunMonths);
-  const ageYears = oldest(added(written.ageYears, recorded.reach.months / 12), recorded.ageYears);
+  const ageYears = olderOf(added(written.ageYears, recorded.reach.months / 12), recorded.ageYears);
   const wet = written.wet === true || (recorded.wet ?? written.wet);
   return {
     ...(monthsOutside === undefined ? {} : { monthsOutside }),
@@ -33,6 +33,6 @@ export function added(written: number | undefined, recorded: number): number | u
   return written === undefined ? undefined : written + recorded;
 }
 
-function oldest(a: number | undefined, b: number | undefined): number | undefined {
+function olderOf(a: number | undefined, b: number | undefined): number | undefined {
   return a === undefined || b === undefined ? (a ?? b) : Math.max(a, b);
 }

@@ -32,23 +32,26 @@ import { type JoinedWear, withAllWritten, withWrittenDamage } from "./writtenWea
 export interface WornRig {
   readonly rig: Rig;
   readonly state: WearState;
-  /** Flags of the webbings that hang in this rig, and where record and rig do not fit together. */
+  /** Flags of the webbings that hang in this rig, and the facts where record and rig do not fit together. */
   readonly notes: readonly NoteFact[];
-  /** What nobody has judged yet: as long as there is any, nobody can say that the rig holds. Also at the parts of the rig. */
+  /**
+   * Events that nobody has judged yet. As long as there is one, no verdict says that the rig holds. The parts of the rig carry
+   * them too.
+   */
   readonly needsInspection: readonly NoteFact[];
-  /** The last reading of the main line's tension since that was changed, against what the rig states. */
+  /** The last reading of the main line since its tension was changed, against the tension that the rig states. */
   readonly reading?: ReadingComparison;
 }
 
-/** Lengths in record and rig may differ by this share before it is said [-]. */
+/** Lengths in record and rig may differ by this share before a note says so [-]. */
 const LENGTH_MISMATCH = 0.03;
-/** Beyond this share they do not tell of the same line [-]. */
+/** If lengths differ by more than this share, record and rig do not describe the same line [-]. */
 const LENGTH_DOUBT = 0.1;
 
 /**
- * The rig as it is on a date. Sections, ends and parts that the record follows from their first use on take their condition and wear
- * from it alone, but for damage; what the rig document says of their wear is put aside. Where the record begins later it is added to what
- * the document says. Everything else stays as written.
+ * The rig as it is on a date. Sections, ends and parts that the record follows from their first use on take their condition and
+ * wear from the record alone, but for damage; their wear in the rig document is put aside. A record that begins later is added
+ * to the document. Everything else stays as written.
  */
 export function applyWear(rig: Rig, record: WearRecord, on: string | PlainDate): WornRig {
   const day = typeof on === "string" ? date(on) : on;
@@ -57,7 +60,7 @@ export function applyWear(rig: Rig, record: WearRecord, on: string | PlainDate):
   const hanging = state.webbings.filter((w) => w.placement && rigMatch(rig, w.placement.rig));
   const parts = state.parts.filter((part) => rigMatch(rig, part.rig));
   const flags = state.flags.filter((f) => hanging.some((w) => w.id === f.webbing)).map((f) => f.message);
-  const notes = [...flags, ...own.notes, ...matchNotes(rig, hanging, parts), ...unspoken(rig, hanging, state)];
+  const notes = [...flags, ...own.notes, ...matchNotes(rig, hanging, parts), ...silentLineNotes(rig, hanging, state)];
   notes.push(...otherRigNotes(rig, otherReferences(record, state, silentLines(rig, hanging).length > 0)));
   if (hanging.length + parts.length > 0) notes.push(...climateNotes(record));
   const worn: Worn = { rig, notes, needs: [] };
@@ -79,7 +82,7 @@ export function wearToRig(rig: Rig, record: WearRecord, on: string | PlainDate):
   return applyWear(rig, record, on).rig;
 }
 
-/** A rig into which wear is being put, and what is to be said of it. */
+/** A rig into which wear is being put, with the notes and open needs so far. */
 export interface Worn {
   rig: Rig;
   readonly notes: NoteFact[];
@@ -95,7 +98,7 @@ function matchNotes(
   return references.some((reference) => rigMatch(rig, reference) === "name") ? [nameMatchNote(rig)] : [];
 }
 
-/** What a record leaves out of where it hangs counts as what brings the most sun. */
+/** A place that the record leaves blank counts as the one that brings the most sun. */
 const climateNotes = ({ latitude, hemisphere }: WearRecord): NoteFact[] => [
   ...(latitude === undefined ? [noteFact("record.latitude", {})] : []),
   ...(hemisphere === undefined ? [noteFact("record.hemisphere", {})] : []),
@@ -106,15 +109,15 @@ function silentLines(rig: Rig, hanging: readonly WebbingState[]): readonly LineN
   return lines.filter((line) => hanging.every((w) => w.placement!.line !== line));
 }
 
-/** Rigs of parts and plans, and of webbing that hangs on that day; `told`: those of the webbing are told already. */
+/** Rigs named by parts and plans, and by webbing that hangs on that day; `told`: those of the webbing are told already. */
 function otherReferences({ parts, plans }: WearRecord, { webbings }: WearState, told: boolean): readonly string[] {
   const hangingIn = webbings.flatMap(({ placement }) => placement?.rig ?? []);
   const others = [...parts, ...plans].map((one) => one.rig);
   return told ? others.filter((reference) => !hangingIn.includes(reference)) : [...others, ...hangingIn];
 }
 
-/** Lines of which the record says nothing on that date: they stay as the rig document has them, whatever the date. */
-function unspoken(rig: Rig, hanging: readonly WebbingState[], { on, webbings }: WearState): NoteFact[] {
+/** Notes on lines that the record does not have on that date: they stay as in the rig document, whatever the date. */
+function silentLineNotes(rig: Rig, hanging: readonly WebbingState[], { on, webbings }: WearState): NoteFact[] {
   const silent = silentLines(rig, hanging);
   if (silent.length === 0) return [];
   const rigs = [...new Set(webbings.flatMap(({ placement }) => placement?.rig ?? []))].filter(
@@ -173,11 +176,11 @@ function wearLine(worn: Worn, line: LineName, lengths: readonly number[], hangin
 }
 
 function damageNotes({ kept, worse }: JoinedWear, line: LineName, name: string): NoteFact[] {
-  const told = { line: noteFact(`line.${line}`, {}), name };
+  const values = { line: noteFact(`line.${line}`, {}), name };
   const kinds = (list: JoinedWear["kept"]) => ({ list: list.map((kind) => noteFact(damageCode(kind), {})) });
   return [
-    ...(kept.length === 0 ? [] : [noteFact("record.damageKept", { ...told, kinds: kinds(kept) })]),
-    ...(worse.length === 0 ? [] : [noteFact("record.damageWorse", { ...told, kinds: kinds(worse) })]),
+    ...(kept.length === 0 ? [] : [noteFact("record.damageKept", { ...values, kinds: kinds(kept) })]),
+    ...(worse.length === 0 ? [] : [noteFact("record.damageWorse", { ...values, kinds: kinds(worse) })]),
   ];
 }
 
@@ -191,7 +194,7 @@ interface SectionEnds {
   readonly endB: LineEnd;
 }
 
-/** Whether a mark is that of the weblock in which the webbing sits now, at an end that the rig has a weblock at. */
+/** Whether a mark belongs to the weblock in which the webbing sits now, at an end where the rig has a weblock. */
 function atOwnWeblock(mark: WearMark, { placement }: WebbingState, ends: SectionEnds): boolean {
   if (mark.kind !== "clampMark" || mark.weblock !== true || mark.until !== undefined) return false;
   const middle = (mark.from + mark.to) / 2;
@@ -201,7 +204,7 @@ function atOwnWeblock(mark: WearMark, { placement }: WebbingState, ends: Section
   );
 }
 
-/** What is said of a record and a rig that differ in length, and what keeps anybody from saying that the rig holds. */
+/** Notes on lengths that differ between record and rig, and the ones that keep a verdict from saying that the rig holds. */
 function lengthMismatch(
   { name, placement }: WebbingState,
   length: number,
@@ -227,7 +230,7 @@ function wornSection(section: WebbingSection, { webbing, wear, needs }: SectionW
   return { ...section, condition, wear, ...(own === undefined ? {} : { own }) };
 }
 
-/** What a webbing has been through in its whole life, as a condition; what its record does not know is left out. */
+/** The condition of a webbing over its whole life; values that its record does not know are left out. */
 export function conditionOf({ monthsOutside, sunMonths, wet, ageYears, reach }: WebbingState) {
   return {
     ...(reach.fromNew ? { monthsOutside, sunMonths } : {}),
@@ -236,10 +239,10 @@ export function conditionOf({ monthsOutside, sunMonths, wet, ageYears, reach }: 
   };
 }
 
-/** Farther behind the span than any end reaches: what lies there carries nothing [m]. */
+/** Farther behind the span than any end reaches: webbing there carries nothing [m]. */
 const DISTANCE_BEHIND_SPAN = 10;
 
-/** A loop or knot is made of the webbing that the record follows, so it has been through the same as that. */
+/** A loop or knot is made of the webbing that the record follows, so it has the same condition. */
 function wornEnd(written: LineEnd, webbing: WebbingState, marks: readonly WearMark[], side: AnchorName): LineEnd {
   const { behind: _before, ...end } = webbing.reach.fromNew
     ? endFromNew(written, webbing, side)
@@ -262,7 +265,7 @@ function endFromNew(
   };
 }
 
-/** The last reading of the main line against the rig; one that disagrees asks for another look. */
+/** The last reading of the main line against the rig. A reading that disagrees asks for an inspection. */
 function readTension(worn: Worn, hanging: readonly WebbingState[]): ReadingComparison | undefined {
   const readings = hanging
     .filter(({ placement }) => placement!.line === "main")

@@ -1,4 +1,4 @@
-/** What a part's record must obey beyond its form. */
+/** The rules that a part's record must obey beyond its form. */
 import { orderFaults } from "./checkWebbing.ts";
 import { type RecordIssue, recordFault } from "./faults.ts";
 import { partEntryKindOf } from "./partEntries/partEntryKinds.ts";

@@ -26,9 +26,9 @@ export function samePlaceFaults(webbings: readonly WebbingRecord[]): RecordIssue
 
 interface Stay {
   readonly webbing: string;
-  /** Path of the webbing: two may have one name. */
+  /** Path of the webbing, since two webbings may have one name. */
   readonly owner: string;
-  /** Rig, line and section, to be compared. */
+  /** Rig, line and section as one key. */
   readonly place: string;
   readonly told: FactValue;
   readonly path: string;

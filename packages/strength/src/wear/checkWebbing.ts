@@ -1,4 +1,4 @@
-/** What a webbing's record must obey beyond its form: order of dates, places on the webbing, one clamp at a place. */
+/** The rules that a webbing's record must obey beyond its form: order of dates, places on the webbing, one clamp at a place. */
 import { date, isBefore, type PlainDate } from "../dates/calendarDate.ts";
 import type { Whereabouts } from "./entries/entryKind.ts";
 import { entryKindOf, type WebbingEntry } from "./entries/entryKinds.ts";
@@ -9,7 +9,7 @@ import type { WebbingRecord } from "./record.ts";
 import { recordFact } from "./recordFacts.ts";
 import { type WearMark, webbingState } from "./webbingState.ts";
 
-/** Stands for "still": later than any date in a record. */
+/** End of a stay that goes on: later than any date in a record. */
 export const END_OF_TIME = date("9999-12-31");
 
 export function checkWebbing(webbing: WebbingRecord, path: string): RecordIssue[] {
@@ -21,13 +21,21 @@ interface Dated extends Beginning {
   readonly entries: readonly { readonly event: string; readonly date: PlainDate }[];
 }
 
-/** Entries in order, none before the webbing was made, and no use of it before its first. */
+/** Checks that entries are in order, that none is before the webbing was made, and that no use is before its first use. */
 export function orderFaults(record: Dated, path: string): RecordIssue[] {
   return [...firstUseFaults(record, path), ...entryOrderFaults(record, path)];
 }
 
-/** What cannot be written down of something that lies unused. */
-const USES: ReadonlySet<string> = new Set(["rigged", "moved", "putUp", "falls", "clamped", "hardFall", "storm"]);
+/** Entries that a webbing or part cannot have before its first use. */
+const ENTRIES_OF_USE: ReadonlySet<string> = new Set([
+  "rigged",
+  "moved",
+  "putUp",
+  "falls",
+  "clamped",
+  "hardFall",
+  "storm",
+]);
 
 function firstUseFaults({ made, firstUse, entries }: Dated, path: string): RecordIssue[] {
   if (firstUse === undefined) return [];
@@ -36,11 +44,11 @@ function firstUseFaults({ made, firstUse, entries }: Dated, path: string): Recor
     const message = recordFact("firstUse.beforeMade", { firstUse: `${firstUse}`, made: `${made}` });
     return [recordFault(here, `${firstUse}`, recordFact("expected.later", { date: `${made}` }), message)];
   }
-  const used = entries.find(({ event, date }) => USES.has(event) && isBefore(date, firstUse));
+  const used = entries.find(({ event, date }) => ENTRIES_OF_USE.has(event) && isBefore(date, firstUse));
   if (used === undefined) return [];
-  const told = { event: `"${used.event}"`, date: `${used.date}`, firstUse: `${firstUse}` };
+  const values = { event: `"${used.event}"`, date: `${used.date}`, firstUse: `${firstUse}` };
   const expected = recordFact("expected.earlier", { date: `${used.date}` });
-  return [recordFault(here, `${firstUse}`, expected, recordFact("firstUse.usedBefore", told))];
+  return [recordFault(here, `${firstUse}`, expected, recordFact("firstUse.usedBefore", values))];
 }
 
 function entryOrderFaults(record: Dated, path: string): RecordIssue[] {
@@ -94,7 +102,7 @@ function clampFaults(webbing: WebbingRecord, path: string): RecordIssue[] {
   const entries = webbing.entries.flatMap((entry) => (entry.event === "cutToLength" ? [] : [statedClamps(entry)]));
   const last = entries.at(-1)?.date;
   if (last === undefined) return [];
-  // A year past the last entry: the state then shows every clamp there was, those that came off later too.
+  // The state a year past the last entry shows every clamp, those that came off later too.
   const { marks } = webbingState({ ...webbing, entries }, last.add({ years: 1 }), {
     latitude: "middle",
     hemisphere: "north",
@@ -105,20 +113,20 @@ function clampFaults(webbing: WebbingRecord, path: string): RecordIssue[] {
     const b = clamps.slice(0, i).find((other) => overlapInPlace(a, other) && overlapInTime(a, other));
     if (b === undefined) return;
     const at = (m: WearMark) => recordFact("place.clamp", { at: { length: (m.from + m.to) / 2 }, since: `${m.since}` });
-    const told = { first: at(b), second: at(a) };
+    const values = { first: at(b), second: at(a) };
     issues.push(
       recordFault(
         `${path}.entries[${entryOf(webbing, a)}]`,
-        recordFact("got.clamps", told),
+        recordFact("got.clamps", values),
         recordFact("expected.oneClamp", {}),
-        recordFact("clamps.two", { name: webbing.name, ...told }),
+        recordFact("clamps.two", { name: webbing.name, ...values }),
       ),
     );
   });
   return issues;
 }
 
-/** Clamps that are only assumed contradict nobody. */
+/** Clamps that are only assumed are no contradiction. */
 function statedClamps(entry: WebbingEntry): WebbingEntry {
   if ((entry.event !== "rigged" && entry.event !== "moved") || entry.placement.clampsAssumed !== true) return entry;
   return { ...entry, placement: { ...entry.placement, clampedAt: [] } };

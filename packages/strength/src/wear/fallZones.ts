@@ -12,7 +12,7 @@ export function fallZones(marks: readonly WearMark[]): Extract<WearMark, { kind:
   return laidOver(marks.filter((mark) => mark.kind === "fallZone"));
 }
 
-/** The same falls as zones that do not overlap; what else is said of a zone is taken from the first that lies there. */
+/** The same falls as zones that do not overlap. Other fields of a zone are taken from the first zone that lies there. */
 export function laidOver<Z extends Zone>(zones: readonly Z[]): Z[] {
   const borders = [...new Set(zones.flatMap((z) => [z.from, z.to]))].sort((a, b) => a - b);
   return borders.slice(1).flatMap((to, i) => {

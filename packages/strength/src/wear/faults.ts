@@ -4,7 +4,7 @@ import { type RecordFact, recordFact } from "./recordFacts.ts";
 
 export type RecordIssue = Issue<RecordFact>;
 
-/** What there is of a webbing, positions from the marked end [m]. */
+/** The extent of a webbing, positions from the marked end [m]. */
 export type RemainingWebbing = readonly [from: number, to: number];
 
 export function recordFault(path: string, got: FactValue, expected: FactValue, message: RecordFact): RecordIssue {

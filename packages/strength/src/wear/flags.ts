@@ -11,7 +11,7 @@ export interface WearFlag {
   /** Positions on the webbing, from the marked end [m]. */
   readonly from: number;
   readonly to: number;
-  /** Middle of it, from the A end of the section it hangs in [m]. */
+  /** Its middle, from the A end of the section in which the webbing hangs [m]. */
   readonly fromA: number;
   readonly message: NoteFact;
 }

@@ -1,4 +1,4 @@
-/** What somebody found who looked at a webbing or part, and how it was judged. */
+/** The finding and the judgement of somebody who looked at a webbing or part. */
 import * as z from "zod";
 import { type RecordIssue, recordFault } from "./faults.ts";
 import { recordFact } from "./recordFacts.ts";
@@ -16,7 +16,7 @@ export interface Judgement {
   readonly by: string;
   readonly found: string;
   readonly judgement: "sound" | "doubtful" | "unfit";
-  /** Factor on the strength of what is doubtful; without one the cautious factor is taken [-]. */
+  /** Factor on the strength of a doubtful webbing or part; without one the cautious factor is taken [-]. */
   readonly factor?: number;
 }
 

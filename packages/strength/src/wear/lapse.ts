@@ -1,7 +1,7 @@
 /**
- * When an assessment of what hangs lapses: something happened to it, or its inspection is due, and nobody has judged it since. One rule,
- * over the entries of one webbing or part. What is not known never helps: an entry without a date counts as later than every
- * inspection, an inspection without one as no inspection.
+ * When an assessment lapses: an event has happened to a webbing or part, or its inspection is due, and nobody has judged it
+ * since. One rule, over the entries of one webbing or part. A missing date never helps: an entry without a date counts as later
+ * than every inspection, and an inspection without a date does not count.
  */
 import { addDays, date as dateOf } from "../dates/calendarDate.ts";
 import type { WebbingEntry } from "./entries/entryKinds.ts";
@@ -10,44 +10,44 @@ import type { PartEntry } from "./partEntries/partEntryKinds.ts";
 
 type EntryEvent = WebbingEntry["event"] | PartEntry["event"];
 
-/** What the rule asks of an entry. Dates are YYYY-MM-DD; entries stand in the order in which they were written. */
+/** An entry in the form that the rule takes. Dates are YYYY-MM-DD; entries stand in the order in which they were written. */
 export interface DatedEntry {
   readonly event: EntryEvent;
   /** Absent: nobody knows when. */
   readonly date?: string;
-  /** Last day of it, when it took longer than one. */
+  /** Last day of the event, if it took longer than one. */
   readonly until?: string;
   /** Positions on a webbing [m]; absent: all of it. */
   readonly from?: number;
   readonly to?: number;
   readonly falls?: number;
   readonly judgement?: "sound" | "doubtful" | "unfit";
-  /** Of a hanging: it hung in the same rig before. */
+  /** For an entry that hangs a webbing: it hung in the same rig before. */
   readonly again?: true;
 }
 
-/** What was planned between two inspections; what is absent was not planned. */
+/** The plan between two inspections; an absent value was not planned. */
 export interface BetweenInspections {
   readonly days?: number;
   readonly falls?: number;
 }
 
-/** Why a webbing or part has lapsed; `entry`: index of the entry that did it. */
+/** Cause of a lapse; `entry`: index of the entry that caused it. */
 export type LapseCause =
-  /** It asks for an inspection, and no factor is known for it. */
+  /** An event for which no factor is known, and which asks for an inspection. */
   | { readonly kind: "open"; readonly entry: number }
   /** Somebody judged that it must come down. */
   | { readonly kind: "unfit"; readonly entry: number }
-  /** Its tension was set anew, or it was hung anew. */
+  /** The tension was set anew, or the webbing was hung anew. */
   | { readonly kind: "tension"; readonly entry: number }
-  /** More falls since it was inspected than were planned [-]. */
+  /** More falls since the last inspection than were planned [-]. */
   | { readonly kind: "falls"; readonly falls: number; readonly planned: number }
-  /** It was to be inspected by `due`, YYYY-MM-DD. */
+  /** The inspection was due on `due`, YYYY-MM-DD. */
   | { readonly kind: "overdue"; readonly due: string }
-  /** Inspections are planned, and there was none since it was put up. */
+  /** Inspections are planned, and there was none since the webbing or part was put up. */
   | { readonly kind: "never" };
 
-/** What an entry asks for once it has happened. */
+/** Need that an entry causes once it has happened. */
 type Asks = "inspection" | "inspectionOnceSet" | "nothing";
 
 /** Every kind of entry has its line: a new one does not compile without. */
@@ -84,10 +84,10 @@ interface Placed extends DatedEntry {
   readonly index: number;
 }
 
-/** What was set before is gone once it was hung or taken down after it. */
-const SETS_ANEW: readonly EntryEvent[] = ["rigged", "moved", "takenDown"];
-/** From these on an inspection is wanted. */
-const BEGINNINGS: readonly EntryEvent[] = ["rigged", "moved", "putUp", "replaced"];
+/** Entries that end earlier tensions: the webbing was hung again, or taken down. */
+const ENTRIES_ENDING_TENSIONS: readonly EntryEvent[] = ["rigged", "moved", "takenDown"];
+/** Entries from which on planned inspections count. */
+const ENTRIES_PUTTING_UP: readonly EntryEvent[] = ["rigged", "moved", "putUp", "replaced"];
 
 /** Everything for which a webbing or part has lapsed on a day, YYYY-MM-DD; none: it has not. Entries of later days are plans. */
 export function lapseCauses(
@@ -108,7 +108,7 @@ export function lapseCauses(
   ];
 }
 
-/** Falls since the last inspection of all of it, or ever [-]. */
+/** Falls since the last inspection of the whole webbing or part, or of its whole life [-]. */
 export const fallsSinceInspection = (entries: readonly DatedEntry[], on: string): number =>
   fallsSince(seenBy(entries, on));
 
@@ -122,7 +122,7 @@ export const nextInspection = (
 /** Entries up to a day. */
 interface Seen {
   readonly happened: readonly Placed[];
-  /** Those with a date, and of them those that took in everything. */
+  /** Inspections with a date, and those of them that took in everything. */
   readonly inspections: readonly Placed[];
   readonly whole: readonly Placed[];
 }
@@ -143,13 +143,13 @@ function askedBy(entry: Placed, happened: readonly Placed[]): LapseCause[] {
       return [{ kind: "open", entry: entry.index }];
     case "inspectionOnceSet": {
       const first = entry.event !== "retensioned" && entry.again !== true;
-      const gone = happened.some((one) => SETS_ANEW.includes(one.event) && isAfter(one, entry));
+      const gone = happened.some((one) => ENTRIES_ENDING_TENSIONS.includes(one.event) && isAfter(one, entry));
       return first || gone ? [] : [{ kind: "tension", entry: entry.index }];
     }
   }
 }
 
-/** Somebody looked at it after that, or another part has taken its place. */
+/** Somebody inspected the webbing or part after the entry, or another part has taken its place. */
 const isClosed = (entry: Placed, { happened, inspections }: Seen): boolean =>
   inspections.some((one) => covers(one, entry) && isAfter(one, entry)) || isReplaced(entry, happened);
 
@@ -163,7 +163,7 @@ const fallsSince = ({ happened, whole }: Seen): number =>
 
 function dueDay({ happened, whole }: Seen, { days }: BetweenInspections): string | undefined {
   if (days === undefined) return undefined;
-  const begun = happened.filter(({ event }) => BEGINNINGS.includes(event));
+  const begun = happened.filter(({ event }) => ENTRIES_PUTTING_UP.includes(event));
   const last = whole
     .filter((one) => begun.every((entry) => isAfter(one, entry)))
     .flatMap(({ date }) => date ?? [])
@@ -180,8 +180,8 @@ function dueCauses(seen: Seen, between: BetweenInspections, on: string): readonl
 }
 
 /**
- * Whether something was looked at, or replaced, after an entry: on a later day, or on the same one and written after it. What lasted longer
- * than a day may have gone on after a look on its last one.
+ * Whether a webbing or part was inspected, or replaced, after an entry: on a later day, or on the same day and written after
+ * it. An event that lasted longer than a day may have gone on after an inspection on its last day.
  */
 function isAfter(later: Placed, { date, until, index }: Placed): boolean {
   if (date === undefined || later.date === undefined) return false;

@@ -1,8 +1,8 @@
-/** What is said where a record begins after a first use may have been. */
+/** The note on a record that begins after a possible first use. */
 import type { FactValue } from "@secondline/rig";
 import { type NoteFact, noteFact } from "../noteFacts.ts";
 import type { RecordReach } from "./reach.ts";
 
-/** `name`: the webbing or part, as a sentence begins with it. */
+/** `name`: the webbing or part, in the form that begins a sentence. */
 export const lateNote = (name: FactValue, { begun }: RecordReach): NoteFact =>
   begun === undefined ? noteFact("record.noEntry", { name }) : noteFact("record.late", { name, begun: `${begun}` });

@@ -1,4 +1,4 @@
-/** A webbing whose record begins late, in the rig: what the rig's file says of it counts, and the record is added to it. */
+/** A webbing whose record begins late, in the rig: the rig's file counts, and the record is added to it. */
 import type { AnchorName, LineEnd, WebbingSection } from "@secondline/rig";
 import { possibleMonths } from "../derating/unknown.ts";
 import { added, addedCondition } from "./addedCondition.ts";
@@ -11,8 +11,8 @@ export function isUsedSection({ condition, wear }: WebbingSection, ends: readonl
 }
 
 /**
- * The record's marks. Those of the weblocks in which the webbing sat first have been clamped as long before as the file says of the
- * `ends` of the section; what it leaves blank is as long as the webbing can have been outside.
+ * The record's marks. The weblocks in which the webbing sat first get the earlier months that the file gives for the `ends` of
+ * the section. If the file leaves these blank, they are as many as the webbing can have been outside.
  */
 export function lateMarks(
   marks: readonly WearMark[],
@@ -30,7 +30,7 @@ export function lateMarks(
 const isWeblockMark = (mark: WearMark): mark is Extract<WearMark, { kind: "clampMark" }> =>
   mark.kind === "clampMark" && mark.weblock === true;
 
-/** The end's own words, with what the record adds. */
+/** The condition of the end in the file, with the record's time added. */
 export function lateEnd(end: LineEnd, webbing: WebbingState, side: AnchorName): LineEnd {
   const { condition, monthsClamped: written, ...rest } = end;
   const monthsClamped = added(written, webbing.clampedMonths[side] ?? 0);

@@ -8,8 +8,8 @@ import type { WearMark } from "./webbingState.ts";
 type Stretch = Pick<Placement, "markedEnd" | "from" | "to">;
 
 /**
- * Marks as wear of a stretch of `length` [m]: clipped to it, falls of overlapping zones added. Where the record has more of it loaded than
- * that, marks within what is loaded but beyond the length lie at its end.
+ * Marks as wear of a stretch of `length` [m]: clipped to it, falls of overlapping zones added. If the loaded span in the record
+ * is longer than that, marks inside the span but beyond the length are put at the stretch's end.
  */
 export function wearOfMarks(marks: readonly WearMark[], stretch: Stretch, length: number): Wear[] {
   const excess = Math.max(0, stretch.to - stretch.from - length);
@@ -17,7 +17,10 @@ export function wearOfMarks(marks: readonly WearMark[], stretch: Stretch, length
   return placedWear(marks, place, length, excess);
 }
 
-/** `place` turns a position on the webbing into one along the stretch; `excess`: how much beyond its length belongs to it too [m]. */
+/**
+ * `place` turns a position on the webbing into one along the stretch; `excess`: length of the loaded span beyond the
+ * stretch [m].
+ */
 export function placedWear(
   marks: readonly WearMark[],
   place: (position: number) => number,
@@ -28,13 +31,13 @@ export function placedWear(
   return [...fallZones(marks), ...others].flatMap((mark) => {
     const ends = [place(mark.from), place(mark.to)];
     const [from, to] = [Math.max(0, Math.min(...ends)), Math.min(length + excess, Math.max(...ends))];
-    // What would lie beyond the length altogether is moved back by as much as it reaches beyond it.
+    // A mark that lies wholly beyond the length is moved back by as much as it reaches beyond.
     const back = from >= length && from <= to ? to - length : 0;
     return wearOf(mark, from - back, Math.min(length, to - back));
   });
 }
 
-/** A mark as wear from one place of a stretch to another; none when nothing of it lies there. */
+/** A mark as wear from one place of a stretch to another; empty if the mark does not touch it. */
 function wearOf(mark: WearMark, from: number, to: number): Wear[] {
   if (from > to || (from === to && mark.kind !== "cut")) return [];
   const spot = { at: (from + to) / 2, length: to - from };

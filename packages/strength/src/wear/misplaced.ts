@@ -1,4 +1,4 @@
-/** Webbing that a record hangs, on a day, in a section that the rig does not have: nothing of its wear would count. */
+/** Webbing that a record hangs, on a day, in a section that the rig does not have: its wear would count nowhere. */
 import type { FactsOf, Rig } from "@secondline/rig";
 import { date, isBefore, type PlainDate } from "../dates/calendarDate.ts";
 import { type RecordIssue, recordFault } from "./faults.ts";
@@ -23,7 +23,7 @@ export function misplacedIssues(rig: Rig, record: WearRecord, on: string): Recor
   });
 }
 
-/** What is said of a section that the rig does not have; undefined where it has it, or has no such line at all. */
+/** The fact about a section that the rig does not have; undefined if the rig has the section, or lacks the whole line. */
 export function missingSection(rig: Rig, { line, section }: Placement, name: string): MissingSection | undefined {
   const count = rig[line]?.sections.length;
   if (count === undefined || section < count) return undefined;

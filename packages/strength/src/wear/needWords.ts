@@ -1,4 +1,4 @@
-/** What asks for an inspection, and what somebody doubts, as facts and as an own judgement. */
+/** Reasons for an inspection as facts, and doubts that somebody wrote down as an own judgement. */
 import type { FactValue, OwnJudgement } from "@secondline/rig";
 import { UNKNOWN_VALUE } from "../derating/make.ts";
 import { type NoteFact, noteFact } from "../noteFacts.ts";
@@ -9,7 +9,7 @@ interface Named {
   readonly needs: readonly OpenNeed[];
 }
 
-/** One fact for everything that is open on a webbing or part. */
+/** One fact for every open reason on a webbing or part. */
 export function needFacts({ name, needs }: Named): NoteFact[] {
   return needs.map((need) => {
     if ("unfit" in need) return noteFact("need.unfit", { name, reason: need.unfit });
@@ -30,7 +30,7 @@ export function needFacts({ name, needs }: Named): NoteFact[] {
   });
 }
 
-/** Doubts of the record, together with what the rig document says, as one judgement; undefined when there is none. */
+/** Doubts of the record together with the judgement of the rig document, as one judgement; undefined if there is none. */
 export function ownOf(doubts: readonly InspectionDoubt[], written: OwnJudgement | undefined): OwnJudgement | undefined {
   const all: OwnJudgement[] = [...(written === undefined ? [] : [written]), ...doubts];
   if (all.length <= 1) return all[0] && withoutPlace(all[0]);

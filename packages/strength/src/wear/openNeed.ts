@@ -1,15 +1,15 @@
-/** What happened that no factor covers: it asks for an inspection and stays open until somebody has judged it. */
+/** Events that no factor covers. Such an event asks for an inspection and stays open until somebody has judged it. */
 import { isBefore, type PlainDate } from "../dates/calendarDate.ts";
 import type { Judgement } from "./judgement.ts";
 
-/** Something that asks for an inspection. */
+/** A reason for an inspection. */
 export type OpenNeed = Happened | Unfit;
 
 interface Since {
   readonly since: PlainDate;
-  /** Last day of it, when it took longer than one. */
+  /** Last day of the event, if it took longer than one. */
   readonly until?: PlainDate;
-  /** Positions on the webbing, from the marked end [m]; absent for all of it, and for a part. */
+  /** Positions on the webbing, from the marked end [m]; absent for the whole webbing, and for a part. */
   readonly from?: number;
   readonly to?: number;
 }
@@ -19,7 +19,7 @@ export interface Happened extends Since {
   readonly note?: string;
 }
 
-/** A judgement that it must come down: by whom, when, and what was found. */
+/** A judgement that the webbing or part must come down: by whom, when, and the finding. */
 interface Unfit extends Since {
   readonly unfit: string;
 }
@@ -43,7 +43,9 @@ export interface NeedsAndDoubts {
   readonly doubts: readonly InspectionDoubt[];
 }
 
-/** What stays open after an inspection: what lies outside of what was looked at, or went on after it. */
+/**
+ * Needs that stay open after an inspection: those outside of the inspected stretch, and those of events that went on after it.
+ */
 export function afterInspection({ needs, doubts }: NeedsAndDoubts, inspection: Inspection): NeedsAndDoubts {
   const { judgement, by, found, factor, date } = inspection;
   const place = placeOf(inspection);

@@ -12,16 +12,16 @@ export interface PartState {
   readonly rig: string;
   readonly part: string;
   readonly up: boolean;
-  /** Whether the record says when it was up. */
+  /** Whether the record says when the part was up. */
   readonly placed: boolean;
-  /** What the record knows of its whole life; what it does not know is left out. */
+  /** Condition over the part's whole life; values that the record does not know are left out. */
   readonly condition: Condition;
   /** Falls of its whole life [-]; absent: the record does not know. */
   readonly falls?: number;
-  /** What the record counts, whatever came before it. */
+  /** Counts of the record alone, whatever came before it. */
   readonly recorded: { readonly monthsOutside: number; readonly sunMonths: number; readonly falls: number };
   readonly reach: RecordReach;
-  /** What no factor covers and nobody has judged since. */
+  /** Events that no factor covers and nobody has judged since. */
   readonly needs: readonly OpenNeed[];
   /** Doubts that somebody wrote down after looking. */
   readonly doubts: readonly InspectionDoubt[];

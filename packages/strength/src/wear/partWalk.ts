@@ -1,4 +1,4 @@
-/** Walks through a part's entries in order of date and keeps what they do to it. */
+/** Walks through a part's entries in order of date and keeps the state that they lead to. */
 import { monthShares, monthsBetween, type PlainDate } from "../dates/calendarDate.ts";
 import { type Climate, DoseSum } from "../derating/sunDose.ts";
 import { afterInspection, type Happened, type NeedsAndDoubts } from "./openNeed.ts";
@@ -35,7 +35,7 @@ export class PartWalk {
     this.beginning = part;
   }
 
-  /** Adds the time since the last entry to what the part has been through. */
+  /** Adds the time since the last entry to the part's months. */
   weather(until: PlainDate): void {
     this.begun ??= until;
     if (this.sun !== undefined && this.cursor !== undefined) {
@@ -65,7 +65,7 @@ export class PartWalk {
     this.areFallsWritten = true;
   }
 
-  /** Whether it is up, and whether it gets wet, is a matter of its place: it stays as it was. */
+  /** A new part takes the old one's place: whether it is up, and whether it gets wet, stays as it was. */
   replace(on: PlainDate): void {
     [this.months, this.dose, this.falls] = [0, new DoseSum(this.climate), 0];
     this.judged = { needs: [], doubts: [] };

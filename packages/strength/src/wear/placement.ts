@@ -1,4 +1,4 @@
-/** Where a webbing hangs in a rig. */
+/** Place of a webbing in a rig. */
 import type { AnchorName, LineName } from "@secondline/rig";
 import * as z from "zod";
 import { force, position, quantity, share, side, text } from "./values.ts";
@@ -20,7 +20,7 @@ export interface Placement {
   readonly clampsAssumed?: true;
   /** Share of the light that falls on it, 0 to 1 [-]. */
   readonly sun: number;
-  /** Tension that it hangs with, where it is written down [N]. */
+  /** Tension of the webbing; absent if it is not written down [N]. */
   readonly tension?: number;
 }
 
@@ -42,9 +42,9 @@ export function readPlacement({ section, clampedAt, sun, tension, ...place }: Wr
   return {
     ...place,
     section: section ?? 0,
-    // Without a word on the clamps both ends may have sat in one.
+    // If the record does not mention clamps, both ends may have sat in one.
     ...(clampedAt === undefined ? { clampedAt: ["A", "B"], clampsAssumed: true } : { clampedAt }),
-    // Without a word on shade it hung in full light.
+    // If the record does not mention shade, the webbing hung in full light.
     sun: sun ?? 1,
     ...(tension === undefined ? {} : { tension }),
   };

@@ -4,20 +4,23 @@ import { isBefore, monthsBetween, type PlainDate } from "../dates/calendarDate.t
 export interface RecordReach {
   /** True when nothing came before the record, or a new part has taken the place since. */
   readonly fromNew: boolean;
-  /** Day of its first entry; absent: there is none by the day that counts. */
+  /** Day of the first entry; absent: there is none by the day of the state. */
   readonly begun?: PlainDate;
-  /** From its first entry to the day that counts [months]. */
+  /** Time from the first entry to the day of the state [months]. */
   readonly months: number;
 }
 
-/** What a record says of the beginning of a webbing or part. */
+/** Dates in a record about the beginning of a webbing or part. */
 export interface Beginning {
   readonly made?: PlainDate;
-  /** Until this day it lay unused. */
+  /** Until this day the webbing or part lay unused. */
   readonly firstUse?: PlainDate;
 }
 
-/** `begun`: day of the first entry by the day `on`. Without a day of first use it may have been used since it was made. */
+/**
+ * `begun`: day of the first entry by the day `on`. Without a day of first use, the webbing or part may have been used since it
+ * was made.
+ */
 export function reachOf({ made, firstUse }: Beginning, begun: PlainDate | undefined, on: PlainDate): RecordReach {
   if (begun === undefined) return { fromNew: false, months: 0 };
   const used = firstUse ?? made;

@@ -1,4 +1,4 @@
-/** Reads a wear record: every fault at once, each with its path, and no record when there is one. */
+/** Reads a wear record. It reports all faults at once, each with its path, and returns no record if there is a fault. */
 import {
   checkTexts,
   type FactValue,
@@ -46,19 +46,19 @@ export function readWearRecord(input: unknown): WearReading {
   const record = build(read.data);
   const issues = [
     ...record.webbings.flatMap((webbing, i) => checkWebbing(webbing, `webbings[${i}]`)),
-    ...repeated(
+    ...repeatedNames(
       record.webbings.map((w) => w.id),
       "webbings",
       "id",
     ),
     ...samePlaceFaults(record.webbings),
     ...record.parts.flatMap((part, i) => checkPart(part, `parts[${i}]`)),
-    ...repeated(
+    ...repeatedNames(
       record.parts.map(({ part, rig }) => recordFact("part.ofRig", { part, rig })),
       "parts",
       "part",
     ),
-    ...repeated(
+    ...repeatedNames(
       record.plans.map(({ rig }) => rig),
       "plans",
       "rig",
@@ -139,14 +139,14 @@ function build(read: ReadWear): WearRecord {
     })),
     plans: (read.plans ?? []).map(({ rig, inspectEvery, falls }) => ({
       rig,
-      // A part of a day is left out: the day comes no later than was meant.
+      // Drops the part of a day, so that the inspection comes no later than was meant.
       ...(inspectEvery === undefined ? {} : { inspectEveryDays: Math.floor(inspectEvery / DAY_SECONDS) }),
       ...(falls === undefined ? {} : { falls }),
     })),
   };
 }
 
-function repeated(names: readonly FactValue[], list: string, key: string): RecordIssue[] {
+function repeatedNames(names: readonly FactValue[], list: string, key: string): RecordIssue[] {
   return names.flatMap((name, i) =>
     names.findIndex((other) => sameFact(other, name)) === i
       ? []

@@ -1,6 +1,6 @@
 /**
- * The wear record: what happened to each metre of webbing, and to each part, with dates. Positions on a webbing are
- * natural metres from its marked end as it was when new, and stay so when it is cut.
+ * The wear record: what happened to each metre of webbing, and to each part, with dates. Positions on a webbing are natural
+ * metres from its marked end, measured on the new webbing. A cut does not change them.
  */
 import type { Climate } from "../derating/sunDose.ts";
 import type { WebbingEntry } from "./entries/entryKinds.ts";
@@ -14,7 +14,7 @@ export interface WebbingRecord extends Beginning {
   readonly name: string;
   /** Length as new [m]. */
   readonly length: number;
-  /** What the marked end can be told by. */
+  /** Mark by which the marked end is known. */
   readonly mark: string;
   readonly entries: readonly WebbingEntry[];
 }
@@ -28,11 +28,11 @@ export interface PartRecord extends Beginning {
   readonly entries: readonly PartEntry[];
 }
 
-/** What is meant to happen to a rig while it hangs. */
+/** The plan for a rig while it hangs. */
 export interface UsePlan {
   /** Id of the rig, or its name, as in its document. */
   readonly rig: string;
-  /** Everything of it is inspected again within so many days, whole ones [-]; absent: nobody said. */
+  /** Whole days within which everything of the rig is inspected again [-]; absent: nobody said. */
   readonly inspectEveryDays?: number;
   /** Falls on a webbing or part between two inspections [-]; absent: nobody said. */
   readonly falls?: number;

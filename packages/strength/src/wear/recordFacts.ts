@@ -1,12 +1,12 @@
-/** What can be wrong with a wear record, by code, with the values that each sentence has. */
+/** Faults of a wear record, by code, with the values that each sentence needs. */
 import { type FactsOf, type FactValue, factMaker, type NoValues, type RigFact } from "@secondline/rig";
 import type { HungFacts } from "../noteFacts.ts";
 
 type Stretch = { readonly from: FactValue; readonly to: FactValue };
-/** `event`: what kind of entry it is, in quotation marks. */
+/** `event`: the kind of the entry, in quotation marks. */
 type OfEvent = { readonly event: string };
 
-/** What was got, and what was expected. */
+/** The value found, and the value expected. */
 interface RecordPlaceFacts {
   "noun.record": NoValues;
   "place.main": { readonly rig: string; readonly section: number };
@@ -70,5 +70,5 @@ export interface RecordFacts extends RecordPlaceFacts, HungFacts {
 
 export type RecordFact = FactsOf<RecordFacts> | RigFact;
 
-/** A fact of the record's checks. */
+/** One finding of the record's checks. */
 export const recordFact = factMaker<RecordFacts>();

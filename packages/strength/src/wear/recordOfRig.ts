@@ -1,4 +1,7 @@
-/** A record read together with its rig, which knows what the record leaves out: which ends have a weblock, and the line's tension. */
+/**
+ * A record read together with its rig. The rig fills in blanks of the record: the ends that have a weblock, and the line's
+ * tension.
+ */
 import { type AnchorName, distinctFacts, type Rig } from "@secondline/rig";
 import { constant } from "../derating/constantValues.ts";
 import { type NoteFact, noteFact } from "../noteFacts.ts";
@@ -9,7 +12,7 @@ import { rigMatch } from "./rigReference.ts";
 
 export interface CompletedRecord {
   readonly record: WearRecord;
-  /** What was taken from the rig, and what was assumed. */
+  /** Notes on values that were taken from the rig, and on assumed ones. */
   readonly notes: readonly NoteFact[];
 }
 
@@ -40,7 +43,7 @@ function completed(rig: Rig, placement: Placement, name: string, notes: NoteFact
   return { ...rest, clampedAt, ...(tension === undefined ? {} : { tension }) };
 }
 
-/** The main line's tension, but no less than the load under which a clamp mark is a usual one: falls load it too [N]. */
+/** The main line's tension, but no less than the load that makes a usual clamp mark: falls load the line too [N]. */
 function standingTension(rig: Rig, { line, section }: Placement): number | undefined {
   const rated = rig.main.sections[section]?.stock.rated.strength;
   if (line !== "main" || rated === undefined) return undefined;
@@ -54,11 +57,11 @@ function clampedEnds(rig: Rig, placement: Placement, name: string, notes: NoteFa
   const missing = ofRig.filter((side) => !stated.includes(side));
   if (missing.length > 0) {
     const line = noteFact(`line.${placement.line}`, {});
-    const told = { name, line, ends: { list: ofRig, joined: "and" as const }, written: JSON.stringify(ofRig) };
+    const values = { name, line, ends: { list: ofRig, joined: "and" as const }, written: JSON.stringify(ofRig) };
     notes.push(
       placement.clampsAssumed === true
-        ? noteFact("record.clampsUnsaid", told)
-        : noteFact("record.clampsDenied", { ...told, missing: { list: missing, joined: "and" } }),
+        ? noteFact("record.clampsUnsaid", values)
+        : noteFact("record.clampsDenied", { ...values, missing: { list: missing, joined: "and" } }),
     );
   }
   return [...stated, ...missing];

@@ -1,4 +1,4 @@
-/** Whether a record means a rig: by its id, or by its name where no id says so. */
+/** Whether a record means a rig: by the rig's id, or by its name if no id matches. */
 import type { Rig } from "@secondline/rig";
 import { type NoteFact, noteFact } from "../noteFacts.ts";
 
@@ -10,19 +10,19 @@ export function rigMatch(rig: Pick<Rig, "id" | "name">, reference: string): RigM
   return reference === rig.name ? "name" : undefined;
 }
 
-/** What must be said when a record was matched by the rig's name. */
+/** The fact that a record was matched by the rig's name. */
 export const nameMatchNote = ({ id, name }: Pick<Rig, "id" | "name">): NoteFact =>
   id === undefined ? noteFact("record.matchedByName", { name }) : noteFact("record.matchedByNameOfId", { name, id });
 
-/** So many names are listed. */
+/** Most names that are listed [-]. */
 const MOST_NAMES = 5;
 
-/** What is said of rigs that a record names and this is not, each once: one of them may be misspelt. */
+/** The fact about other rigs that a record names, each once: one of the names may be this rig's, misspelt. */
 export function otherRigNotes(rig: Pick<Rig, "id" | "name">, references: readonly string[]): NoteFact[] {
   const others = [...new Set(references)].filter((reference) => rigMatch(rig, reference) === undefined);
   if (others.length === 0) return [];
   const names = { list: others.slice(0, MOST_NAMES).map((name) => `"${name}"`) };
-  const told = { names, own: rig.id ?? rig.name };
+  const values = { names, own: rig.id ?? rig.name };
   const more = others.length - MOST_NAMES;
-  return [more > 0 ? noteFact("record.moreOtherNames", { ...told, more }) : noteFact("record.otherNames", told)];
+  return [more > 0 ? noteFact("record.moreOtherNames", { ...values, more }) : noteFact("record.otherNames", values)];
 }

@@ -25,7 +25,7 @@ export const wearSchema = z.strictObject({
         length: quantity("length", 0.1, 2000, ["0.1 m", "2000 m"]),
         mark: text,
         made: date.optional(),
-        /** Until this day it lay unused. */
+        /** Until this day the webbing or part lay unused. */
         firstUse: date.optional(),
         entries: z.array(webbingEntrySchema).max(2000),
       }),
@@ -44,7 +44,7 @@ export const wearSchema = z.strictObject({
     )
     .max(200)
     .optional(),
-  /** What is meant to happen to a rig while it hangs: how often it is looked at, and how many falls come between. */
+  /** The plan for a rig while it hangs: how often it is inspected, and how many falls may come between. */
   plans: z
     .array(
       z.strictObject({

@@ -7,8 +7,8 @@ import { wearOfMarks } from "./markWear.ts";
 import type { WebbingState } from "./webbingState.ts";
 
 /**
- * Zones from what is left of the webbing at the marked end on, positions from the marked end as new [m]. Unlike the
- * sections of a rig, the places that sit in a weblock now count as clamp marks here: the rig books them to the weblock.
+ * Zones of the remaining webbing, from the marked end on; positions from the marked end as new [m]. Places that sit in a
+ * weblock now count as clamp marks here. In the sections of a rig they do not, because the rig books them to the weblock.
  */
 export function strengthAlong(
   state: WebbingState,

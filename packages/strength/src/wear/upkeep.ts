@@ -1,4 +1,4 @@
-/** What a wear record says of the upkeep of a rig on a day: what has lapsed, until when it is to be inspected, and falls still planned. */
+/** The upkeep of a rig on a day by its wear record: lapses, the day of the next inspection, and the falls still planned. */
 import type { FactValue, Rig } from "@secondline/rig";
 import { isBefore, type PlainDate } from "../dates/calendarDate.ts";
 import { type NoteFact, noteFact } from "../noteFacts.ts";
@@ -20,9 +20,9 @@ import { rigMatch } from "./rigReference.ts";
 import { webbingState } from "./webbingState.ts";
 import { WebbingWalk } from "./webbingWalk.ts";
 
-/** A cause with the webbing or part that it is of. */
+/** A cause of a lapse, with its webbing or part. */
 export type Lapse = {
-  /** Of a webbing as the record calls it, of a part its id. */
+  /** The webbing's name in the record, or the part's id. */
   readonly of: { readonly webbing: string } | { readonly part: string };
 } & (
   | { readonly kind: "open" | "unfit"; readonly sentence: NoteFact }
@@ -33,15 +33,18 @@ export type Lapse = {
 export interface Upkeep {
   readonly lapses: readonly Lapse[];
   /**
-   * The first day by which something is to be inspected again, YYYY-MM-DD; absent: nobody said how often, or something was never
-   * inspected.
+   * The first day by which a webbing or part is to be inspected again, YYYY-MM-DD; absent: nobody said how often, or one was
+   * never inspected.
    */
   readonly nextInspection?: string;
-  /** Of the falls that are planned between two inspections those that are left, of what has the fewest [-]; absent: none are planned. */
+  /**
+   * Falls that are left of those planned between two inspections, for the webbing or part with the fewest [-]; absent: none are
+   * planned.
+   */
   readonly plannedFallsLeft?: number;
   /** Ids of the parts, besides webbing, that the record follows; absent: none. */
   readonly parts?: readonly string[];
-  /** The first later day of which the record says something of what hangs or belongs to the rig, YYYY-MM-DD; absent: of none. */
+  /** The first later day with an entry about webbing or parts of the rig, YYYY-MM-DD; absent: there is none. */
   readonly nextEntry?: string;
 }
 
@@ -51,7 +54,7 @@ type Entry = WebbingRecord["entries"][number] | PartRecord["entries"][number];
 interface Item {
   readonly of: Lapse["of"];
   readonly entries: readonly DatedEntry[];
-  /** What the entry with that index asks for. */
+  /** Need of the entry with that index. */
   readonly asked: (entry: number) => NoteFact;
 }
 
@@ -122,7 +125,7 @@ function itemsOf(rig: Rig, record: WearRecord, on: PlainDate): readonly Item[] {
   return [...hanging, ...parts.map((part) => partItem(part, record, on))];
 }
 
-/** Of settings of one tension the last: both ends are often pulled on one day. */
+/** The last of several settings of one tension: both ends are often pulled on one day. */
 const onceSet = (causes: readonly LapseCause[]): readonly LapseCause[] =>
   causes.filter((one, i) => one.kind !== "tension" || !causes.slice(i + 1).some(({ kind }) => kind === "tension"));
 
@@ -142,7 +145,7 @@ const partItem = (part: PartRecord, record: WearRecord, on: PlainDate): Item => 
 const factOf = (name: FactValue, { needs }: { readonly needs: readonly OpenNeed[] }): NoteFact =>
   needFacts({ name, needs })[0]!;
 
-/** Dates as text, and of everything else what the rule asks for. */
+/** Entries in the form that the rule takes, with dates as text. */
 function datedEntry(entry: Entry): DatedEntry {
   const { event, date } = entry;
   return {
@@ -158,11 +161,11 @@ interface EntryOf {
   readonly rig: Rig;
   readonly webbing: WebbingRecord;
   readonly index: number;
-  /** What there is of it on the day [m]. */
+  /** Extent of the webbing on the day [m]. */
   readonly kept: readonly [number, number];
 }
 
-/** Of a webbing places count, and whether it hung in the same rig before. */
+/** For a webbing, places count, and whether it hung in the same rig before. */
 function ofWebbing(entry: WebbingRecord["entries"][number], { rig, webbing, index, kept }: EntryOf): DatedEntry {
   const hangsHere = (one: WebbingRecord["entries"][number]) =>
     (one.event === "rigged" || one.event === "moved") && rigMatch(rig, one.placement.rig) !== undefined;
@@ -172,7 +175,7 @@ function ofWebbing(entry: WebbingRecord["entries"][number], { rig, webbing, inde
   }
   const { from, to } = entry as { readonly from?: number; readonly to?: number };
   const [first, last] = kept;
-  // A look at all that is left of it is one at all of it.
+  // An inspection of all of the remaining webbing is one of the whole webbing.
   if (entry.event === "inspected" && (from ?? first) <= first && (to ?? last) >= last) return datedEntry(entry);
   return { ...datedEntry(entry), ...(from === undefined ? {} : { from }), ...(to === undefined ? {} : { to }) };
 }

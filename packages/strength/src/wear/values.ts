@@ -1,16 +1,16 @@
-/** Values of a wear record: text with units, dates, counts, each read into SI or refused with what is expected. */
+/** Values of a wear record: text with units, dates, counts, each read into SI or refused with the expected form. */
 import { type Dimension, describeValue, parseQuantity, rigFact } from "@secondline/rig";
 import * as z from "zod";
 import { type PlainDate, readDate } from "../dates/calendarDate.ts";
 import type { RecordIssue } from "./faults.ts";
 import { recordFact } from "./recordFacts.ts";
 
-// Nothing is evaluated: a page may forbid it, and a check that is only tried breaks its policy.
+// The schema library must not compile code: a page may forbid that, and even its trial of it breaks the page's policy.
 z.config({ jitless: true });
 
 export type RecordFaultParams = Omit<RecordIssue, "path">;
 
-/** Limits as they would be written. */
+/** Limits in the units of the file. */
 type Limits = readonly [low: string, high: string];
 
 /** A quantity within limits, both in SI units. */
@@ -50,7 +50,7 @@ export const count = quantity("count", 0, 100_000, ["0", "100000"]);
 export const text = z.string().min(1).max(200);
 export const side = z.enum(["A", "B"]);
 
-/** Makes optional what may be undefined, which the record's types tell apart. */
+/** Makes keys optional whose value may be undefined; the record's types tell the two apart. */
 export type Present<T> = { [K in keyof T as undefined extends T[K] ? never : K]: T[K] } & {
   [K in keyof T as undefined extends T[K] ? K : never]?: Exclude<T[K], undefined>;
 };

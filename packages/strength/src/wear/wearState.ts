@@ -1,4 +1,4 @@
-/** The state of everything in a wear record at a date, and what in it must be looked at. */
+/** The state of everything in a wear record at a date, and the places that must be looked at. */
 import type { PlainDate } from "../dates/calendarDate.ts";
 import { date } from "../dates/calendarDate.ts";
 import { type WearFlag, wearFlags } from "./flags.ts";

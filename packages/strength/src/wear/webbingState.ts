@@ -1,4 +1,4 @@
-/** The state of a webbing at a date, from its record: what lies where on it, and how long it has been outside. */
+/** The state of a webbing at a date, from its record: its marks with their places, and its months outside. */
 import { isBefore, type PlainDate } from "../dates/calendarDate.ts";
 import type { Climate } from "../derating/sunDose.ts";
 import { entryKindOf } from "./entries/entryKinds.ts";
@@ -29,7 +29,7 @@ export interface WebbingState {
   readonly id: string;
   readonly name: string;
   readonly mark: string;
-  /** What is left of the webbing, positions from the marked end as new [m]. */
+  /** Extent of the remaining webbing, positions from the marked end as new [m]. */
   readonly from: number;
   readonly to: number;
   readonly ageYears?: number;
@@ -39,16 +39,16 @@ export interface WebbingState {
   readonly sunMonths: number;
   /** Absent: the record never said whether it is wet. */
   readonly wet?: boolean;
-  /** Where it hangs, and since when; absent when it is down. */
+  /** Placement of the webbing, with its first day; absent when the webbing is down. */
   readonly placement?: Placement & { readonly since: PlainDate };
   readonly marks: readonly WearMark[];
   /** Calendar months in the clamp that holds it now, by anchor side [-]. */
   readonly clampedMonths: { readonly A?: number; readonly B?: number };
-  /** What no factor covers and nobody has judged since. */
+  /** Events that no factor covers and nobody has judged since. */
   readonly needs: readonly OpenNeed[];
   /** Doubts that somebody wrote down after looking. */
   readonly doubts: readonly InspectionDoubt[];
-  /** Readings of its tension since that was changed last, the latest at the end. */
+  /** Readings since the tension was last changed, the latest at the end. */
   readonly readings: readonly LineReading[];
   readonly reach: RecordReach;
 }

@@ -1,4 +1,4 @@
-/** Walks through a webbing's entries in order of date and keeps what they do to it. */
+/** Walks through a webbing's entries in order of date and keeps the state that they lead to. */
 import type { AnchorName } from "@secondline/rig";
 import { addDays, isBefore, monthShares, monthsBetween, type PlainDate } from "../dates/calendarDate.ts";
 import { constant } from "../derating/constantValues.ts";
@@ -43,7 +43,7 @@ export class WebbingWalk {
     this.kept = [0, webbing.length];
   }
 
-  /** Adds the time since the last entry to what the webbing has been through. */
+  /** Adds the time since the last entry to the webbing's months. */
   weather(until: PlainDate): void {
     this.begun ??= until;
     if (this.placement !== undefined && this.cursor !== undefined) {
@@ -158,7 +158,7 @@ export class WebbingWalk {
   }
 }
 
-/** A cut has no length: one at the very end of what is left counts. */
+/** A cut has no length, so one at the very end of the remaining webbing counts. */
 function isWithin(mark: WearMark, from: number, to: number): boolean {
   return mark.kind === "cut" ? mark.from <= to && mark.to >= from : mark.from < to && mark.to > from;
 }

@@ -32,14 +32,14 @@ export function wearPart(worn: Worn, state: PartState): Rig {
   return state.part === "leash" ? { ...found, leash: withFalls(found.leash, state) } : found;
 }
 
-/** Whether something that a record says of a part that cannot be put into the rig may be missing in it. */
+/** Whether the rig may miss wear that a record gives for a part that cannot be put into the rig. */
 function isLost(rig: Rig, { part, reach, placed, up, doubts }: PartState): boolean {
   if (reach.begun === undefined || (placed && !up)) return false;
   const isOfNoBackup = rig.backup === undefined && part.startsWith("connection.");
   return doubts.length > 0 || (!isOfNoBackup && !partIds(rig).some((id) => id === part));
 }
 
-/** Whether the rig's file says, or leaves open, that time or falls have weakened a part; metal and trees they do not weaken. */
+/** Whether the rig's file says, or leaves open, that time or falls have weakened a part. They do not weaken metal and trees. */
 function isUsed(rig: Rig, id: string): boolean {
   const part = partOf(rig, id);
   const isHard = id.startsWith("ring") || (part !== undefined && "kind" in part && HARD_KINDS.has(part.kind));
@@ -48,7 +48,7 @@ function isUsed(rig: Rig, id: string): boolean {
 
 const HARD_KINDS: ReadonlySet<unknown> = new Set(["bolt", "shackle", "tree"]);
 
-/** Of a part that the record follows from new the record alone counts; else it adds to what the file says. */
+/** If the record follows a part from new, the record alone counts; else it adds to the file. */
 function conditionOver(written: Condition, { condition, recorded, reach }: PartState): Condition {
   return reach.fromNew ? condition : addedCondition(written, { ...condition, ...recorded, reach });
 }
@@ -71,15 +71,15 @@ export function withPart(rig: Rig, part: string, put: Put): Rig | undefined {
   if (part === "leash") return { ...rig, leash: put(rig.leash) };
   if (part === "harness") return { ...rig, harness: put(rig.harness) };
   if (group === "ring") {
-    const rings = replaced(rig.rings, Number(list ?? 0), put);
+    const rings = withReplaced(rig.rings, Number(list ?? 0), put);
     return rings && { ...rig, rings };
   }
   if (group === "connection" && rig.backup !== undefined) {
-    const connections = replaced(rig.backup.connections, Number(list), put);
+    const connections = withReplaced(rig.backup.connections, Number(list), put);
     return connections && { ...rig, backup: { ...rig.backup, connections } };
   }
   if ((group === "anchorA" || group === "anchorB") && (list === "hardware" || list === "points")) {
-    const parts = replaced(rig[group][list], Number(index), put);
+    const parts = withReplaced(rig[group][list], Number(index), put);
     return parts && { ...rig, [group]: { ...rig[group], [list]: parts } };
   }
   return undefined;
@@ -96,7 +96,7 @@ export function partOf(rig: Rig, id: string): Conditioned | undefined {
 }
 
 /** The list with one part put anew; undefined when it has no such part. */
-function replaced<T extends object>(parts: readonly T[], at: number, put: (part: T) => T): T[] | undefined {
+function withReplaced<T extends object>(parts: readonly T[], at: number, put: (part: T) => T): T[] | undefined {
   if (parts[at] === undefined) return undefined;
   return parts.map((part, i) => (i === at ? put(part) : part));
 }

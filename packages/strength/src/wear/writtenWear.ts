@@ -1,14 +1,14 @@
-/** Wear that the rig's file says, beside that of the record. */
+/** Wear of the rig's file together with that of the record. */
 import type { Wear } from "@secondline/rig";
 import { wearExtent } from "../parts/webbingWear/wearKinds.ts";
 import { laidOver } from "./fallZones.ts";
 
-/** Wear of a section with what of the file's damage counts in it. */
+/** Wear of a section, with the part of the file's damage that counts. */
 export interface JoinedWear {
   readonly wear: readonly Wear[];
-  /** Damage at places where the record has none of that kind, and falls of which the record never speaks. */
+  /** Damage of the file at places where the record has none of that kind, and its falls if the record has none. */
   readonly kept: readonly (Damage | FallZone)["kind"][];
-  /** Damage that the file says is worse than the record does. */
+  /** Damage that is worse in the file than in the record. */
   readonly worse: readonly Damage["kind"][];
 }
 
@@ -19,8 +19,8 @@ const isDamage = (wear: Wear): wear is Damage => "depth" in wear;
 const isFallZone = (wear: Wear): wear is FallZone => wear.kind === "fallZone";
 
 /**
- * The record's wear, and damage of the file: nobody has said that it is gone. Falls of the file count where the record has no word on falls,
- * not even that there were none.
+ * The record's wear, and damage of the file: nobody has said that it is gone. Falls of the file count if the record has no
+ * entry of falls, not even of 0 falls.
  */
 export function withWrittenDamage(
   recorded: readonly Wear[],
@@ -59,14 +59,17 @@ export function withAllWritten(recorded: readonly Wear[], written: readonly Wear
   return { ...withDamage(both, written), kept: [] };
 }
 
-/** The file's zones stay as they are, with the falls of the record added in each; what lies beside them is a zone of its own. */
+/**
+ * The file's zones stay as they are, with the falls of the record added in each. Falls of the record beside them make zones of
+ * their own.
+ */
 function withFalls(recorded: readonly FallZone[], written: readonly FallZone[]): FallZone[] {
   const within = (zone: FallZone) =>
     recorded.flatMap(({ from, to, ...falls }) => {
       const shared = { ...falls, from: Math.max(from, zone.from), to: Math.min(to, zone.to) };
       return shared.from < shared.to ? [shared] : [];
     });
-  // Without falls of their own the file's zones only cut the record's into pieces.
+  // Zones of the file without falls only cut the record's zones into pieces.
   const pieces = laidOver([...recorded, ...written.map((zone) => ({ ...zone, falls: 0 }))]);
   const beside = pieces.filter(({ from, to }) => !written.some((zone) => zone.from < to && zone.to > from));
   return [...written.flatMap((zone) => laidOver([zone, ...within(zone)])), ...beside];

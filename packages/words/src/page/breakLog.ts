@@ -1,4 +1,4 @@
-/** Says the break log on the page. */
+/** Says the sentences of the break log on the page. */
 import { saying } from "../saying.ts";
 import { BREAK_LOG_ENGLISH } from "./breakLogEnglish.ts";
 

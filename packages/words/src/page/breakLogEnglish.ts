@@ -1,4 +1,4 @@
-/** What is said by the break log on the page. Not part of the first load. */
+/** Sentences of the break log on the page. Not part of the first load. */
 export const BREAK_LOG_ENGLISH = {
   "breakLogPage.inventedDemonstrationNothing": "▲ Invented for demonstration: nothing in this log was ever pulled.",
   "breakLogPage.noTestsYet": "No tests yet. Open a CSV file, drop one here, or type the first test in.",

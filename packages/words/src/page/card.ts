@@ -1,4 +1,4 @@
-/** Says the view of the site card. */
+/** Says the sentences of the view of the site card. */
 import { saying } from "../saying.ts";
 import { CARD_ENGLISH } from "./cardEnglish.ts";
 

@@ -1,4 +1,4 @@
-/** What is said by the view of the site card. Not part of the first load. */
+/** Sentences of the view of the site card. Not part of the first load. */
 export const CARD_ENGLISH = {
   "cardView.siteCard": "Site card",
   "cardView.noCardYet": "No card yet",

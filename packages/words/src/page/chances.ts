@@ -1,4 +1,4 @@
-/** Says chances on the page. */
+/** Says the sentences of chances on the page. */
 import { saying } from "../saying.ts";
 import { CHANCES_ENGLISH } from "./chancesEnglish.ts";
 

@@ -1,4 +1,4 @@
-/** What is said by chances on the page. Not part of the first load. */
+/** Sentences of chances on the page. Not part of the first load. */
 export const CHANCES_ENGLISH = {
   "chanceBars.chanceEachPart": "Chance of each part to go first",
 

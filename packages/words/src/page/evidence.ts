@@ -1,4 +1,4 @@
-/** Says how we know, on the page. */
+/** Says the sentences of "How do we know?" on the page. */
 import { saying } from "../saying.ts";
 import { EVIDENCE_ENGLISH } from "./evidenceEnglish.ts";
 

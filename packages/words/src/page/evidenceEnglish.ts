@@ -1,4 +1,4 @@
-/** What is said by how we know, on the page. Not part of the first load. */
+/** Sentences of "How do we know?" on the page. Not part of the first load. */
 export const EVIDENCE_ENGLISH = {
   "evidenceSheet.howDoWe": "How do we know?",
   "evidenceSheet.noNumberBeen": "No number has been checked against a fall that somebody measured.",

@@ -1,4 +1,4 @@
-/** Says files, links and pictures: opened, saved, printed. */
+/** Says the sentences of files, links and pictures: opened, saved, printed. */
 import { saying } from "../saying.ts";
 import { FILES_ENGLISH } from "./filesEnglish.ts";
 

@@ -1,4 +1,4 @@
-/** What is said by files, links and pictures: opened, saved, printed. Not part of the first load. */
+/** Sentences of files, links and pictures: opened, saved, printed. Not part of the first load. */
 export const FILES_ENGLISH = {
   "earlierWork.title": "Earlier work on this device",
   "earlierWork.none": "There is none yet. A copy is kept whenever another rig takes the place of yours.",

@@ -1,4 +1,4 @@
-/** Says layouts side by side. */
+/** Says the sentences of layouts side by side. */
 import { saying } from "../saying.ts";
 import { LAYOUTS_ENGLISH } from "./layoutsEnglish.ts";
 

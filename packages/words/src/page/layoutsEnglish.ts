@@ -1,4 +1,4 @@
-/** What is said by layouts side by side. Not part of the first load. */
+/** Sentences of layouts side by side. Not part of the first load. */
 export const LAYOUTS_ENGLISH = {
   "addLayout.unchanged": "{text} The layouts are unchanged.",
   "addLayout.rigFile": "A rig file…",

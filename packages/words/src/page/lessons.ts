@@ -1,4 +1,4 @@
-/** Says what the lessons say. */
+/** Says the sentences of the lessons. */
 import { saying } from "../saying.ts";
 import { LESSONS_ENGLISH } from "./lessonsEnglish.ts";
 
@@ -6,8 +6,8 @@ export type LessonsKey = keyof typeof LESSONS_ENGLISH;
 
 export const sayLessons = saying(LESSONS_ENGLISH);
 
-/** Whether a text needs nothing of a run. */
+/** Whether a text needs no numbers of a run. */
 export const isFixed = (key: LessonsKey): boolean => !LESSONS_ENGLISH[key].includes("{");
 
-/** The keys that there are. */
+/** All keys. */
 export const isLessonsKey = (key: string): key is LessonsKey => Object.hasOwn(LESSONS_ENGLISH, key);

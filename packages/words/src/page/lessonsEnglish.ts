@@ -1,4 +1,7 @@
-/** What the lessons say, with {places} for what the simulation says. No text is put together from pieces. Not part of the first load. */
+/**
+ * Sentences of the lessons, with {places} for numbers of the simulation. No text is put together from pieces. Not part of the
+ * first load.
+ */
 export const LESSONS_ENGLISH = {
   "view.title": "Lessons",
   "view.intro":

@@ -1,4 +1,4 @@
-/** What is said by the page at first sight: head, scene, question, verdict, notices. */
+/** Sentences of the page at first sight: head, scene, question, verdict, notices. */
 export const PAGE_ENGLISH = {
   "boot.openedLink": "Opened {rigName} from the link.",
   "boot.openedLinkKept": "Opened {rigName} from the link. What you had before is under File, Earlier work.",

@@ -1,4 +1,4 @@
-/** Says the entries of a wear record. */
+/** Says the sentences of the entries of a wear record. */
 import { saying } from "../saying.ts";
 import { RECORD_ENGLISH } from "./recordEnglish.ts";
 

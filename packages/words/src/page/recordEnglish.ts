@@ -1,4 +1,4 @@
-/** What is said by the entries of a wear record. Not part of the first load. */
+/** Sentences of the entries of a wear record. Not part of the first load. */
 export const RECORD_ENGLISH = {
   "entryForm.entry": "entry",
   "entryForm.changed": "{what} changed",

@@ -1,4 +1,4 @@
-/** Says the rig sheet and the drawings that change it. */
+/** Says the sentences of the rig sheet and the drawings that change it. */
 import { saying } from "../saying.ts";
 import { RIG_SHEET_ENGLISH } from "./rigSheetEnglish.ts";
 

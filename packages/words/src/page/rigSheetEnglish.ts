@@ -1,4 +1,4 @@
-/** What is said by the rig sheet and the drawings that change it. Not part of the first load. */
+/** Sentences of the rig sheet and the drawings that change it. Not part of the first load. */
 export const RIG_SHEET_ENGLISH = {
   "anchorFields.rockPoint": "rock point",
   "anchorFields.hardware": "piece of hardware",

@@ -1,4 +1,4 @@
-/** What is said by the picture of the scene as it is saved. Not part of the first load. */
+/** Sentences of the picture of the scene as it is saved. Not part of the first load. */
 export const SCENE_ENGLISH = {
   "legendInk.mainLine": "main line",
   "legendInk.runBefore": "run before",

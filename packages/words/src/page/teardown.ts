@@ -1,4 +1,4 @@
-/** Says the teardown on the page. */
+/** Says the sentences of the teardown on the page. */
 import { saying } from "../saying.ts";
 import { TEARDOWN_ENGLISH } from "./teardownEnglish.ts";
 

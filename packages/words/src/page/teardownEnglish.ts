@@ -1,4 +1,4 @@
-/** What is said by the teardown on the page. Not part of the first load. */
+/** Sentences of the teardown on the page. Not part of the first load. */
 export const TEARDOWN_ENGLISH = {
   "pieceResult.breakLog": "✓ In the break log: {outcome}, {load} {unit}",
   "pieceResult.result": "Result of {id}",

@@ -1,4 +1,4 @@
-/** Says forces and energy over time. */
+/** Says the sentences of forces and energy over time. */
 import { saying } from "../saying.ts";
 import { TIME_ENGLISH } from "./timeEnglish.ts";
 

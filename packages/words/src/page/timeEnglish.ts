@@ -1,4 +1,4 @@
-/** What is said by forces and energy over time. Not part of the first load. */
+/** Sentences of forces and energy over time. Not part of the first load. */
 export const TIME_ENGLISH = {
   "energyPlot.unaccounted": "What the run could not account for, as a share of the energy moved",
 

@@ -1,4 +1,4 @@
-/** Says what stands behind the verdict, and of the page after its first sight. */
+/** Says the sentences behind the verdict, and of the page after its first sight. */
 import { saying } from "../saying.ts";
 import { VERDICT_ENGLISH } from "./verdictEnglish.ts";
 

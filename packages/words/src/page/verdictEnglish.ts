@@ -1,4 +1,4 @@
-/** What is said by what stands behind the verdict, and of the page after its first sight. Not part of the first load. */
+/** Sentences behind the verdict, and of the page after its first sight. Not part of the first load. */
 export const VERDICT_ENGLISH = {
   "welcome.what": "What this is for",
   "welcome.beginYourOwn": "Begin with your own rig",

@@ -1,4 +1,4 @@
-/** Says the wear view. */
+/** Says the sentences of the wear view. */
 import { saying } from "../saying.ts";
 import { WEAR_ENGLISH } from "./wearEnglish.ts";
 

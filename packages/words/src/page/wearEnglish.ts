@@ -1,4 +1,4 @@
-/** What is said by the wear view. Not part of the first load. */
+/** Sentences of the wear view. Not part of the first load. */
 export const WEAR_ENGLISH = {
   "alongFigure.markedEnd": "{name}, from its marked end",
   "alongFigure.sunIsEqual": "Sun and age are taken as equal over the whole length; the record knows no better.",

@@ -1,4 +1,4 @@
-/** Says files that the terminal reads and writes: what is wrong with them, and with their places. */
+/** Says the sentences of files that the terminal reads and writes, and on their faults. */
 import { saying } from "../saying.ts";
 import { FILES_ENGLISH } from "./filesEnglish.ts";
 

@@ -1,4 +1,4 @@
-/** What the terminal says of files that it reads and writes. No page loads it. */
+/** Sentences of the terminal on files that it reads and writes. No page loads it. */
 export const FILES_ENGLISH = {
   // Why a file cannot be read
   "unread.noFile": "there is no such file",
@@ -11,7 +11,7 @@ export const FILES_ENGLISH = {
   "unread.notUtf8": "{file}: this file is not in UTF-8. Save it again with the encoding UTF-8.",
   "unread.utf16": "{file}: this file is not in UTF-8 but in UTF-16. Save it again with the encoding UTF-8.",
 
-  // What a file should be
+  // Kinds of files
   "noun.anyOfOurs": "a file of ours",
   "noun.matching": "a matching of columns",
   "noun.plan": "a plan",

@@ -1,4 +1,4 @@
-/** Says the help of the terminal: what its commands and their options do, and what is wrong with a command line. */
+/** Says the sentences of the help of the terminal: its commands, their options, and faults of a command line. */
 import { saying } from "../saying.ts";
 import { HELP_ENGLISH } from "./helpEnglish.ts";
 

@@ -1,4 +1,4 @@
-/** What is said by the help of the terminal. No page loads it. */
+/** Sentences of the help of the terminal. No page loads it. */
 export const HELP_ENGLISH = {
   "program.does":
     "What carries the walker when a highline goes wrong, how hard, how far down, and which part goes first.",
@@ -39,7 +39,7 @@ export const HELP_ENGLISH = {
   "usage.choices": "choices: {list}",
   "usage.default": "default: {value}",
 
-  // What is wrong with a command line
+  // Faults of a command line
   "mistake.unknownOption": "error: unknown option '{option}'",
   "mistake.unknownCommand": "error: unknown command '{command}'",
   "mistake.similarOne": "(Did you mean {similar}?)",
@@ -51,7 +51,7 @@ export const HELP_ENGLISH = {
     "error: too many arguments for '{command}'. Expected {most} {most|argument|arguments} but got {got}.",
   "mistake.notAllowed": "error: option '{option}' argument '{got}' is invalid. Allowed choices are {list}.",
 
-  // What stands between < and >
+  // Names between < and >
   "value.percent": "percent",
   "value.date": "date",
   "value.event": "event",

@@ -1,4 +1,4 @@
-/** What the terminal says of options that it cannot take as they were given. No page loads it. */
+/** Sentences of the terminal on options that it cannot take as they were given. No page loads it. */
 export const OPTIONS_ENGLISH = {
   wholeNumber: '{option}: got "{got}"; expected a whole number from {least} to {most}.',
   cacheEmpty: "--cache: this is empty; name a folder.",
@@ -14,7 +14,7 @@ export const OPTIONS_ENGLISH = {
     '--spread: got "{got}"; expected INPUT=SPREAD, such as mass=5% or mass=0.05, at most 100 %; 0 takes it for exactly known.',
   "spread.inputs": "Inputs: {inputs}.",
 
-  // In two lines
+  // Messages in two lines
   "whatIf.refused":
     '--what-if: got "{got}"; expected fall@PLACE, fails@PLACE,WALKER@PLACE or leg@LEG,WALKER@PLACE, WALKER being hanging, standing (not with a leg) or\ncaught, PLACE a fraction of the line (0 at anchor A, 1 at anchor B) and LEG such as A1. The walker must be between the anchors. Example: fails@0,hanging@0.5',
 

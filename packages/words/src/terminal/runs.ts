@@ -1,4 +1,4 @@
-/** Says what goes on while runs are made, and that they were stopped. */
+/** Says the sentences while runs are made, and after they were stopped. */
 import { saying } from "../saying.ts";
 import { RUNS_ENGLISH } from "./runsEnglish.ts";
 

@@ -1,4 +1,4 @@
-/** What the terminal says while runs are made. No page loads it. */
+/** Sentences of the terminal while runs are made. No page loads it. */
 export const RUNS_ENGLISH = {
   cancelled: "Cancelled.",
   "step.chances": "chances",

@@ -1,4 +1,4 @@
-/** Says what the engine alone made of a problem. */
+/** Says the sentences on a problem that the engine alone solved. */
 import { saying } from "../saying.ts";
 import { SOLVE_ENGLISH } from "./solveEnglish.ts";
 

@@ -1,4 +1,4 @@
-/** What the terminal says of one problem that the engine solves. No page loads it. */
+/** Sentences of the terminal on one problem that the engine solves. No page loads it. */
 export const SOLVE_ENGLISH = {
   mesh: "{problem}: {elements} elements, {steps} steps of {step} µs",
   "table.quantity": "quantity",

@@ -1,4 +1,4 @@
-/** Says what break tests tell of a part. */
+/** Says the sentences on break tests. */
 import { saying } from "../saying.ts";
 import { STRENGTH_ENGLISH } from "./strengthEnglish.ts";
 

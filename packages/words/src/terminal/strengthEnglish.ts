@@ -1,4 +1,4 @@
-/** What the terminal says of break tests. No page loads it. */
+/** Sentences of the terminal on break tests. No page loads it. */
 export const STRENGTH_ENGLISH = {
   "caution.invented":
     "Invented tests: nothing in this log was ever pulled, and nothing it says holds for any real part.",

@@ -1,4 +1,4 @@
-/** Says what kind of file was looked through. */
+/** Says the sentences on a checked file. */
 import { saying } from "../saying.ts";
 import { VALIDATE_ENGLISH } from "./validateEnglish.ts";
 

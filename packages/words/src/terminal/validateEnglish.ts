@@ -1,4 +1,4 @@
-/** What the terminal says of a file without faults, and of one that is none of ours. No page loads it. */
+/** Sentences of the terminal on a file without faults, and on a file that is not ours. No page loads it. */
 export const VALIDATE_ENGLISH = {
   unknown:
     '{file}: this is JSON, but none of ours. Expected a rig ("secondline": "rig/1"), a wear record, or a problem (with span, main, leash …).',

@@ -18,18 +18,18 @@ import { drawAnchor, drawCuff, drawLeash, drawLine, type FlatPen } from "./drawR
 import { drawRock } from "./drawRock.ts";
 import { type FlatView, fitFlat } from "./flatView.ts";
 
-/** What is drawn, and how it is to look. */
+/** The scene to draw, and its looks. */
 export interface ElevationDrawing {
   readonly stage: Stage;
   readonly palette: Palette;
   readonly theme: Theme;
   readonly wholeRig: boolean;
-  /** All of the ground, however deep; default: a deep gap runs out of the picture below. */
+  /** Shows all of the ground, however deep; default: a deep gap runs out of the picture below. */
   readonly wholeGround?: boolean;
   readonly options: NoteOptions;
 }
 
-/** Of the picture [px]. */
+/** Size of the picture [px]. */
 export interface Size {
   readonly width: number;
   readonly height: number;
@@ -42,7 +42,7 @@ export function drawElevation(drawing: ElevationDrawing, ink: Ink, width: number
   drawWithWords(createElevationScene(drawing), drawing, ink, view, { width, height }, time);
 }
 
-/** Everything, words and all. */
+/** Draws everything, words included. */
 export function drawWithWords(
   scene: ElevationScene,
   { stage, palette }: ElevationDrawing,
@@ -67,7 +67,7 @@ export function flatProjector(view: FlatView, size: Size): Projector {
 }
 
 export interface ElevationScene {
-  /** Everything but the words; leaves the stage and its notes at `time`. */
+  /** Draws everything but the words; leaves the stage and its notes at `time`. */
   readonly draw: (ink: Ink, view: FlatView, width: number, height: number, time: number) => void;
 }
 
@@ -116,7 +116,7 @@ export function createElevationScene({ stage, palette, theme, options }: Elevati
       fillFineLine(line, live);
       drawLine(pen, line);
     }
-    // Lines know no ground: what would lie in the rock is hidden by it, as in the picture in space.
+    // Computed lines ignore the ground. The rock hides pieces of line that lie in it, as in the picture in space.
     drawRock(ink, gap, view, palette, STONE[theme], width, height);
     for (const anchor of anchors) drawAnchor(pen, anchor);
     for (const { node, tape, until } of cuffs) {

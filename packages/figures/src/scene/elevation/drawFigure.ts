@@ -4,7 +4,7 @@ import { type BodyJoint, jointAt, type WalkerPose } from "../shape/walkerPose.ts
 import { type WalkerTone, WEAR } from "../wear.ts";
 import type { FlatPen } from "./drawRig.ts";
 
-/** From, to, radius at either end [m], what is worn. */
+/** First joint, last joint, radius at either end [m], garment. */
 type Limb = readonly [from: number, to: number, first: number, last: number, tone: WalkerTone];
 const limb = (from: BodyJoint, to: BodyJoint, first: number, last: number, tone: WalkerTone): Limb => [
   jointAt(from),
@@ -38,12 +38,12 @@ const LIMBS: readonly Limb[] = [
 export function drawFigure(pen: FlatPen, pose: WalkerPose, theme: Theme): void {
   const { ink } = pen;
   for (const part of LIMBS) {
-    shape(pen, pose, part, Math.max(1.2 / pen.scale, 0));
+    limbShape(pen, pose, part, Math.max(1.2 / pen.scale, 0));
     ink.fillStyle = pen.palette.ink;
     ink.fill();
   }
   for (const part of LIMBS) {
-    shape(pen, pose, part, 0);
+    limbShape(pen, pose, part, 0);
     ink.fillStyle = WEAR[theme][part[4]];
     ink.fill();
   }
@@ -79,13 +79,13 @@ export function drawFigureGhost(pen: FlatPen, pose: WalkerPose): void {
   pen.ink.globalAlpha = 0.28;
   pen.ink.fillStyle = pen.palette.ghost;
   pen.ink.beginPath();
-  for (const part of LIMBS) shape(pen, pose, part, 0, false);
+  for (const part of LIMBS) limbShape(pen, pose, part, 0, false);
   pen.ink.fill();
   pen.ink.globalAlpha = 1;
 }
 
-/** A limb's outline: two circles and what lies between them. */
-function shape(pen: FlatPen, pose: WalkerPose, [from, to, first, last]: Limb, grow: number, fresh = true): void {
+/** A limb's outline: two circles and the tape between them. */
+function limbShape(pen: FlatPen, pose: WalkerPose, [from, to, first, last]: Limb, grow: number, fresh = true): void {
   const { ink } = pen;
   const x0 = pen.px(pose.joints[from]!);
   const y0 = pen.py(pose.joints[from + 2]!);

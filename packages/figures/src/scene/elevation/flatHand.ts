@@ -1,4 +1,7 @@
-/** A hand on the elevation: a drag pans, two fingers and the wheel zoom, so do keys. Places are those in the picture [px]. */
+/**
+ * Pointer and keys on the elevation: a drag pans, two fingers and the wheel zoom, and so do keys. Places are in the
+ * picture [px].
+ */
 import { type FlatView, panFlat, zoomFlat } from "./flatView.ts";
 
 const PAN_STEP = 40;

@@ -11,21 +11,21 @@ export interface FlatView {
   scale: number;
 }
 
-/** What lies over the picture along its upper and its lower edge [px]. */
+/** Height of the tools and legend that cover the picture's upper and lower edge [px]. */
 export interface Covered {
   readonly top: number;
   readonly bottom: number;
 }
 const NO_COVER: Covered = { top: 0, bottom: 0 };
-/** A large picture keeps so much free above and below [px]. */
+/** Room that a large picture keeps free above and below [px]. */
 const WIDE_EDGE = 60;
-/** A small picture keeps so much free above and below what it shows, apart from what lies over it [px]. */
+/** Room that a small picture keeps free above and below its content, besides the covered edges [px]. */
 const NARROW_EDGE = 24;
 
-/** What a picture holds: the event, the whole rig with what there is room for of the ground beneath, or all of that. */
+/** Content of a picture: the event, the whole rig with as much ground as has room, or the whole rig with all ground. */
 export type FlatScope = "event" | "rig" | "ground";
 
-/** Window that holds so much inside the picture. */
+/** The window that holds this content inside the picture. */
 export function fitFlat(
   view: FlatView,
   recording: Recording,
@@ -102,7 +102,7 @@ function rigBounds(recording: Recording, gap: Gap): Bounds {
 
 export const isSameView = (a: FlatView, b: FlatView): boolean => a.x === b.x && a.z === b.z && a.scale === b.scale;
 
-/** How far what lies over a picture of that height reaches in from its upper and its lower edge [px]. */
+/** How far tools and legend cover a picture of that height from its upper and its lower edge [px]. */
 export function coveredEdges(
   boxes: readonly { readonly top: number; readonly bottom: number }[],
   height: number,

@@ -11,15 +11,15 @@ export interface Label {
   width: number;
   shortWidth: number;
   height: number;
-  /** Higher wins. */
+  /** Priority: the label with the higher one keeps its place. */
   priority: number;
-  /** Out of the picture it stays at its rim instead of vanishing. */
+  /** A label whose point is out of the picture stays at the picture's rim instead of vanishing. */
   clings: boolean;
-  /** May stand away from its point by up to so much more than `gap`, where there is no room beside it [px]. */
+  /** Largest distance from the point, besides `gap`, if there is no room beside the point [px]. */
   farthest: number;
-  /** Before it stands off its point it is shortened: a measure belongs at its line. */
+  /** The label is shortened before it stands off its point: a dimension belongs at its line. */
   shortFirst: boolean;
-  /** Other points that it may belong to as well, x and y each, in the order tried; none for most [px]. */
+  /** Other points that the label may belong to, x and y each, in the order tried; empty for most labels [px]. */
   readonly spots: Float64Array;
   /** The side that is tried first at each of them. */
   readonly spotSides: Uint8Array;
@@ -38,7 +38,7 @@ export interface LabelEdges {
   readonly bottom: number;
 }
 
-/** Points of one label at most. */
+/** Most points of one label [-]. */
 export const MOST_SPOTS = 8;
 
 export function createLabel(): Label {
@@ -67,7 +67,7 @@ export function createLabel(): Label {
 /** Free space between two labels and to the picture's rim [px]. */
 const LABEL_CLEARANCE = 4;
 /** Sides of the point, in the order tried: right, left, above, below, then the corners. */
-const SLOTS: readonly (readonly [h: number, v: number])[] = [
+const LABEL_SLOTS: readonly (readonly [h: number, v: number])[] = [
   [1, 0],
   [-1, 0],
   [0, -1],
@@ -111,14 +111,14 @@ export function layOutLabels(
   }
 }
 
-/** A label that may stand off its point tries that in steps of [px]. */
+/** Step of the distances that a label tries when it may stand off its point [px]. */
 const STAND_OFF_STEP = 24;
 
-/** What a label must keep clear of. */
+/** Boxes that a label must keep clear of. */
 interface Picture {
   readonly labels: readonly Label[];
   readonly order: Uint16Array;
-  /** So many in that order have their place already, or are hidden. */
+  /** Number of labels, in that order, that have their place already or are hidden [-]. */
   placed: number;
   readonly width: number;
   readonly height: number;
@@ -136,16 +136,16 @@ function placeAt(label: Label, gap: number, variant: 0 | 1, picture: Picture): b
   const { width, height } = picture;
   const w = variant === 0 ? label.width : label.shortWidth;
   const h = label.height;
-  for (let i = 0; i < SLOTS.length; i++) {
-    // The side it had last time comes first, so that labels do not hop about.
+  for (let i = 0; i < LABEL_SLOTS.length; i++) {
+    // A label's last side is tried first, so that labels do not hop about.
     const slot = i === 0 ? label.slot : i <= label.slot ? i - 1 : i;
-    const [sx, sy] = SLOTS[slot]!;
+    const [sx, sy] = LABEL_SLOTS[slot]!;
     let left = label.x + sx * gap + (sx - 1) * 0.5 * w;
     let top = label.y + sy * gap + (sy - 1) * 0.5 * h;
     if (label.clings) {
       left = Math.min(Math.max(left, LABEL_CLEARANCE), width - w - LABEL_CLEARANCE);
       top = Math.min(Math.max(top, LABEL_CLEARANCE), height - h - LABEL_CLEARANCE);
-      // Pushed back from the rim onto its own mark: another side is better.
+      // If the rim pushes the label back onto its own mark, another side is better.
       const room = label.gap - LABEL_CLEARANCE;
       const overMark =
         left < label.x + room && left + w > label.x - room && top < label.y + room && top + h > label.y - room;

@@ -11,14 +11,14 @@ export interface LinePath {
   best: number;
 }
 
-/** Where along a line its name would best stand: away from the middle, where the walker is [-]. */
-const NAMED_AT = { main: 0.72, backup: 0.8 } as const;
+/** Best place of a line's name, as a fraction of the line: away from the middle, where the walker is [-]. */
+const NAME_PLACE = { main: 0.72, backup: 0.8 } as const;
 /** Places along a line at which its name may stand [-]. */
 const NAME_PLACES = 60;
 
 export const newPath = (): LinePath => ({ places: new Float64Array(3 * NAME_PLACES), count: 0, best: 0 });
 
-/** Lines know no ground, and a name on what lies in the rock would point at nothing. */
+/** Computed lines ignore the ground. A name on a piece inside the rock would point at nothing visible. */
 export function fillPath(path: LinePath, live: LiveFrame, gap: Gap, line: "main" | "backup"): void {
   const [first, count] = line === "main" ? [0, live.mainNodes] : [live.mainNodes, live.backupNodes];
   path.count = 0;
@@ -30,7 +30,7 @@ export function fillPath(path: LinePath, live: LiveFrame, gap: Gap, line: "main"
     const [x, y, z] = [live.positions[at]!, live.positions[at + 1]!, live.positions[at + 2]!];
     if (z < groundAt(gap, x)) continue;
     set3(path.places, 3 * path.count, x, y, z);
-    const off = Math.abs(share - NAMED_AT[line]);
+    const off = Math.abs(share - NAME_PLACE[line]);
     if (off < least) [least, path.best] = [off, path.count];
     path.count += 1;
   }

@@ -11,7 +11,7 @@ import type { SceneNote } from "./notes.ts";
  */
 export type Projector = (x: number, y: number, z: number, out: Float64Array) => void;
 
-/** What is drawn on, and how. */
+/** The ink, the colours and the projection of the picture. */
 export interface NotesCanvas {
   readonly ink: Ink;
   readonly palette: Palette;
@@ -20,17 +20,17 @@ export interface NotesCanvas {
   readonly largest: number;
   readonly width: number;
   readonly height: number;
-  /** What lies over the picture. */
+  /** Covered edges of the picture. */
   readonly covered: readonly LabelEdges[];
 }
 
 const p = new Float64Array(3);
 const q = new Float64Array(3);
 const w = new Float64Array(3);
-/** Of a mark from the rim of the picture [px]. */
+/** Distance of a mark from the rim of the picture [px]. */
 const RIM_DISTANCE = 16;
 
-/** Draws the note's ink and gives the label its point; false when nothing of it is in the picture. */
+/** Draws the note's ink and gives the label its point; false when no part of the note is in the picture. */
 export function drawNote(sheet: NotesCanvas, note: SceneNote, label: Label): boolean {
   sheet.project(note.a[0]!, note.a[1]!, note.a[2]!, p);
   const mark = note.kind === "break" || note.kind === "pointer";
@@ -65,11 +65,11 @@ function drawDimension({ ink, palette, project, width, height }: NotesCanvas, no
   ink.lineWidth = 1;
   ink.strokeStyle = palette.softInk;
   ink.beginPath();
-  witness(ink, note, note.a, p, project);
-  witness(ink, note, note.b, q, project);
+  drawWitnessLine(ink, note, note.a, p, project);
+  drawWitnessLine(ink, note, note.b, q, project);
   ink.stroke();
   ink.globalAlpha = 1;
-  // The number stands at the middle of what is seen of the line.
+  // The number stands at the middle of the visible piece of the line.
   const top = Math.max(Math.min(p[1]!, q[1]!), 0);
   const bottom = Math.min(Math.max(p[1]!, q[1]!), height);
   const share = q[1]! === p[1]! ? 0.5 : (0.5 * (top + bottom) - p[1]!) / (q[1]! - p[1]!);
@@ -85,7 +85,7 @@ function tick(ink: Ink, at: Float64Array): void {
   ink.lineTo(at[0]! + 4.5, at[1]! - 4.5);
 }
 
-function witness(ink: Ink, note: SceneNote, end: Float64Array, at: Float64Array, project: Projector): void {
+function drawWitnessLine(ink: Ink, note: SceneNote, end: Float64Array, at: Float64Array, project: Projector): void {
   project(note.witness, end[1]!, end[2]!, w);
   if (w[2] !== 1) return;
   const dx = at[0]! - w[0]!;
@@ -132,12 +132,12 @@ function drawArrow({ ink, palette, project, largest }: NotesCanvas, note: SceneN
   label.gap = 8;
   // Ahead of the arrow, not on its shaft.
   if (Math.abs(ux) > 0.5) label.slot = ux < 0 ? LABEL_SIDES.left : LABEL_SIDES.right;
-  // Of two arrows that meet on one rope the upper one's words stand above, the lower one's below.
+  // If two arrows meet on one rope, the upper one's words stand above it, the lower one's below.
   else label.slot = uy > 0 ? LABEL_SIDES.rightAbove : LABEL_SIDES.rightBelow;
   return true;
 }
 
-/** Where something parted: a crossed circle; outside the picture an arrowhead at its rim. A pointer: an open circle. */
+/** Mark of a parted place: a crossed circle; outside the picture an arrowhead at the rim. A pointer is an open circle. */
 function drawMark({ ink, palette, width, height, covered }: NotesCanvas, note: SceneNote, label: Label): boolean {
   const x = Math.min(Math.max(label.x, RIM_DISTANCE), width - RIM_DISTANCE);
   let y = Math.min(Math.max(label.y, RIM_DISTANCE), height - RIM_DISTANCE);

@@ -10,14 +10,14 @@ import type { NoteKind, Notes, SceneNote } from "./notes.ts";
 /** A picture narrower than this is small: smaller letters, and the legend alone names the lines [px]. */
 const SMALL_WIDTH = 560;
 const LABEL_HEIGHT = 20;
-/** So far off its point a note may stand where there is no room beside it [px]. */
+/** Largest distance of a note from its point, if there is no room beside the point [px]. */
 const FARTHEST_OFF: Readonly<Record<NoteKind, number>> = { arrow: 96, break: 96, dimension: 48, pointer: 48, name: 0 };
-/** Radius of a ring [m], and what is kept free of it and of an anchor at least and at most [px]. */
+/** Radius of a ring [m], and the least and the largest radius that is kept free around ring and anchors [px]. */
 const RING_RADIUS = 0.12;
 const [LEAST_CLEAR, MOST_CLEAR] = [5, 10];
-/** Where two lines are nearer to one another than this nobody could tell which one is named [px]. */
+/** Two lines that are nearer to one another than this get no name there: nobody could tell which one is named [px]. */
 const MEETING_DISTANCE = 9;
-/** Two spots of one name are at least so far apart [px]. */
+/** Least distance between two spots of one name [px]. */
 const SPOTS_APART = 30;
 
 export class NoteLayout {
@@ -46,7 +46,7 @@ export class NoteLayout {
       label.height = LABEL_HEIGHT;
       label.priority = note.priority;
       label.clings = note.clings;
-      // What the walker met, or what gave way at the walker, is told where the body leaves room.
+      // Events at the walker are told where the body leaves room.
       label.farthest = FARTHEST_OFF[note.kind];
       label.shortFirst = note.kind === "dimension";
       label.spotCount = 0;
@@ -111,7 +111,7 @@ export function writeNotes(notes: Notes, sheet: NotesCanvas): void {
   }
 }
 
-/** What the words of a note are written in. */
+/** Font and colour of the words of a note. */
 export function noteColour(note: SceneNote, palette: Palette): string {
   if (note.kind === "break") return palette.failsInk;
   if (note.kind === "pointer") return palette.accent;
@@ -195,7 +195,7 @@ interface Picture {
 const projectPlace = ({ places }: LinePath, i: number, project: Projector, out: Float64Array) =>
   project(places[3 * i]!, places[3 * i + 1]!, places[3 * i + 2]!, out);
 
-/** Where a line crosses an upright through the picture [px]; NaN where it does not. */
+/** Height at which a line crosses a vertical through the picture [px]; NaN if it does not. */
 function heightOf(path: LinePath, x: number, project: Projector): number {
   for (let i = 1; i < path.count; i++) {
     projectPlace(path, i - 1, project, before);
@@ -213,13 +213,13 @@ function isNear({ spots, spotCount }: Label, x: number, y: number): boolean {
   return false;
 }
 
-/** Boxes of the ring and both anchors; of what is behind the camera, far out of the picture. */
+/** Boxes of the ring and both anchors; a box behind the camera lies far out of the picture. */
 function keepFittingsClear(boxes: readonly MovingBox[], places: Float64Array, project: Projector): void {
   for (let i = 0; i < boxes.length; i++) {
     project(places[3 * i]!, places[3 * i + 1]!, places[3 * i + 2]!, place);
     project(places[3 * i]!, places[3 * i + 1]!, places[3 * i + 2]! + RING_RADIUS, head);
     const size = Math.abs(head[1]! - place[1]!);
-    // A name stands no nearer to its own anchor than this leaves free.
+    // Room kept free around ring and anchors; a line's name stands no nearer to its anchor than that.
     const clear = i === 0 ? Math.min(Math.max(size, LEAST_CLEAR), MOST_CLEAR) : LEAST_CLEAR;
     setBox(boxes[i]!, place[0]! - clear, place[1]! - clear, place[0]! + clear, place[1]! + clear);
   }

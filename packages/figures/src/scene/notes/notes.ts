@@ -1,6 +1,6 @@
 /**
- * What is written and drawn over the scene: dimensions as on a plan, force arrows, marks where something parts, names.
- * A fixed list per run; the moment only moves, fills and switches its entries.
+ * Notes over the scene: dimensions as on a plan, force arrows, marks of parted places, names. The list is fixed for a run; the
+ * moment only moves, fills and switches its entries.
  */
 
 import type { Recording, RunEvent } from "@secondline/engine";
@@ -24,7 +24,7 @@ export interface SceneNote {
   /** Ends of a dimension; origin and direction of an arrow; place of a mark or name, xyz each [m]. */
   readonly a: Float64Array;
   readonly b: Float64Array;
-  /** Where the witness lines of a dimension start, along x [m]. */
+  /** Start of the witness lines of a dimension, along x [m]. */
   witness: number;
   /** Force of an arrow [N]. */
   force: number;
@@ -34,7 +34,7 @@ export interface SceneNote {
   short: string;
   priority: number;
   clings: boolean;
-  /** Of a line's name: places of the line that are seen. */
+  /** For a line's name: visible places of the line. */
   readonly path?: LinePath;
 }
 
@@ -62,7 +62,7 @@ export interface Notes {
 
 /** Top of the head over the tie-in, standing or sitting in the harness [m]. */
 const CROWN_HEIGHT = 0.82;
-/** The ghost of the start is named once the walker is away from it [m]. */
+/** The ghost of the start is named once the walker is farther from it than this [m]. */
 const AWAY_DISTANCE = 1.2;
 const HEAD = jointAt("head");
 const ANKLES = [jointAt("ankleL"), jointAt("ankleR")] as const;
@@ -169,14 +169,14 @@ function markOf(event: RunEvent, recording: Recording, { full, short }: ReturnTy
   return mark;
 }
 
-/** Tapes are made to go: they are marked while they do. Everything else stays marked. */
+/** Tapes are made to part, so they are marked only for a while. Everything else stays marked. */
 function isMarked(event: RunEvent, time: number): boolean {
   if (time < event.time) return false;
   return event.part !== "tape" || time < event.time + TAPE_SHOWN_TIME;
 }
 
 function measureDrop(drop: SceneNote, live: LiveFrame, start: Float64Array, beside: number): void {
-  // As the outcome has it, to the last digit.
+  // The outcome's own number, to the last digit.
   const fallen = live.recording.walker.start - live.lowest;
   drop.active = fallen > LEAST_DROP;
   if (!drop.active) return;

@@ -1,4 +1,4 @@
-/** Where a part of the rig is at the moment. */
+/** The place of a part of the rig at the moment. */
 import type { Recording } from "@secondline/engine";
 import { partRef, type Rig } from "@secondline/rig";
 import type { LiveFrame } from "../liveFrame.ts";

@@ -4,7 +4,7 @@ import { createRibbon, fillRibbon, type Ribbon } from "./ribbon.ts";
 
 export interface AnchorLegs {
   readonly ribbon: Ribbon;
-  /** From the rock to the master point, as they are at a time of the run [s]; a leg that broke is gone from then on. */
+  /** Legs from the rock to the master point at a time of the run [s]; a leg that broke is left out from then on. */
   readonly update: (master: Float32Array, time: number) => void;
 }
 

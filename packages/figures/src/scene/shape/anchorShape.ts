@@ -1,4 +1,4 @@
-/** Where an anchor's rock points lie. */
+/** Places of an anchor's rock points. */
 import type { Anchor } from "@secondline/engine";
 import type { AnchorSide } from "@secondline/rig";
 import type { Gap } from "./gap.ts";
@@ -12,7 +12,7 @@ export interface AnchorShape {
   readonly kinds: readonly AnchorSide["points"][number]["kind"][];
 }
 
-/** Legs of the solved problem where it has them; otherwise the rig's legs, fanned out over the rock behind the edge. */
+/** Legs of the solved problem if it has any; otherwise the rig's legs, fanned out over the rock behind the edge. */
 export function anchorShape(side: "A" | "B", rig: AnchorSide, solved: Anchor | undefined, gap: Gap): AnchorShape {
   const out = side === "A" ? -1 : 1;
   const master = Float32Array.of(side === "A" ? 0 : gap.span, 0, side === "A" ? 0 : gap.rise);

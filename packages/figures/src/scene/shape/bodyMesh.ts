@@ -1,4 +1,4 @@
-/** The walker's body as one mesh: tapered turned shapes, each bound to one bone, coloured by what is worn there. */
+/** The walker's body as one mesh: tapered turned shapes, each bound to one bone, with the colour of the garment there. */
 import { TONES, type WalkerTone } from "../wear.ts";
 import { type BodyJoint, jointAt } from "./walkerPose.ts";
 

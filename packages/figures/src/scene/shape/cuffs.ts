@@ -1,4 +1,4 @@
-/** Where main line and backup are held together, and until when. */
+/** Places where main line and backup are held together, and the time until which each holds. */
 import type { Recording } from "@secondline/engine";
 import { nodeNear } from "../notes/partPlace.ts";
 
@@ -6,7 +6,7 @@ export interface Cuff {
   readonly tape: boolean;
   /** Node of the line that was asked for. */
   readonly node: number;
-  /** When it parts; infinite when it does not [s]. */
+  /** Time of parting; infinite if it never parts [s]. */
   readonly until: number;
 }
 

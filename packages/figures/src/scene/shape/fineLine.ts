@@ -1,7 +1,7 @@
 /**
- * A line as it is drawn: a smooth curve (Catmull and Rom 1974) through the computed nodes, finer than the mesh, drawn
- * through the ring where the ring is on it. The mesh joins the ring smoothly over several nodes; a ring drawn beside
- * its line would only puzzle.
+ * The drawn line: a smooth curve (Catmull and Rom 1974) through the computed nodes, finer than the mesh. It goes through the
+ * ring if the ring is on the line. The mesh joins the ring smoothly over several nodes, but a ring drawn beside its line would
+ * only puzzle.
  */
 import type { LiveFrame } from "../liveFrame.ts";
 
@@ -18,9 +18,9 @@ export interface FineLine {
   readonly fractions: Float32Array;
 }
 
-/** Of a line as it is drawn [m]. */
+/** Longest piece of a drawn line [m]. */
 const LONGEST_PIECE = 0.35;
-/** A ring further away than this from its line is not pulled onto it: something else is the matter [m]. */
+/** A line is not drawn through a ring that is farther away than this: the ring is not really on it [m]. */
 const FARTHEST_RING = 0.8;
 
 export function createFineLine(live: LiveFrame, line: "main" | "backup"): FineLine {

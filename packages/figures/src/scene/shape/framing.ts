@@ -1,4 +1,4 @@
-/** Where a camera must stand so that given points just fill its picture. */
+/** The place of a camera from which given points just fill its picture. */
 
 /** xyz [m] */
 export type Vec3 = readonly [number, number, number];
@@ -27,7 +27,7 @@ export function frameView(points: Flat3, towards: Vec3, fovY: number, aspect: nu
   const tanX = tanY * aspect;
   const across = frameAxis(points, right, forward, tanX * (1 - 2 * margins.left), tanX * (1 - 2 * margins.right));
   const upright = frameAxis(points, up, forward, tanY * (1 - 2 * margins.bottom), tanY * (1 - 2 * margins.top));
-  // Standing further back than an axis needs, the slack is shared between its two sides.
+  // If the camera stands farther back than an axis needs, the spare room is shared between the two sides.
   const back = Math.min(across.back, upright.back);
   const x = across.place(back);
   const y = upright.place(back);

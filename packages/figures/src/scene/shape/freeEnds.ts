@@ -1,13 +1,13 @@
 /**
- * Free ends of a parted line, kept out of the rock as they are drawn: the computed line knows no ground. From where it parted to the
- * next place at which it is held, whatever lies in the rock is drawn on its face instead. Nothing that is computed changes.
+ * Keeps the free ends of a parted line out of the drawn rock, because the computed line ignores the ground. Between the parted
+ * place and the next place that holds the line, nodes inside the rock are drawn on its face. No computed number changes.
  */
 import type { Recording } from "@secondline/engine";
 import { type Cuff, cuffsOf } from "./cuffs.ts";
 import { type Gap, groundAt } from "./gap.ts";
 
 export interface FreeEnds {
-  /** Moves what is free at a moment; `positions` (xyz) and `tensions` as in a live frame. */
+  /** Moves the free nodes at a moment; `positions` (xyz) and `tensions` as in a live frame. */
   readonly keepOut: (moment: Moment) => void;
 }
 
@@ -20,7 +20,7 @@ interface Moment {
   readonly ringAt: Float32Array;
 }
 
-/** So far off the face a line is drawn [m]. */
+/** Distance of a drawn line from the rock face [m]. */
 const DISTANCE_OFF_FACE = 0.06;
 
 export function freeEndsOf(recording: Recording, gap: Gap): FreeEnds {
@@ -45,7 +45,7 @@ export function freeEndsOf(recording: Recording, gap: Gap): FreeEnds {
   };
 }
 
-/** From a free node on to where the line is held: by a connection, a tape, the ring, or an anchor. */
+/** Goes from a free node to the next place that holds the line: a connection, a tape, the ring, or an anchor. */
 function follow(
   moment: Moment,
   gap: Gap,

@@ -18,7 +18,7 @@ export interface Gap {
 
 /** Rock below the master point, so that slings and legs lie on it [m]. */
 const EDGE_DROP = 0.3;
-/** Of the plateau drawn behind an anchor [m]. */
+/** Least length of the plateau drawn behind an anchor [m]. */
 const LEAST_PLATEAU_LENGTH = 40;
 
 type Point = readonly [x: number, z: number];
@@ -62,7 +62,7 @@ export function groundAt(gap: Gap, x: number): number {
   return x < gap.x[0]! ? gap.z[0]! : gap.z[gap.z.length - 1]!;
 }
 
-/** Walls that go down into haze, where the rig says nothing about the ground. */
+/** Walls that go down into haze, for a rig without a ground profile. */
 function scenery(span: number, rise: number): Point[] {
   const depth = 20 + 0.6 * span;
   return [

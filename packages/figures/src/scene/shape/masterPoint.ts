@@ -1,4 +1,4 @@
-/** Where an anchor's master point is at the moment, and which way it is pulled. */
+/** The place of an anchor's master point at the moment, and the direction of the pull on it. */
 import type { LiveFrame } from "../liveFrame.ts";
 import type { AnchorShape } from "./anchorShape.ts";
 
@@ -8,7 +8,10 @@ export interface MasterPoint {
   readonly update: () => void;
 }
 
-/** A main line severed at its very end takes its last node with it; the anchor stays with the backup, or where it was. */
+/**
+ * A main line that is severed at its very end takes its last node with it. The anchor stays with the backup, or at its old
+ * place.
+ */
 export function createMaster(live: LiveFrame, shape: AnchorShape): MasterPoint {
   const { recording, mainNodes, backupNodes, positions } = live;
   const atA = shape.side === "A";
@@ -28,7 +31,7 @@ export function createMaster(live: LiveFrame, shape: AnchorShape): MasterPoint {
       points[c] = holdsMain || backupNodes > 1 ? positions[3 * node + c]! : shape.master[c]!;
       points[3 + c] = positions[3 * (pulling + inward) + c]!;
     }
-    // With nothing left to pull, what hangs there points down.
+    // If no line pulls any more, the parts that hang there point down.
     if (!holdsMain && backupNodes <= 1) points.set([points[0]!, points[1]!, points[2]! - 1], 3);
   }
   update();

@@ -8,7 +8,7 @@ const TOOLS_HEIGHT = 56;
 /** A picture narrower than this is a phone's [px]. */
 const NARROW_WIDTH = 560;
 
-/** Where the camera stands, and what it looks at, in a picture of that size [px]. */
+/** Place and target of the camera, for a picture of that size [px]. */
 export function sceneView(
   { recording, gap }: Pick<Stage, "recording" | "gap">,
   wanted: "event" | "overview" | "elevation" | "anchor",

@@ -11,7 +11,7 @@ export interface TriangleMesh {
   readonly index: Uint32Array;
 }
 export interface Terrain extends TriangleMesh {
-  /** 1: stone, 0: lost in the haze at the rim of what is drawn; one per vertex [-]. */
+  /** 1: stone, 0: lost in the haze at the rim of the drawn terrain; one per vertex [-]. */
   readonly presence: Float32Array;
   readonly rows: number;
   readonly columns: number;
@@ -121,7 +121,7 @@ function ledges(z: number, y: number): number {
 function gridIndex(rows: number, columns: number): Uint32Array {
   const index = new Uint32Array((rows - 1) * (columns - 1) * 6);
   let k = 0;
-  // Far rows first: the rim of the near side is drawn half transparent over what lies behind it.
+  // Far rows first: the half transparent rim of the near side is drawn over the rows behind it.
   for (let j = rows - 2; j >= 0; j--) {
     for (let i = 0; i + 1 < columns; i++) {
       const a = j * columns + i;
@@ -160,7 +160,7 @@ function gridNormals(position: Float32Array, rows: number, columns: number): Flo
   return normal;
 }
 
-/** A tree so far below both edges hides nothing from who stands at one of them: the tallest is lower [m]. */
+/** A tree this far below both edges hides nothing from a person at an edge, because the tallest tree is lower [m]. */
 const HIDING_DEPTH = 8;
 
 /** Small conifers on the floor and the plateaus: a thing of known size, by which height is felt. x, y, z, height each [m]. */

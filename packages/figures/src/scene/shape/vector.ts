@@ -36,7 +36,7 @@ export function cross3(out: Flat, o: number, a: Flat, i: number, b: Flat, j: num
   out[o + 2] = a[i]! * b[j + 1]! - a[i + 1]! * b[j]!;
 }
 
-/** Takes away from a its part along the unit vector b and scales what remains to length one. */
+/** Removes from a its part along the unit vector b, and scales the rest to length one. */
 export function square3(a: Flat, i: number, b: Flat, j: number): void {
   add3(a, i, a, i, b, j, -dot3(a, i, b, j));
   unit3(a, i);

@@ -1,4 +1,4 @@
-/** What each camera must hold in its picture, and from which side it looks. */
+/** Points that each camera must have in its picture, and the side from which it looks. */
 import type { Recording } from "@secondline/engine";
 import { frameView, type Margins, type Vec3, type View } from "./framing.ts";
 import type { Gap } from "./gap.ts";
@@ -31,10 +31,10 @@ export function eventPoints(recording: Recording): Float32Array {
   return Float32Array.from(points);
 }
 
-/** The legend lies over the lower left corner of the picture, so high with its edge [px]. */
+/** Height of the legend over the lower left corner of the picture, with its edge [px]. */
 export const LEGEND_FOOT = 148;
 
-/** Whether the walker comes down near the left edge of what is framed, where the legend lies. `points`: of `eventPoints`. */
+/** Whether the walker comes down near the left edge of the framed points, where the legend lies. `points`: of `eventPoints`. */
 export function comesDownLeft(points: Float32Array): boolean {
   let [least, most, low] = [Infinity, -Infinity, 0];
   for (let i = 0; i < points.length; i += 3) {
@@ -63,7 +63,7 @@ export function overviewView(recording: Recording, gap: Gap, aspect: number, mar
   return frameView(overviewPoints(recording, gap), [0.16, 1, -0.17], FIELD_OF_VIEW, aspect, margins);
 }
 
-/** Where one stands behind anchor A: back, and to the side [m]. */
+/** Place of the eye behind anchor A: back, and to the side [m]. */
 const DISTANCE_BEHIND_ANCHOR = 7.2;
 const DISTANCE_BESIDE_ANCHOR = 2.3;
 /** Height of the eyes, and the most they may be raised to look over the edge [m]. */

@@ -67,29 +67,29 @@ export function createPose(): WalkerPose {
 export function jointAt(joint: BodyJoint): number {
   return 3 * JOINTS.indexOf(joint);
 }
-const J = Object.fromEntries(JOINTS.map((joint, i) => [joint, 3 * i])) as Record<BodyJoint, number>;
+const JOINT_OFFSET = Object.fromEntries(JOINTS.map((joint, i) => [joint, 3 * i])) as Record<BodyJoint, number>;
 const FORWARD_AXIS = 0;
 const LEFT_AXIS = 3;
 const UP_AXIS = 6;
 const SIDES = [
   {
-    shoulder: J.shoulderL,
-    elbow: J.elbowL,
-    wrist: J.wristL,
-    hip: J.hipL,
-    knee: J.kneeL,
-    ankle: J.ankleL,
-    toe: J.toeL,
+    shoulder: JOINT_OFFSET.shoulderL,
+    elbow: JOINT_OFFSET.elbowL,
+    wrist: JOINT_OFFSET.wristL,
+    hip: JOINT_OFFSET.hipL,
+    knee: JOINT_OFFSET.kneeL,
+    ankle: JOINT_OFFSET.ankleL,
+    toe: JOINT_OFFSET.toeL,
     s: 1,
   },
   {
-    shoulder: J.shoulderR,
-    elbow: J.elbowR,
-    wrist: J.wristR,
-    hip: J.hipR,
-    knee: J.kneeR,
-    ankle: J.ankleR,
-    toe: J.toeR,
+    shoulder: JOINT_OFFSET.shoulderR,
+    elbow: JOINT_OFFSET.elbowR,
+    wrist: JOINT_OFFSET.wristR,
+    hip: JOINT_OFFSET.hipR,
+    knee: JOINT_OFFSET.kneeR,
+    ankle: JOINT_OFFSET.ankleR,
+    toe: JOINT_OFFSET.toeR,
     s: -1,
   },
 ] as const;
@@ -101,7 +101,7 @@ const pole = new Float64Array(3);
 const world = Float64Array.of(0, 0, 1);
 const hip = new Float64Array(3);
 
-/** What a pose follows from; the live frame is one. */
+/** The data that a pose follows from; the live frame has them. */
 export interface PosedMoment {
   readonly recording: Pick<Recording, "problem">;
   /** xyz of everything drawn [m]; `ring` and `walker` are offsets into it. */
@@ -157,15 +157,15 @@ function turnBody(pose: WalkerPose, load: number, lateral: number): void {
 function placeTrunk(pose: WalkerPose, positions: Flat, walker: number, ring: number): void {
   const { joints, axes } = pose;
   for (let c = 0; c < 3; c++) hip[c] = positions[walker + c]!;
-  add3(joints, J.pelvis, hip, 0, axes, UP_AXIS, -0.05);
+  add3(joints, JOINT_OFFSET.pelvis, hip, 0, axes, UP_AXIS, -0.05);
   // Standing, the hips come over the line and sink a little, so that both feet find it.
   const aside = positions[ring + 1]! - positions[walker + 1]!;
-  joints[J.pelvis + 1] = joints[J.pelvis + 1]! + 0.45 * pose.standing * aside;
-  joints[J.pelvis + 2] = joints[J.pelvis + 2]! - 0.03 * pose.standing;
+  joints[JOINT_OFFSET.pelvis + 1] = joints[JOINT_OFFSET.pelvis + 1]! + 0.45 * pose.standing * aside;
+  joints[JOINT_OFFSET.pelvis + 2] = joints[JOINT_OFFSET.pelvis + 2]! - 0.03 * pose.standing;
   // The belly, not the spine, is tied in.
-  add3(joints, J.pelvis, joints, J.pelvis, axes, FORWARD_AXIS, -0.1 * (1 - pose.standing));
-  add3(joints, J.chest, joints, J.pelvis, axes, UP_AXIS, BODY.torso);
-  add3(joints, J.neck, joints, J.chest, axes, UP_AXIS, BODY.neck);
+  add3(joints, JOINT_OFFSET.pelvis, joints, JOINT_OFFSET.pelvis, axes, FORWARD_AXIS, -0.1 * (1 - pose.standing));
+  add3(joints, JOINT_OFFSET.chest, joints, JOINT_OFFSET.pelvis, axes, UP_AXIS, BODY.torso);
+  add3(joints, JOINT_OFFSET.neck, joints, JOINT_OFFSET.chest, axes, UP_AXIS, BODY.neck);
   for (let c = 0; c < 3; c++) {
     part[c] =
       axes[UP_AXIS + c]! +
@@ -173,11 +173,11 @@ function placeTrunk(pose: WalkerPose, positions: Flat, walker: number, ring: num
       0.1 * axes[FORWARD_AXIS + c]!;
   }
   unit3(part, 0);
-  add3(joints, J.head, joints, J.neck, part, 0, BODY.head);
+  add3(joints, JOINT_OFFSET.head, joints, JOINT_OFFSET.neck, part, 0, BODY.head);
   for (const side of SIDES) {
-    add3(joints, side.shoulder, joints, J.chest, axes, LEFT_AXIS, side.s * BODY.shoulderHalf);
+    add3(joints, side.shoulder, joints, JOINT_OFFSET.chest, axes, LEFT_AXIS, side.s * BODY.shoulderHalf);
     add3(joints, side.shoulder, joints, side.shoulder, axes, UP_AXIS, -0.03);
-    add3(joints, side.hip, joints, J.pelvis, axes, LEFT_AXIS, side.s * BODY.hipHalf);
+    add3(joints, side.hip, joints, JOINT_OFFSET.pelvis, axes, LEFT_AXIS, side.s * BODY.hipHalf);
     add3(joints, side.hip, joints, side.hip, axes, UP_AXIS, -0.04);
   }
 }

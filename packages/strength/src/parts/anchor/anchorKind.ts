@@ -1,4 +1,4 @@
-/** What every kind of an anchor's part says of itself; one file per kind, listed in `anchorKinds.ts`. */
+/** The interface of every kind of an anchor's part; one file per kind, listed in `anchorKinds.ts`. */
 import type { AnchorPart, AnchorSide } from "@secondline/rig";
 import type { StrengthFactor } from "../../derating/factor.ts";
 import type { NoteFact } from "../../noteFacts.ts";
@@ -14,6 +14,6 @@ export interface AnchorPlace {
 export interface AnchorKind {
   readonly kind: AnchorPart["kind"];
   readonly factors: (place: AnchorPlace) => StrengthFactor[];
-  /** What must be said of a condition that no factor of this kind takes up. */
+  /** Notes on a condition that no factor of this kind uses. */
   readonly unused?: (part: AnchorPart) => readonly NoteFact[];
 }

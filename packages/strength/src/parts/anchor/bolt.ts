@@ -10,7 +10,9 @@ export const bolt: AnchorKind = {
   unused: ({ condition }) => unusedOnMetal(condition),
 };
 
-/** From the bolt's own field, else from the anchor's geometry; undefined when neither says it [rad]. */
+/**
+ * Angle between pull and axis, from the bolt's own field, else from the anchor's geometry; undefined if neither gives it [rad].
+ */
 function angle({ part, side }: AnchorPlace): number | undefined {
   if (part.pullAngle !== undefined) return part.pullAngle;
   return side.axisAngle === undefined ? undefined : worstLegAngle(side.axisAngle, side.legAngle);

@@ -1,6 +1,6 @@
 /**
- * Something else, of which only the strength is known. It may be textile, so its condition counts as that of a sling does, on top of the
- * cautious factor for all that its kind does not say.
+ * A part of another kind, of which only the strength is known. It may be textile, so its condition counts like that of a sling,
+ * on top of the cautious factor.
  */
 import { noRecord } from "../../derating/make.ts";
 import { conditionFactors } from "../textileCondition.ts";

@@ -1,6 +1,6 @@
 /**
- * What every kind of a line's end says of itself; one file per kind, listed in `endKinds.ts`. An end holds what the weaker of its
- * device and of the webbing in it holds, and webbing that is worn where it sits in the end holds less there.
+ * The interface of every kind of a line's end; one file per kind, listed in `endKinds.ts`. An end is as strong as the weaker of
+ * its device and the webbing in it. Wear of the webbing inside the end counts.
  */
 import { CAUTIOUS_LIMITS, type LineEnd, type OwnJudgement, type WebbingSection } from "@secondline/rig";
 import { bendFactor } from "../../derating/bend.ts";
@@ -24,7 +24,7 @@ export interface EndPlace {
   /** Paths of the end and of the section in the rig document. */
   readonly at: string;
   readonly sectionAt: string;
-  /** Tension that the end has held all along, where it is known [N]. */
+  /** Tension that the end has held all along; absent if unknown [N]. */
   readonly standing?: number;
 }
 
@@ -34,7 +34,7 @@ export interface EndKind {
   readonly strength: (place: EndPlace) => PartStrength;
 }
 
-/** Over the pin of a loop or knot, or the drum of a weblock. A bend that nobody measured counts as the sharpest. */
+/** Bend over the pin of a loop or knot, or over the drum of a weblock. A bend that nobody measured counts as the sharpest. */
 export function bend({ end, at }: Pick<EndPlace, "end" | "at">): StrengthFactor[] {
   if (end.bend !== undefined) return [bendFactor(end.bend)];
   const field = `${at}.bend`;
@@ -42,12 +42,12 @@ export function bend({ end, at }: Pick<EndPlace, "end" | "at">): StrengthFactor[
   return [standIn(bendFactor(CAUTIOUS_LIMITS.bend[0]), { field, best: bendFactor(constant("bend.full")).value }, why)];
 }
 
-/** A doubt of the webbing is one of the knot or loop in it; what raises the webbing says nothing of them. */
+/** A doubt about the webbing is also one about the knot or loop in it. A factor that raises the webbing does not raise them. */
 export function doubts(own: OwnJudgement | undefined): StrengthFactor[] {
   return own?.factor !== undefined && own.factor > 1 ? [] : ownFactors(own);
 }
 
-/** A loop or knot is made of the section's webbing, and has been through the same unless it has a condition of its own. */
+/** A loop or knot is made of the section's webbing. It has the condition of the section unless it has one of its own. */
 export function conditionOfEnd({ end, section, at, sectionAt }: EndPlace) {
   return end.condition === undefined
     ? { condition: section.condition, at: `${sectionAt}.condition` }

@@ -18,9 +18,10 @@ export const weblock: EndKind = {
   strength(place) {
     const [device, webbing] = [metal(place), webbingIn(place)];
     const part = weaker(place, device, webbing);
-    // A verdict asks what 95 % of such ends reach: neither more than the metal nor more than the webbing does, whichever is the weaker in the middle.
+    // A verdict asks for the strength that 95 % of such ends reach. It is no more than that of the metal and no more than that
+    // of the webbing, whichever has the lower central value.
     const strength5 = Math.min(part.strength5, device.strength5, webbing.strength5);
-    // Whatever is counted, nobody can say that an end holds whose webbing is past all that is known.
+    // Even if the metal governs, an end does not hold if its webbing is beyond the range of a factor.
     return { ...part, strength5, ...(webbing.beyond === undefined ? {} : { beyond: webbing.beyond }) };
   },
 };
@@ -31,7 +32,7 @@ function weaker(place: EndPlace, device: PartStrength, webbing: PartStrength): P
   const { own, ...unjudged } = place.section;
   const without = webbingIn({ ...place, section: unjudged });
   if (own === undefined || device.strength <= without.strength) return device;
-  // The webbing's judgement raises this end too, as far as the device holds: it must be said here as well.
+  // The webbing's judgement raises this end too, up to the strength of the device. So the end has the note as well.
   const factor = device.strength / without.strength;
   const capped: JudgementCounted = { factor, reason: own.reason, capped: true };
   return webbingIn({ ...place, section: { ...unjudged, own: capped } });
@@ -48,7 +49,7 @@ interface Been {
   readonly at: string;
 }
 
-/** The webbing has been through what its section has; where the end has a condition of its own as well, the worse of the two counts. */
+/** The webbing in the end has the condition of its section. If the end has a condition too, the worse of the two counts. */
 function webbingIn(place: EndPlace): PartStrength {
   const { end, section, at, sectionAt } = place;
   const ofSection = webbingThrough(place, { condition: section.condition, at: `${sectionAt}.condition` });
@@ -76,7 +77,7 @@ function webbingThrough(place: EndPlace, been: Been): PartStrength {
       (before) => clamp(place, been.condition, before),
     ),
     ...bend(place),
-    // What is thought of the webbing counts in its weblock too; a doubt of this end comes on top.
+    // The own judgement of the webbing counts in its weblock too; a doubt about this end comes on top.
     ...ownFactors(section.own),
     ...ownFactors(end.own),
   ];
@@ -84,8 +85,8 @@ function webbingThrough(place: EndPlace, been: Been): PartStrength {
 }
 
 /**
- * Without months in the clamp the webbing can have sat in it as long as it can have been outside. `before`: what was clamped at the same
- * place before; the months add, and the heavier load counts.
+ * If the months in the clamp are blank, they are as many as the webbing can have been outside. `before`: an earlier clamp at
+ * the same place; the months add, and the heavier load counts.
  */
 function clamp(
   { end, section, at, factorsOf, standing = 0 }: EndPlace,
@@ -93,7 +94,8 @@ function clamp(
   before?: WrittenWear<WearOf<"clampMark">>,
 ): StrengthFactor {
   const { strength } = section.stock.rated;
-  // More than the usual load bites deeper; a light line is not given the benefit of its standing tension, for falls load it too.
+  // A load above the usual one bites deeper. A light line does not get the benefit of its low tension, because falls load it
+  // too.
   const usual = Math.max(constant("clamp.usualLoad"), standing / strength);
   const load = before === undefined ? 0 : before.wear.load;
   const share = load === undefined ? "unknown" : Math.max(usual, load / strength);

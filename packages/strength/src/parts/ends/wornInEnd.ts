@@ -6,11 +6,11 @@ import type { WearOf, WrittenWear } from "../webbingWear/wearKind.ts";
 import { addedUp, wearExtent, wearFactor } from "../webbingWear/wearKinds.ts";
 import type { EndPlace } from "./endKind.ts";
 
-/** How far an end reaches from where the span ends [m]. */
+/** How far an end reaches to either side of the span's end [m]. */
 export interface EndReach {
   readonly inside: number;
   readonly behind: number;
-  /** Wear that is the end's own, and in its rating. */
+  /** Wear that belongs to the end itself, and is in its rating. */
   readonly own?: Wear["kind"];
 }
 
@@ -21,8 +21,8 @@ interface Worn extends WrittenWear {
 }
 
 /**
- * Factors of the wears that lie one over the other at the worst place within the end's reach; none when nothing is worn there.
- * `clamped`: what the end itself clamps, and all that was clamped at a place together with it; without marks, the end alone.
+ * Factors of the wears at the worst place within the end's reach; empty when nothing is worn there. `clamped`: factors of the
+ * end's own clamp together with the marks at a place; without marks, of the end's clamp alone.
  */
 export function wornInEnd(
   place: EndPlace,

@@ -13,7 +13,7 @@ export const clampMark: WearKind<WearOf<"clampMark">> = {
     const best = clamp(months, 0).value;
     return standIn(clamp(months, "unknown"), { field: `${wearAt}.load`, best }, why);
   },
-  /** As long as all of them together, under the heaviest load; under one that is not written down, if there is any. */
+  /** The months of all marks together, under the heaviest load; under an unknown load if any mark's load is unknown. */
   together(worn) {
     const months = worn.reduce((sum, { wear }) => sum + wear.months, 0);
     const heaviest = worn.reduce((most, one) => (loadOf(one.wear) > loadOf(most.wear) ? one : most));

@@ -1,4 +1,4 @@
-/** What every kind of wear on a webbing says of itself; one file per kind, listed in `wearKinds.ts`. */
+/** The interface of every kind of wear on a webbing; one file per kind, listed in `wearKinds.ts`. */
 import type { Wear, WebbingSection } from "@secondline/rig";
 import type { StrengthFactor } from "../../derating/factor.ts";
 import type { FactorsOf } from "../../retention/testedStock.ts";
@@ -20,12 +20,12 @@ export interface WrittenWear<W extends Wear = Wear> {
 
 export interface WearKind<W extends Wear> {
   readonly kind: W["kind"];
-  /** What it is called where it is the reason for a weak place. */
+  /** Name of the wear as the reason for a weak place. */
   readonly title: string;
-  /** Where it lies, from the same end as the wear's own places [m]. */
+  /** Extent of the wear, from the same end as the wear's own places [m]. */
   readonly extent: (wear: W) => readonly [from: number, to: number];
   readonly factor: (wear: W, place: WornPlace) => StrengthFactor;
-  /** One wear that stands for several over the same metres; absent: each counts by itself. */
+  /** One wear that stands for several over the same metres; if absent, each counts by itself. */
   readonly together?: (worn: Several<W>) => WrittenWear<W>;
 }
 
@@ -33,7 +33,7 @@ export type Several<W extends Wear> = readonly [WrittenWear<W>, ...WrittenWear<W
 
 export type WearOf<K extends Wear["kind"]> = Extract<Wear, { readonly kind: K }>;
 
-/** The damage of several places that are one: what is gone in one of them is not what is gone in another. */
+/** Joins the damage of several entries over the same metres. Their depths add, because each entry took other fibres. */
 export function damageTogether<W extends Extract<Wear, { readonly depth: number }>>(worn: Several<W>): WrittenWear<W> {
   const depth = worn.reduce((sum, { wear }) => sum + wear.depth, 0);
   return { ...worn[0], wear: { ...worn[0].wear, depth } };

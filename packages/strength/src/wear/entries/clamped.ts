@@ -9,7 +9,7 @@ import { entryKind, entrySchema } from "./entryKind.ts";
 export const clamped = entryKind({
   event: "clamped",
   where: "anywhere",
-  /** `until`: the last day in the clamp; without it, it is still there. */
+  /** `until`: the last day in the clamp; if absent, the webbing is still in the clamp. */
   schema: entrySchema("clamped", {
     until: day.optional(),
     at: position,
@@ -26,7 +26,7 @@ export const clamped = entryKind({
     return faults;
   },
   apply({ at, length, date, until, load }, walk) {
-    // Its months are counted at the end of the walk, for its last day may lie after the date that is asked about.
+    // Its months are counted at the end of the walk, because its last day may lie after the date of the state.
     walk.mark({ kind: "clampMark", ...around(at, length), months: 0, ...present({ until, load }), since: date });
   },
 });

@@ -1,4 +1,4 @@
-/** Something is cut off; what is kept goes on counting from the first marked end. */
+/** A piece is cut off. Positions on the remaining webbing still count from the first marked end. */
 import { stretchFaults } from "../faults.ts";
 import { position } from "../values.ts";
 import { entryKind, entrySchema } from "./entryKind.ts";

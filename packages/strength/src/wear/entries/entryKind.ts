@@ -1,6 +1,6 @@
 /**
- * What every kind of entry of a webbing's record says of itself: how it is written, what it must obey, and what it does to the webbing's
- * state. One file per kind, listed in `entryKinds.ts`.
+ * The interface of every kind of entry of a webbing's record: its form, its rules, and its effect on the webbing's state. One
+ * file per kind, listed in `entryKinds.ts`.
  */
 import * as z from "zod";
 import type { PlainDate } from "../../dates/calendarDate.ts";
@@ -9,28 +9,28 @@ import type { Placement } from "../placement.ts";
 import { date } from "../values.ts";
 import type { WebbingWalk } from "../webbingWalk.ts";
 
-/** Where the webbing is when the entry is made. */
+/** Place of the webbing when the entry is made. */
 export type Whereabouts = "hanging" | "down" | "anywhere";
 
 export interface CheckedEntry {
   readonly path: string;
   readonly kept: RemainingWebbing;
-  /** Where it hangs before the entry; absent when it is down. */
+  /** Placement before the entry; absent when the webbing is down. */
   readonly placement?: Placement;
 }
 
 export interface EntryKind<S extends z.ZodType, E extends { readonly event: string; readonly date: PlainDate }> {
   readonly event: E["event"];
-  /** Where the webbing must be. */
+  /** Place that the entry requires of the webbing. */
   readonly where: Whereabouts;
   readonly schema: S;
   readonly read: (written: z.output<S>) => E;
-  /** Faults beyond the form; none when it is left out. */
+  /** Checks beyond the form; absent if there are none. */
   readonly faults?: (entry: E, checked: CheckedEntry) => RecordIssue[];
   readonly apply: (entry: E, walk: WebbingWalk) => void;
 }
 
-/** The schema of an entry: its date, its event, and what else it holds. */
+/** The schema of an entry: its date, its event, and its other fields. */
 export function entrySchema<const E extends string, S extends z.ZodRawShape>(event: E, shape: S) {
   return z.strictObject({ date, event: z.literal(event), ...shape });
 }

@@ -14,7 +14,7 @@ export const falls = entryKind({
     walk.mark({ kind: "fallZone", from, to, falls: number, since: date }),
 });
 
-/** Falls are caught on what hangs: a place outside it would be lost without a word. */
+/** Falls are caught on the loaded span. A place outside of it would be lost without a word. */
 function besideSpan({ from, to }: { readonly from: number; readonly to: number }, { placement, path }: CheckedEntry) {
   if (placement === undefined || (from < placement.to && to > placement.from)) return [];
   const got = recordFact("range", lengthRange(from, to));

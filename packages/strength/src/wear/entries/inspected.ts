@@ -1,4 +1,7 @@
-/** Somebody looked at the webbing, or at a stretch of it, and judged it. Closes what asked for an inspection there. */
+/**
+ * Somebody looked at the webbing, or at a stretch of it, and judged it. The entry closes earlier reasons for an inspection
+ * there.
+ */
 import { stretchFaults } from "../faults.ts";
 import { judgementFaults, judgementShape } from "../judgement.ts";
 import { position, present } from "../values.ts";

@@ -5,7 +5,7 @@ import { entryKind, entrySchema } from "./entryKind.ts";
 export const storm = entryKind({
   event: "storm",
   where: "hanging",
-  /** `until`: the last day of it. */
+  /** `until`: the last day of the storm. */
   schema: entrySchema("storm", { until: day.optional(), note: text.optional() }),
   read: (written) => present(written),
   apply: (entry, walk) => walk.needInspection({ ...entry, what: "storm" }),

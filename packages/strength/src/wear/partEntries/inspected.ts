@@ -1,4 +1,4 @@
-/** Somebody looked at the part and judged it. Closes what asked for an inspection. */
+/** Somebody looked at the part and judged it. The entry closes earlier reasons for an inspection. */
 import { entrySchema } from "../entries/entryKind.ts";
 import { judgementFaults, judgementShape } from "../judgement.ts";
 import { present } from "../values.ts";

@@ -1,6 +1,6 @@
 /**
- * What every kind of entry of a part's record says of itself; `partEntryKinds.ts` lists them. Like the entries of a
- * webbing, for parts without places.
+ * The interface of every kind of entry of a part's record; `partEntryKinds.ts` lists the kinds. They are like the entries of a
+ * webbing, without places.
  */
 import type * as z from "zod";
 import type { PlainDate } from "../../dates/calendarDate.ts";
@@ -9,11 +9,11 @@ import type { PartWalk } from "../partWalk.ts";
 
 export interface PartEntryKind<S extends z.ZodType, E extends { readonly event: string; readonly date: PlainDate }> {
   readonly event: E["event"];
-  /** Where the part must be. */
+  /** Place that the entry requires of the part. */
   readonly where: "up" | "down" | "anywhere";
   readonly schema: S;
   readonly read: (written: z.output<S>) => E;
-  /** Faults beyond the form; none when it is left out. */
+  /** Checks beyond the form; absent if there are none. */
   readonly faults?: (entry: E, path: string) => RecordIssue[];
   readonly apply: (entry: E, walk: PartWalk) => void;
 }

@@ -1,4 +1,4 @@
-/** The part is put up. Without a word on shade it hangs in full light. */
+/** The part is put up. If the entry does not mention shade, the part hangs in full light. */
 import { entrySchema } from "../entries/entryKind.ts";
 import { share } from "../values.ts";
 import { partEntryKind } from "./partEntryKind.ts";

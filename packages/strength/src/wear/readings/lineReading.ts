@@ -5,11 +5,11 @@ export type LineReading = {
 } & (
   | {
       readonly kind: "tension";
-      /** What was read [N]. */
+      /** The tension that was read [N]. */
       readonly tension: number;
-      /** How far off the reading may be [N]; absent: `reading.tension` of it. */
+      /** How far off the reading may be [N]; absent: the share `reading.tension` of the reading. */
       readonly within?: number;
-      /** Mass of who stood on the line, and where [kg, fraction of the span]; absent: nobody. */
+      /** Mass of the walker on the line, and the walker's place [kg, fraction of the span]; absent: nobody stood there. */
       readonly walker?: number;
       readonly at?: number;
     }
@@ -17,10 +17,10 @@ export type LineReading = {
       readonly kind: "sag";
       /** Height of the straight line between the anchors above the line, where the walker stood [m]. */
       readonly sag: number;
-      /** How far off the reading may be [m]; absent: `reading.sag` of it. */
+      /** How far off the reading may be [m]; absent: the share `reading.sag` of the reading. */
       readonly within?: number;
       readonly walker: number;
-      /** Where, as a fraction of the span; absent: the middle [-]. */
+      /** Place as a fraction of the span; absent: the middle [-]. */
       readonly at?: number;
     }
 );

@@ -15,9 +15,9 @@ export interface LoadedLine {
 }
 
 interface Load {
-  /** Mass of who stands on the line [kg]. */
+  /** Mass of the walker on the line [kg]. */
   readonly walker: number;
-  /** Where, as a fraction of the span [-]. */
+  /** Place as a fraction of the span [-]. */
   readonly at: number;
 }
 
@@ -28,20 +28,20 @@ export function standing(rig: Rig, pretension: number, { walker, at }: Load): Lo
   const natural = pieces.reduce((sum, { length }) => sum + length, 0);
   const weight = (lineMass(rig) * GRAVITY) / chord(rig);
   const [xA, xB] = [at * rig.span, (1 - at) * rig.span];
-  // Vertical balance where the walker stands: what hangs there, over what the slope of either half takes up.
+  // Vertical balance at the walker: the weight there over the slopes of the two halves.
   const moment = (walker * GRAVITY * xA * xB) / rig.span + (weight * xA * xB) / 2;
   const stretchedLength = (tension: number) =>
     pieces.reduce((sum, { curve, length }) => sum + length * (1 + (strainAt(curve, tension) ?? 0)), 0);
   let [low, high] = [1e-6, natural + chord(rig)];
-  // The line gets longer with the sag faster than its tension, which the sag lowers, stretches it.
+  // With more sag the line's path gets longer. Its tension falls, so its stretched length gets shorter: there is one root.
   for (let i = 0; i < 200 && high - low > 1e-13 * high; i++) {
     const sag = (low + high) / 2;
-    const { lengths, mean } = shape(rig, { sag, horizontal: moment / sag, weight, xA, xB });
+    const { lengths, mean } = lineShape(rig, { sag, horizontal: moment / sag, weight, xA, xB });
     if (lengths[0] + lengths[1] < stretchedLength(mean)) low = sag;
     else high = sag;
   }
   const sag = (low + high) / 2;
-  return { sag, tension: shape(rig, { sag, horizontal: moment / sag, weight, xA, xB }).most };
+  return { sag, tension: lineShape(rig, { sag, horizontal: moment / sag, weight, xA, xB }).most };
 }
 
 interface Shape {
@@ -53,7 +53,7 @@ interface Shape {
 }
 
 /** Lengths of the two halves and their tensions. */
-function shape(rig: Rig, { sag, horizontal, weight, xA, xB }: Shape) {
+function lineShape(rig: Rig, { sag, horizontal, weight, xA, xB }: Shape) {
   const rise = rig.rise / rig.span;
   const half = (x: number, drop: number) => {
     const straight = Math.hypot(x, drop);

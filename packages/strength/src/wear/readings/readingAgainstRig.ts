@@ -1,4 +1,4 @@
-/** What a reading of tension or sag says of the tension that a rig states. */
+/** Compares a reading of tension or sag with the tension that a rig states. */
 import type { Rig } from "@secondline/rig";
 import { constant } from "../../derating/constantValues.ts";
 import { type NoteFact, noteFact } from "../../noteFacts.ts";
@@ -7,26 +7,26 @@ import { standing } from "./lineStatics.ts";
 
 export interface ReadingComparison {
   readonly reading: LineReading;
-  /** Tension with nobody on the line that the reading comes to, and its range [N]. */
+  /** Tension with nobody on the line that follows from the reading, and its range [N]. */
   readonly pretension: number;
   readonly low: number;
   readonly high: number;
-  /** What the rig states [N]. */
+  /** Tension that the rig states [N]. */
   readonly stated: number;
-  /** How much more was read than is stated, as a share of that [-]. */
+  /** Excess of the read tension over the stated one, as a share of the stated one [-]. */
   readonly difference: number;
   /** Whether the stated tension lies within the range of the reading. */
   readonly agrees: boolean;
   readonly message: NoteFact;
 }
 
-/** Tensions between which a reading is looked for [N]. */
+/** Range of tensions that is searched [N]. */
 const LEAST_TENSION = 20;
 const MOST_TENSION = 100e3;
 
 /**
- * Compares a reading with the tension that the rig states, by statics turned around: which tension with nobody on the line gives what
- * was read?
+ * Compares a reading with the tension that the rig states. It inverts the statics: which tension with nobody on the line gives
+ * the reading?
  */
 export function readingAgainstRig(rig: Rig, reading: LineReading): ReadingComparison {
   const { value, within } = readValue(reading);
@@ -54,7 +54,7 @@ function readValue(reading: LineReading): { readonly value: number; readonly wit
   }
 }
 
-/** The tension with nobody on the line at which `read` would have been read [N]; at a limit when nothing in between does. */
+/** The tension with nobody on the line that gives the reading `read` [N]; a limit of the range if no tension in it does. */
 function impliedTension(rig: Rig, reading: LineReading, read: number): number {
   const { walker, at = 0.5 } = reading;
   if (walker === undefined) return Math.min(MOST_TENSION, Math.max(LEAST_TENSION, read));
@@ -75,7 +75,7 @@ function impliedTension(rig: Rig, reading: LineReading, read: number): number {
 function comparisonNote(found: Omit<ReadingComparison, "message">): NoteFact {
   const { reading, pretension, low, high, stated, agrees, difference } = found;
   const { on } = reading;
-  const told = {
+  const values = {
     what: readNote(reading),
     comes: { force: pretension },
     low: { force: low },
@@ -83,13 +83,13 @@ function comparisonNote(found: Omit<ReadingComparison, "message">): NoteFact {
     stated: { force: stated },
   };
   if (agrees)
-    return on === undefined ? noteFact("reading.agrees", told) : noteFact("reading.agreesOn", { ...told, on });
+    return on === undefined ? noteFact("reading.agrees", values) : noteFact("reading.agreesOn", { ...values, on });
   const kind = difference > 0 ? "more" : "less";
-  const differs = { ...told, difference: { share: Math.abs(difference) } };
+  const differs = { ...values, difference: { share: Math.abs(difference) } };
   return on === undefined ? noteFact(`reading.${kind}`, differs) : noteFact(`reading.${kind}On`, { ...differs, on });
 }
 
-/** What was read, and under whom. */
+/** The value that was read, and the walker under whom. */
 function readNote(reading: LineReading): NoteFact {
   const mass = reading.walker === undefined ? undefined : { mass: reading.walker };
   switch (reading.kind) {
