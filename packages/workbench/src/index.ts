@@ -70,7 +70,7 @@ export {
   startHistory,
   undo,
 } from "./history/history.ts";
-export { viewOfStep, type WearPage } from "./history/inSight.ts";
+export { viewOfOpened, viewOfStep, type WearPage } from "./history/inSight.ts";
 export { type PageKey, pageKey } from "./history/pageKeys.ts";
 export { type Candidate, candidatesOf, documentAt } from "./howFar/candidate.ts";
 export { limitKind, whatsOf, whatText, withNumber } from "./howFar/choices.ts";
