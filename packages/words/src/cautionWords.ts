@@ -63,23 +63,42 @@ export function unconfirmedTexts(say: Say, rig: Rig, paths = rig.unconfirmed ?? 
   return paths.length === 0 ? [] : [say("caution.unconfirmed", { list: valueNames(say, rig, paths) })];
 }
 
-/** What raises a strength comes first, each in a sentence of its own; doubts together in one. */
+/** What raises a strength comes first, each reason in a caution of its own; doubts together in one. */
 export function judgedTexts(say: Say, rig: Rig, judged: readonly JudgedFactor[]): readonly string[] {
   const name = (one: JudgedFactor) => partName(say, rig, one.part);
-  const raised = judged.filter(({ value }) => value > 1);
   const doubts = judged.filter(({ value }) => value <= 1);
   const list = doubts.map((one) => `${name(one)} × ${factor(one.value)} (${tellBasis(one.reason)})`);
   return [
-    ...raised.map((one) =>
-      say("caution.raised", {
-        part: name(one),
-        times: factor(one.value),
-        reason: one.own ? tellBasis(one.reason) : `${broughtIn(one.factor)}: ${tellBasis(one.reason)}`,
-        without: one.margin === undefined ? "" : say("caution.without", { margin: margin(one.margin / one.value) }),
-      }),
-    ),
+    ...raisedTexts(say, rig, judged),
     ...(list.length > 0 ? [say("caution.judged", { list: listed(list, "semicolon") })] : []),
   ];
+}
+
+/** A webbing and its ends are raised by the same tests: such parts are told together. */
+function raisedTexts(say: Say, rig: Rig, judged: readonly JudgedFactor[]): readonly string[] {
+  const alike = new Map<string, JudgedFactor[]>();
+  for (const one of judged.filter(({ value }) => value > 1)) {
+    const reason = one.own ? tellBasis(one.reason) : `${broughtIn(one.factor)}: ${tellBasis(one.reason)}`;
+    const key = say("caution.raised", { part: "", times: factor(one.value), reason, without: "" });
+    alike.set(key, [...(alike.get(key) ?? []), one]);
+  }
+  return [...alike.values()].map(([first, ...others]) => {
+    const { part, value, own, reason, factor: by, margin: kept } = first!;
+    const text = say("caution.raised", {
+      part: partName(say, rig, part),
+      times: factor(value),
+      reason: own ? tellBasis(reason) : `${broughtIn(by)}: ${tellBasis(reason)}`,
+      without: kept === undefined ? "" : say("caution.without", { margin: margin(kept / value) }),
+    });
+    if (others.length === 0) return text;
+    const list = others.map((one) => {
+      const name = partName(say, rig, one.part);
+      return one.margin === undefined
+        ? name
+        : say("caution.withoutIt", { part: name, margin: margin(one.margin / one.value) });
+    });
+    return text + say("caution.raisedToo", { list: listed(list, "semicolon") });
+  });
 }
 
 /** An angle between legs from which each carries more than 0.7 of the pull [rad]. */

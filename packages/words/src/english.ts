@@ -240,6 +240,8 @@ export const ENGLISH = {
   "caution.judged": "Own judgement counts in: {list}.",
   "caution.raised": "RAISED: {part} counts as {times} times as strong as it otherwise would ({reason}).{without}",
   "caution.without": " Without it the margin of this part would be {margin}.",
+  "caution.raisedToo": " The same raises: {list}.",
+  "caution.withoutIt": "{part} ({margin} without it)",
   "caution.wideLegs":
     "The legs of anchor {anchor} meet at {angle}: each of two carries {share} times the whole load. Keep them below 90° (common practice); a lifting association's table, seen second hand, counts two legs at 1.4 times one leg up to 90°, as one leg beyond.",
   "caution.widestLegs":

@@ -15,6 +15,7 @@ import {
   wearState,
 } from "@secondline/strength";
 import { quantity, englishWords as words } from "@secondline/words";
+import { dated } from "@secondline/words/dates";
 import { tellFault } from "@secondline/words/faults";
 import { untilWords } from "@secondline/words/until";
 import { describe, expect, test } from "vitest";
@@ -41,7 +42,6 @@ import {
 import {
   calendarSpan,
   calendarTicks,
-  dated,
   flagWords,
   following,
   lanesOf,

@@ -1,6 +1,7 @@
 import { LOOKS, type TraceLook } from "@secondline/figures/time";
 import type { PlaybackClock } from "@secondline/workbench";
 import { type LessonRun, say } from "@secondline/workbench/lessons";
+import { lettering } from "../design/lettering.ts";
 import { LayoutPlot } from "../layouts/LayoutTraces.tsx";
 import { useFrameSize } from "../time/useFrameSize.ts";
 import styles from "./classroom.module.css";
@@ -26,6 +27,7 @@ export function ClassTraces({ clock, before, after }: Props) {
   const same = after?.many !== undefined || after?.swept !== undefined;
   return (
     <section className={styles.traces} aria-label={say("class.traces")}>
+      <h3 className={styles.force}>{say("class.traces")}</h3>
       <div ref={ref} className={styles.figure}>
         {size.width > 0 && before && (
           <LayoutPlot
@@ -38,6 +40,7 @@ export function ClassTraces({ clock, before, after }: Props) {
             compact={false}
             looks={NAMES}
             gutter={CLASS_GUTTER}
+            lettering={lettering()}
           />
         )}
       </div>

@@ -3,6 +3,7 @@ import type { PlaybackClock } from "@secondline/workbench";
 import { say } from "@secondline/workbench/lessons";
 import { useRef } from "react";
 import { useClock } from "../clock/useClock.ts";
+import { lettering } from "../design/lettering.ts";
 import { useFrameSize } from "../time/useFrameSize.ts";
 import { CLASS_GUTTER } from "./ClassTraces.tsx";
 import styles from "./classroom.module.css";
@@ -20,7 +21,13 @@ export function ScenePointer({ clock }: { clock: PlaybackClock }) {
   const duration = useClock(clock, (state) => state.duration);
   const time = useClock(clock, (state) => state.time, FOLLOW_INTERVAL_MS);
   const range = fitRange(duration);
-  const frame = plotFrame(Math.max(size.width, 1), Math.max(size.height, 1), false, CLASS_GUTTER);
+  const frame = plotFrame({
+    width: Math.max(size.width, 1),
+    height: Math.max(size.height, 1),
+    compact: false,
+    gutter: CLASS_GUTTER,
+    lettering: lettering(),
+  });
   function point(event: React.PointerEvent<HTMLDivElement>): void {
     const left = event.currentTarget.getBoundingClientRect().left + frame.left;
     clock.pause();
