@@ -77,27 +77,25 @@ export function judgedTexts(say: Say, rig: Rig, judged: readonly JudgedFactor[])
 /** A webbing and its ends are raised by the same tests: such parts are told together. */
 function raisedTexts(say: Say, rig: Rig, judged: readonly JudgedFactor[]): readonly string[] {
   const alike = new Map<string, JudgedFactor[]>();
-  for (const one of judged.filter(({ value }) => value > 1)) {
-    const reason = one.own ? tellBasis(one.reason) : `${broughtIn(one.factor)}: ${tellBasis(one.reason)}`;
-    const key = say("caution.raised", { part: "", times: factor(one.value), reason, without: "" });
-    alike.set(key, [...(alike.get(key) ?? []), one]);
+  for (const one of judged) {
+    if (one.value <= 1) continue;
+    const why = `${factor(one.value)} ${one.own} ${one.factor} ${tellBasis(one.reason)}`;
+    alike.set(why, [...(alike.get(why) ?? []), one]);
   }
-  return [...alike.values()].map(([first, ...others]) => {
-    const { part, value, own, reason, factor: by, margin: kept } = first!;
-    const text = say("caution.raised", {
-      part: partName(say, rig, part),
+  return [...alike.values()].map((parts) => {
+    const { own, value, factor: by, reason } = parts[0]!;
+    const margins = parts.map((one) => (one.margin === undefined ? "–" : margin(one.margin / one.value)));
+    const count = parts.length;
+    return say("caution.raised", {
+      parts: listed(
+        parts.map((one) => partName(say, rig, one.part)),
+        "semicolon",
+      ),
+      count,
       times: factor(value),
-      reason: own ? tellBasis(reason) : `${broughtIn(by)}: ${tellBasis(reason)}`,
-      without: kept === undefined ? "" : say("caution.without", { margin: margin(kept / value) }),
+      reason: `${own ? "" : `${broughtIn(by)}: `}${tellBasis(reason)}`,
+      without: margins.every((one) => one === "–") ? "" : say("caution.without", { count, margins: listed(margins) }),
     });
-    if (others.length === 0) return text;
-    const list = others.map((one) => {
-      const name = partName(say, rig, one.part);
-      return one.margin === undefined
-        ? name
-        : say("caution.withoutIt", { part: name, margin: margin(one.margin / one.value) });
-    });
-    return text + say("caution.raisedToo", { list: listed(list, "semicolon") });
   });
 }
 

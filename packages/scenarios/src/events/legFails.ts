@@ -36,17 +36,15 @@ export const legFails: EventKind<LegFails> = {
     return { kind: "legFails", anchor, leg: Number(found[2]) - 1, walker, at, ...(late === 0 ? {} : { late }) };
   },
   title({ anchor, leg, walker, at, late }, rig) {
+    const point = anchorPoints(rig, anchor)[leg];
     const values = {
       leg: { count: leg + 1 },
       anchor: { name: anchor },
+      point: { name: point ? ` (${point.name})` : "" },
       pose: { phrase: posePhrase(walker, late) },
       where: { place: at, span: rig.span },
     };
-    const point = anchorPoints(rig, anchor)[leg]?.name;
-    if (point === undefined)
-      return phrase("event.legFails", "Leg {leg} of anchor {anchor} fails, walker {pose} {where}", values);
-    const english = "Leg {leg} of anchor {anchor} ({point}) fails, walker {pose} {where}";
-    return phrase("event.namedLegFails", english, { ...values, point: { name: point } });
+    return phrase("event.legFails", "Leg {leg} of anchor {anchor}{point} fails, walker {pose} {where}", values);
   },
   missing({ anchor, leg }, rig) {
     const points = pointsOf(rig, anchor);
