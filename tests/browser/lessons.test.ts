@@ -109,6 +109,13 @@ it("keeps prediction and result over a reload", async () => {
   const saving = page.waitForEvent("download");
   await page.getByRole("button", { name: "Answers to read aloud" }).click();
   expect(await readText(await saving)).toContain("You said 20 km/h.");
+  // As a handout: filled bars are printed, and no rig's name stands over the lessons.
+  await page.emulateMedia({ media: "print" });
+  const bar = closing.locator("dl span").first();
+  expect(await bar.evaluate((one) => getComputedStyle(one).printColorAdjust)).toBe("exact");
+  expect(await page.getByRole("heading", { level: 1 }).count()).toBe(0);
+  expect(await closing.textContent()).toContain("Because: ");
+  await page.emulateMedia({ media: null });
   await page.getByRole("button", { name: "All lessons" }).click();
   await begin(page, "The second line");
   // One line stands in picture and traces: pointing in the picture moves the time of both.
