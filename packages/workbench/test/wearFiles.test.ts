@@ -1,7 +1,8 @@
 /** Records and logs from files, what takes the place of what, and what is told of tests and dates. */
+import { GENERIC_STOCKS } from "@secondline/rig";
 import { analyseBreakLog, type BreakTest, readBreakLog } from "@secondline/strength";
 import { describe, expect, it } from "vitest";
-import { readLogTable, suggestMatch, type WearWork } from "../src/index.ts";
+import { groupTitle, readLogTable, suggestMatch, type WearWork } from "../src/index.ts";
 import {
   createWearFiles,
   earlierReplacements,
@@ -142,6 +143,18 @@ describe("columns that are matched", () => {
     const [row] = previewRows(tests!);
     expect(row).toHaveLength(PREVIEW_HEADS.length);
     expect(row!.at(-1)).toMatch(/^30\.0.*kN$/);
+  });
+
+  it("offer the webbings of the open rig besides the built-in ones, and a test tells either by its name", () => {
+    const dry = { ...match, columns: { ...match.columns, wet: { same: "dry" } } };
+    const own = [{ ...GENERIC_STOCKS.get("polyester-webbing-25")!, id: "own-red", name: "Red tape" }];
+    const [choice] = materialWords(table(), dry, own);
+    expect(choice!.options[1]).toEqual({ value: "own-red", label: "Red tape" });
+    const known = { ...dry, words: { outcome: [{ text: "Break", means: "broke" }] } };
+    const [test] = matchState(table(), known).tests!;
+    expect(groupTitle(test!)).toContain(", Polyester webbing 25 mm, ");
+    expect(groupTitle({ ...test!, material: "own-red" }, own)).toContain(", Red tape, ");
+    expect(groupTitle({ ...test!, material: "a drawer's" }, own)).toContain(", a drawer's, ");
   });
 });
 

@@ -1,5 +1,5 @@
 /** What is asked and told while the columns of a file are matched with those of a break log. */
-import { GENERIC_STOCKS, unitsOf } from "@secondline/rig";
+import { GENERIC_STOCKS, type LineStock, unitsOf } from "@secondline/rig";
 import { type BreakTest, type LogColumn, type LogFact, REQUIRED_COLUMNS } from "@secondline/strength";
 import { listed, quantity } from "@secondline/words";
 import { columnLabel, sayColumns as say } from "@secondline/words/columns";
@@ -15,7 +15,7 @@ import {
   wordsIn,
 } from "./match.ts";
 import { readMatched } from "./readMatched.ts";
-import { loadOf } from "./testGroups.ts";
+import { loadOf, materialName } from "./testGroups.ts";
 
 interface Option {
   readonly value: string;
@@ -84,18 +84,24 @@ export const strangeWords = (table: LogTable, match: ColumnMatch): readonly Word
       })),
   );
 
-/** Materials of the file, which may have another name in a rig. */
-export const materialWords = (table: LogTable, match: ColumnMatch): readonly WordChoice[] =>
-  wordsIn(table, match, "material").map(({ text, means }) => ({
+/** Materials of the file, which may have another name in a rig. `own`: webbings and ropes of the open rig, which stand first. */
+export function materialWords(
+  table: LogTable,
+  match: ColumnMatch,
+  own: readonly LineStock[] = [],
+): readonly WordChoice[] {
+  const known = new Map([...own.map((stock) => [stock.id, stock] as const), ...GENERIC_STOCKS]);
+  return wordsIn(table, match, "material").map(({ text, means }) => ({
     column: "material",
     text,
     label: text,
-    value: means !== undefined && GENERIC_STOCKS.has(means) ? means : "",
+    value: means !== undefined && known.has(means) ? means : "",
     options: [
       { value: "", label: say("material.asIs", { text }) },
-      ...[...GENERIC_STOCKS].map(([id, { name }]) => ({ value: id, label: name })),
+      ...[...known].map(([id, { name }]) => ({ value: id, label: name })),
     ],
   }));
+}
 
 export interface MatchState {
   readonly tests: readonly BreakTest[] | undefined;
@@ -129,13 +135,13 @@ export const PREVIEW_HEADS: readonly string[] = [
 ];
 
 /** The first tests as they are read. */
-export const previewRows = (tests: readonly BreakTest[]): readonly (readonly string[])[] =>
+export const previewRows = (tests: readonly BreakTest[], own?: readonly LineStock[]): readonly (readonly string[])[] =>
   tests
     .slice(0, PREVIEWED_TESTS)
     .map((test) => [
       test.date ?? "",
       test.part,
-      GENERIC_STOCKS.get(test.material)?.name ?? test.material,
+      materialName(test.material, own),
       test.state,
       sayBreakLog(test.wet ? "matchColumns.wet" : "matchColumns.dry"),
       test.outcome,
