@@ -1,3 +1,4 @@
+export { DATE_ORDERS } from "./breakLog/dateOrder.ts";
 export { rememberedMatch, rememberMatch } from "./breakLog/keptMatches.ts";
 export {
   type LogRow,
@@ -11,8 +12,6 @@ export {
   type ColumnSource,
   chosenWord,
   columnMatchSchema,
-  DATE_ORDERS,
-  type DateOrder,
   isMatched,
   KNOWN_WORDS,
   missingColumns,

@@ -109,7 +109,7 @@ function Source({ column, table, match, setMatch }: Part & { column: LogColumn; 
   const onSame = (same: string) => setMatch({ ...match, columns: { ...match.columns, [column]: { same } } });
   return (
     <div className={styles.source} data-missing={isMissing || undefined}>
-      <Choice {...choice} onChange={(next) => setMatch(withSource(match, column, next))} />
+      <Choice {...choice} onChange={(next) => setMatch(withSource(table, match, column, next))} />
       {from && "same" in from && <Same {...{ column }} value={from.same} onChange={onSame} />}
       {column === "unit" && !from && <p className={styles.note}>{say("unit.ask")}</p>}
     </div>

@@ -6,10 +6,13 @@ import { columnLabel, sayColumns as say } from "@secondline/words/columns";
 import { sayBreakLog } from "@secondline/words/page/breakLog";
 import type { LogTable } from "./logTable.ts";
 import {
+  asTheTableSays,
   type ColumnMatch,
+  type ColumnSource,
   chosenWord,
   KNOWN_WORDS,
   missingColumns,
+  statedUnit,
   WORD_COLUMNS,
   type WordColumn,
   wordsIn,
@@ -51,11 +54,21 @@ export function sourceChoice(table: LogTable, { columns }: ColumnMatch, column: 
 }
 
 /** The match after a choice of the column's source. */
-export function withSource(match: ColumnMatch, column: LogColumn, value: string): ColumnMatch {
-  const { [column]: _, ...others } = match.columns;
+export function withSource(table: LogTable, match: ColumnMatch, column: LogColumn, value: string): ColumnMatch {
+  const before = match.columns[column];
+  const others = { ...match.columns };
+  delete others[column];
+  // A unit that the name of the loads' column stated goes with that column.
+  if (column === "result" && before && isStatedBy(before, others.unit)) delete others.unit;
   if (value === NO_COLUMN) return { ...match, columns: others };
-  return { ...match, columns: { ...others, [column]: value === SAME_FOR_ALL ? { same: "" } : { column: value } } };
+  const columns = { ...others, [column]: value === SAME_FOR_ALL ? { same: "" } : { column: value } };
+  return column === "result" || column === "date"
+    ? asTheTableSays(table, { ...match, columns })
+    : { ...match, columns };
 }
+
+const isStatedBy = (loads: ColumnSource, unit: ColumnSource | undefined): boolean =>
+  "column" in loads && unit !== undefined && "same" in unit && unit.same === statedUnit(loads.column);
 
 /** What can stand for every row of a column; undefined where it is typed. */
 export function sameOptions(column: LogColumn): readonly Option[] | undefined {
