@@ -36,7 +36,8 @@ const MOST_FAULTS = 10;
 /** Reads a table with at least two columns; the others are read too where they are numbers. */
 export function readTable(text: string): TableReading {
   if (text.length > MOST_TEXT) return { ok: false, faults: [{ kind: "tooLong", most: MOST_TEXT, of: "characters" }] };
-  const parsed = Papa.parse<string[]>(text.replace(/^\uFEFF/, ""), { skipEmptyLines: false });
+  const written = text.replace(/^\uFEFF/, "");
+  const parsed = Papa.parse<string[]>(written, { skipEmptyLines: false, delimiter: delimiterOf(written) });
   const lines = parsed.data
     .map((cells, i) => ({ line: i + 1, cells: cells.map((cell) => cell.trim()) }))
     .filter(({ cells }) => cells.some((cell) => cell !== ""));
@@ -57,6 +58,12 @@ export function readTable(text: string): TableReading {
     rows: body.map(({ cells }) => cells.map((cell) => numberOf(cell, comma) ?? Number.NaN)),
     lines: body.map(({ line }) => line),
   };
+}
+
+/** A tab or a semicolon parts the cells wherever there is one, for a comma may be that of a decimal. Empty: to be found out. */
+function delimiterOf(text: string): string {
+  const unquoted = text.replace(/"[^"]*"/g, "");
+  return ["\t", ";"].find((one) => unquoted.includes(one)) ?? "";
 }
 
 function rowFaults(row: number, cells: readonly string[], comma: boolean): TableFault[] {
