@@ -103,15 +103,15 @@ export function materialWords(
   match: ColumnMatch,
   own: readonly LineStock[] = [],
 ): readonly WordChoice[] {
-  const known = new Map([...own.map((stock) => [stock.id, stock] as const), ...GENERIC_STOCKS]);
+  const ids = [...new Set([...own.map(({ id }) => id), ...GENERIC_STOCKS.keys()])];
   return wordsIn(table, match, "material").map(({ text, means }) => ({
     column: "material",
     text,
     label: text,
-    value: means !== undefined && known.has(means) ? means : "",
+    value: means !== undefined && ids.includes(means) ? means : "",
     options: [
       { value: "", label: say("material.asIs", { text }) },
-      ...[...known].map(([id, { name }]) => ({ value: id, label: name })),
+      ...ids.map((id) => ({ value: id, label: materialName(id, own) })),
     ],
   }));
 }
