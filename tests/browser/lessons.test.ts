@@ -125,6 +125,17 @@ it("keeps prediction and result over a reload", async () => {
   await expect.poll(async () => Number(await time.inputValue())).toBeLessThan(1.5);
   await page.mouse.click(picture.x + 0.6 * picture.width, picture.y + 0.5 * picture.height);
   await expect.poll(async () => Number(await time.inputValue())).toBeGreaterThan(2);
+  // Also beside a run that is shorter than the one before, whose traces are longer than the picture's time.
+  await page.locator("form").getByRole("slider").focus();
+  await page.keyboard.press("ArrowRight");
+  await page.getByRole("radio").first().click();
+  await page.getByRole("button", { name: "Run it" }).click();
+  await page.getByRole("heading", { name: "The run", exact: true }).waitFor();
+  await page.mouse.click(picture.x + 0.3 * picture.width, picture.y + 0.5 * picture.height);
+  await still(page);
+  const lineAt = (selector: string) =>
+    page.locator(selector).evaluate((one) => Math.round(one.getBoundingClientRect().left));
+  expect(Math.abs((await lineAt("[data-pointer] > div")) - (await lineAt("[data-cursor]")))).toBeLessThanOrEqual(1);
   await page.getByRole("button", { name: "Leave the class" }).click();
   expect(await typeSize()).toBeCloseTo(16, 1);
   expect(problems).toEqual([]);

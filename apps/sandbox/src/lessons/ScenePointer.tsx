@@ -13,14 +13,15 @@ const FOLLOW_INTERVAL_MS = 30;
 
 /**
  * Lies over the picture in a class: the time of the run goes from left to right as it does in the traces below, and one line stands at the
- * moment in both. Dragging it moves the fall, and the line in the traces; the traces move it here.
+ * moment in both. Dragging it moves the fall, and the line in the traces; the traces move it here. `tracedTime`: how
+ * long the traces are, which may be longer than the run in the picture [s].
  */
-export function ScenePointer({ clock }: { clock: PlaybackClock }) {
+export function ScenePointer({ clock, tracedTime }: { clock: PlaybackClock; tracedTime: number }) {
   const { ref, size } = useFrameSize<HTMLDivElement>();
   const pressed = useRef(false);
   const duration = useClock(clock, (state) => state.duration);
   const time = useClock(clock, (state) => state.time, FOLLOW_INTERVAL_MS);
-  const range = fitRange(duration);
+  const range = fitRange(tracedTime);
   const frame = plotFrame({
     width: Math.max(size.width, 1),
     height: Math.max(size.height, 1),
