@@ -112,6 +112,10 @@ describe("a newcomer", () => {
       isMobile: true,
       colorScheme: "dark",
     });
+    // Before anything is touched, the page says for whom it is and where to begin.
+    await computed(page);
+    await still(page);
+    expect(await inSight(page.getByRole("button", { name: "Begin with your own rig" }))).toBe(true);
     await newRig(page);
     await page.locator("[aria-label^='The rig from the side']").waitFor();
     await still(page);
