@@ -109,6 +109,13 @@ it("keeps prediction and result over a reload", async () => {
   const saving = page.waitForEvent("download");
   await page.getByRole("button", { name: "Answers to read aloud" }).click();
   expect(await readText(await saving)).toContain("You said 20 km/h.");
+  // As a handout: filled bars are printed, and no rig's name stands over the lessons.
+  await page.emulateMedia({ media: "print" });
+  const bar = closing.locator("dl span").first();
+  expect(await bar.evaluate((one) => getComputedStyle(one).printColorAdjust)).toBe("exact");
+  expect(await page.getByRole("heading", { level: 1 }).count()).toBe(0);
+  expect(await closing.textContent()).toContain("Because: ");
+  await page.emulateMedia({ media: null });
   await page.getByRole("button", { name: "All lessons" }).click();
   await begin(page, "The second line");
   // One line stands in picture and traces: pointing in the picture moves the time of both.
@@ -118,6 +125,17 @@ it("keeps prediction and result over a reload", async () => {
   await expect.poll(async () => Number(await time.inputValue())).toBeLessThan(1.5);
   await page.mouse.click(picture.x + 0.6 * picture.width, picture.y + 0.5 * picture.height);
   await expect.poll(async () => Number(await time.inputValue())).toBeGreaterThan(2);
+  // Also beside a run that is shorter than the one before, whose traces are longer than the picture's time.
+  await page.locator("form").getByRole("slider").focus();
+  await page.keyboard.press("ArrowRight");
+  await page.getByRole("radio").first().click();
+  await page.getByRole("button", { name: "Run it" }).click();
+  await page.getByRole("heading", { name: "The run", exact: true }).waitFor();
+  await page.mouse.click(picture.x + 0.3 * picture.width, picture.y + 0.5 * picture.height);
+  await still(page);
+  const lineAt = (selector: string) =>
+    page.locator(selector).evaluate((one) => Math.round(one.getBoundingClientRect().left));
+  expect(Math.abs((await lineAt("[data-pointer] > div")) - (await lineAt("[data-cursor]")))).toBeLessThanOrEqual(1);
   await page.getByRole("button", { name: "Leave the class" }).click();
   expect(await typeSize()).toBeCloseTo(16, 1);
   expect(problems).toEqual([]);

@@ -1,5 +1,5 @@
 /** The way in: a newcomer's own rig, from the first visit to its verdict; and a browser whose language is none. */
-import type { Page } from "playwright-core";
+import type { Locator, Page } from "playwright-core";
 import { beforeAll, describe, expect, it } from "vitest";
 import { type App, computed, expectAccessible, kept, PHONE, rigSheetOpen, sharedApp, still } from "./app.ts";
 
@@ -14,6 +14,12 @@ async function newRig(page: Page): Promise<void> {
   await page.getByRole("heading", { name: "New rig" }).waitFor();
 }
 const state = (page: Page) => page.getByRole("complementary", { name: "The rig so far" }).getByRole("status");
+/** Neither scrolled away nor under something else. */
+const inSight = (one: Locator) =>
+  one.evaluate((element) => {
+    const { left, bottom } = element.getBoundingClientRect();
+    return element.contains(document.elementFromPoint(left + 4, bottom - 4));
+  });
 const field = (page: Page, name: string) => page.getByRole("textbox", { name, exact: true });
 
 describe("a newcomer", () => {
@@ -106,6 +112,10 @@ describe("a newcomer", () => {
       isMobile: true,
       colorScheme: "dark",
     });
+    // Before anything is touched, the page says for whom it is and where to begin.
+    await computed(page);
+    await still(page);
+    expect(await inSight(page.getByRole("button", { name: "Begin with your own rig" }))).toBe(true);
     await newRig(page);
     await page.locator("[aria-label^='The rig from the side']").waitFor();
     await still(page);
@@ -163,6 +173,11 @@ it("takes a webbing of one's own and a ground in feet, and keeps both with the r
   await put("Stretch at load 2", "2 %");
   await form.getByRole("button", { name: "Keep it" }).click();
   await form.getByText("with more load a webbing is longer, never shorter").waitFor();
+  // The field with the fault has the focus, and what is told of a file is in sight.
+  const faulty = form.getByRole("textbox", { name: "Stretch at load 2", exact: true });
+  await expect.poll(() => faulty.evaluate((one) => one === document.activeElement)).toBe(true);
+  await choose(page, "Take it from a file (CSV)…", "pull.csv", "Force (kN);Stretch (%)\n0;0\n1;much");
+  await expect.poll(() => inSight(form.getByText(/pull\.csv: nothing is changed/))).toBe(true);
   await still(page);
   await expectAccessible(page);
   await put("Stretch at load 1", "1.5 %");

@@ -231,7 +231,7 @@ describe("the break log", () => {
   test("shows doubts and characteristic values of every group, and a test typed in counts", async () => {
     const { page, problems } = await record();
     await openLog(page);
-    const group = page.getByRole("region", { name: "webbing, polyester-webbing-25, clamp mark, dry" });
+    const group = page.getByRole("region", { name: "webbing, Polyester webbing 25 mm, clamp mark, dry" });
     await group
       .getByText(/^\d+\.\d\d kN$/)
       .first()
@@ -284,7 +284,7 @@ describe("the break log", () => {
   test("a test is changed in its row by the keys, into another group, and undo brings it back", async () => {
     const { page, problems } = await record();
     await openLog(page);
-    const group = page.getByRole("region", { name: "webbing, polyester-webbing-25, clamp mark, dry" });
+    const group = page.getByRole("region", { name: "webbing, Polyester webbing 25 mm, clamp mark, dry" });
     await group.getByRole("button", { name: "The 2 tests" }).press("Enter");
     const row = group.getByRole("button", { name: /^20 Jun 2026: broke at / }).first();
     const words = (await row.textContent())!;
@@ -305,7 +305,7 @@ describe("the break log", () => {
     await form.getByRole("textbox", { name: "Load", exact: true }).fill("14.4");
     await form.getByRole("textbox", { name: "State", exact: true }).fill("fall zone");
     await page.keyboard.press("Enter");
-    const other = page.getByRole("region", { name: "webbing, polyester-webbing-25, fall zone, dry" });
+    const other = page.getByRole("region", { name: "webbing, Polyester webbing 25 mm, fall zone, dry" });
     const moved = other.getByRole("button", { name: /broke at 14.4 kN/ }).first();
     await moved.waitFor();
     await page.waitForFunction(() => document.activeElement?.textContent?.includes("broke at 14.4 kN"));

@@ -40,7 +40,7 @@ it("tells the values at the cursor, and names end where their traces do", () => 
   const probes = layoutProbes(runs, "leash", looks, palette);
   const { time } = { time: first.peaks.leash.cfc60Time };
   expect(layoutsAt(probes, "leash", time)).toMatch(/^[\d.]+ s\. leash: A [\d.]+ kN and C [\d.]+ kN$/);
-  const frame = layoutFrame(800, 260, false, { wide: 132, compact: 74 });
+  const frame = layoutFrame({ width: 800, height: 260, compact: false, gutter: { wide: 132, compact: 74 } });
   const peak = probes[0]!.valueAt(time)!;
   // At the top of the axis, and in its middle.
   expect(layoutLabels(probes, time, peak, frame)[0]!.y).toBeCloseTo(0, 9);
@@ -48,7 +48,7 @@ it("tells the values at the cursor, and names end where their traces do", () => 
 });
 
 it("leaves no lane for the words of events, and stays inside of its figure", () => {
-  const frame = layoutFrame(800, 260, false, { wide: 132, compact: 74 });
+  const frame = layoutFrame({ width: 800, height: 260, compact: false, gutter: { wide: 132, compact: 74 } });
   expect(frame.top).toBe(frame.headroom);
   expect(frame.top + frame.height + frame.axisHeight).toBe(260);
   expect(frame.left + frame.width + frame.gutter).toBe(800);

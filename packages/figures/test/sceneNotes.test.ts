@@ -143,7 +143,16 @@ it("both lines are named close to the fall too, and no name lies over ring, anch
     for (let t = 0; t <= recording.duration; t += 0.2) {
       sampleFrame(live, t);
       notes.update(live, { showForces: true, wide: scope === "rig" });
-      layout.lay(notes, { ink, palette: PALETTES.light, project, largest: notes.largest, width, height, covered: [] });
+      layout.lay(notes, {
+        ink,
+        palette: PALETTES.light,
+        project,
+        largest: notes.largest,
+        width,
+        height,
+        lettering: 1,
+        covered: [],
+      });
       const shown = layout.labels.flatMap((one, i) => (one.shown === -1 ? [] : [{ one, text: notes.list[i]!.text }]));
       const texts = shown.map(({ text }) => text);
       if (scope === "event") expect(texts).toEqual(expect.arrayContaining(["Main line", "Backup"]));

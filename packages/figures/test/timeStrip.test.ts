@@ -13,7 +13,7 @@ import { timeRecording } from "./timeRecording.ts";
 
 const recording = timeRecording();
 const whole = { from: 0, to: 4 };
-const frame = plotFrame(900, 300, false, { wide: 200, compact: 100 });
+const frame = plotFrame({ width: 900, height: 300, compact: false, gutter: { wide: 200, compact: 100 } });
 const letters = (text: string) => 7 * text.length;
 
 describe("room for names", () => {

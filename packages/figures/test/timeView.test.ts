@@ -73,12 +73,14 @@ describe("a typed range", () => {
 });
 
 describe("the plot's frame", () => {
-  const frame = plotFrame(1000, 260, false, { wide: 184, compact: 108 });
+  const frame = plotFrame({ width: 1000, height: 260, compact: false, gutter: { wide: 184, compact: 108 } });
 
   it("leaves room for axis, words and names, and no less than something to see", () => {
     expect(frame.left + frame.width + frame.gutter).toBe(1000);
     expect(frame.top + frame.height + frame.axisHeight).toBe(260);
-    expect(plotFrame(50, 20, true, { wide: 184, compact: 108 }).width).toBeGreaterThan(0);
+    expect(
+      plotFrame({ width: 50, height: 20, compact: true, gutter: { wide: 184, compact: 108 } }).width,
+    ).toBeGreaterThan(0);
   });
 
   it("turns time into place and back", () => {

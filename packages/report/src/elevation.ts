@@ -106,6 +106,11 @@ function connections(rig: Rig, { x, y }: Frame, sag: number): string {
     .join("");
 }
 
+/** Width of a letter on the site card, where the letters are largest [px]. */
+const LETTER_WIDTH = 10.5;
+/** Of words from the line that they stand beside [px]. */
+const BESIDE = 10;
+
 const text = (x: number, y: number, words: string, anchor = "middle"): string =>
   `<text x="${num(x)}" y="${num(y)}" text-anchor="${anchor}" style="paint-order:stroke;stroke:#fff;stroke-width:3px">${escapeHtml(words)}</text>`;
 
@@ -127,10 +132,14 @@ function measures({ words, rig }: Pictured, { x, y, height }: Frame): string {
   if (!lowest) return span + text((a + b) / 2, y(0) + 60, words.say("report.noGround"));
   const [gx, z] = lowest;
   const [px, top, foot] = [x(gx), y(chordHeight(rig, Math.min(rig.span, Math.max(0, gx)))), y(z)];
+  const depth = words.say("report.ground", { depth: quantity.height(-z) });
+  const wide = depth.length * LETTER_WIDTH;
+  // Words wider than a deep, narrow gap would lie across its walls: they stand on the rock beside it.
+  const isBeside = wide > b - a && b + BESIDE + wide < WIDTH;
   return (
     span +
     `<path d="M${num(px)} ${num(top + 12)}V${num(foot)}M${num(px - 3)} ${num(foot)}h6" stroke="#59636b" stroke-width="0.6" stroke-dasharray="1.5 2" fill="none"/>` +
-    text((a + b) / 2, top + 0.4 * (foot - top), words.say("report.ground", { depth: quantity.height(-z) }))
+    text(isBeside ? b + BESIDE : (a + b) / 2, top + 0.4 * (foot - top), depth, isBeside ? "start" : "middle")
   );
 }
 

@@ -6,6 +6,7 @@
 import type { Assessed, Outcome, SiteCard } from "@secondline/scenarios";
 import { english, type Language } from "@secondline/words";
 import { type CardRow, type CardText, createCardWords } from "@secondline/words/card";
+import { dated } from "@secondline/words/dates";
 import { sayLaterIn } from "@secondline/words/later";
 import { CARD_STYLE } from "./cardStyle.ts";
 import { elevation } from "./elevation.ts";
@@ -34,7 +35,7 @@ export function siteCardPage(
     tag("figure", elevation({ words: { say: sayLaterIn(language) }, rig, outcome })),
     tag("div", [section(text.lapse), section(text.cautions)], { class: "below" }),
     tag("footer", [
-      tag("p", `${text.foot.state} ${text.foot.made}`),
+      tag("p", inDays(`${text.foot.state} ${text.foot.made}`)),
       tag("p", [`${text.foot.hashName}: `, tag("code", text.foot.hash)]),
     ]),
   ];
@@ -48,10 +49,7 @@ function status({ permission, word, says, late }: CardText): Html {
   const band = (mark: CardText["permission"], head: string, sentence: string, kind: string) =>
     tag(
       "section",
-      [
-        tag("h2", `${PERMISSION_MARK[mark]} ${head}`, { class: "word" }),
-        tag("p", unbroken(sentence), { class: "says" }),
-      ],
+      [tag("h2", `${PERMISSION_MARK[mark]} ${head}`, { class: "word" }), tag("p", inDays(sentence), { class: "says" })],
       {
         class: `status ${mark} ${kind}`,
       },
@@ -62,13 +60,17 @@ function status({ permission, word, says, late }: CardText): Html {
   ]);
 }
 
-/** Keeps a day in a line of large letters from breaking at its hyphens. */
-const unbroken = (text: string): string => text.replace(/(\d{4})-(\d\d)-(\d\d)/g, "$1\u2011$2\u2011$3");
+/** Days as the language writes them; none breaks in a line of large letters. */
+const inDays = (text: string): string =>
+  text.replace(/\b\d{4}-\d\d-\d\d\b/g, (day) => dated(day).replaceAll(" ", "\u00a0"));
 
 const mustDo = ({ must }: CardText): readonly Html[] =>
-  must.items.length === 0 ? [] : [tag("section", [tag("h2", must.head), listOf(must.items)], { class: "must" })];
+  must.items.length === 0
+    ? []
+    : [tag("section", [tag("h2", must.head), listOf(must.items.map(inDays))], { class: "must" })];
 
-const section = ({ head, items }: CardText["lapse"]): Html => tag("section", [tag("h2", head), listOf(items)]);
+const section = ({ head, items }: CardText["lapse"]): Html =>
+  tag("section", [tag("h2", head), listOf(items.map(inDays))]);
 
 const COLUMN_WIDTH: Readonly<Record<CardRow["kind"], string>> = {
   walker: "third",
@@ -87,7 +89,7 @@ const rowOf = ({ kind, name, value, note }: CardRow): Html =>
     [
       tag("dt", name),
       tag("dd", [
-        tag("p", value, { class: "value" }),
+        tag("p", inDays(value), { class: "value" }),
         ...(note === undefined ? [] : [tag("p", note, { class: "note" })]),
       ]),
     ],

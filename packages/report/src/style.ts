@@ -39,8 +39,8 @@ th { text-align: left; font-weight: 600; border-bottom: 0.35mm solid var(--ink);
 td { border-bottom: 0.2mm solid var(--rule); padding: 1mm 3mm 1mm 0; vertical-align: top; }
 th.number, td.number { text-align: right; white-space: nowrap; }
 tr { break-inside: avoid; } thead { display: table-header-group; break-after: avoid; }
-caption { break-after: avoid; } tbody tr:first-child, tbody tr:nth-child(2) { break-before: avoid; } tbody tr:last-child { break-before: avoid; }
-p:has(+ table), p:has(+ ul) { break-after: avoid; }
+caption { break-inside: avoid; break-after: avoid; } tbody tr:first-child, tbody tr:nth-child(2) { break-before: avoid; } tbody tr:last-child { break-before: avoid; }
+p:has(+ table), p:has(+ ul), p:has(+ .plots) { break-inside: avoid; break-after: avoid; }
 .verdict { white-space: nowrap; font-weight: 600; }
 .verdict.holds { color: var(--holds); } .verdict.thin { color: var(--thin); } .verdict.fails { color: var(--fails); }
 figure { margin: 0 0 4mm; break-inside: avoid; } figcaption { font-size: 8.5pt; color: var(--soft); }

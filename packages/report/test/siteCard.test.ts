@@ -48,6 +48,25 @@ describe("the page of a site card", () => {
     expect(html).toContain("f".repeat(64));
   });
 
+  it("writes its days as the language does, none of them broken at a line's end, and asks the clock by the day as a file has it", () => {
+    const html = page(given);
+    expect(html).toContain(">31\u00a0Jul\u00a02026<");
+    expect(html).toContain("State of 10\u00a0Jun\u00a02026. Made on 11\u00a0Jun\u00a02026");
+    expect(html.replace(/<script>.*<\/script>/, "")).not.toMatch(/\d{4}-\d\d-\d\d/);
+  });
+
+  it("has the words for its ground beside a gap that is narrower than they are, else within it", () => {
+    const words = (own: typeof rig) => {
+      const html = siteCardPage(assessRig(own), outcome, given, { date: "2026-06-11" });
+      const [, x, anchor] = /<text x="([\d.]+)" y="[\d.]+" text-anchor="(\w+)"[^>]*>ground/.exec(html)!;
+      return { x: Number(x), anchor };
+    };
+    expect(words(rig)).toMatchObject({ anchor: "start" });
+    expect(words(rig).x).toBeGreaterThan(320);
+    const shallow = { ...rig, ground: rig.ground.map(([x, z]) => [x, z / 10] as const) };
+    expect(words(shallow)).toEqual({ x: 320, anchor: "middle" });
+  });
+
   it("of a permission carries what is shown once its last day is over; without one there is nothing to end", () => {
     expect(page(given)).toMatch(/class="status lapsed over".*Lapsed/s);
     expect(page(given)).toContain('>"2026-07-31")document.documentElement.className="isOver"');

@@ -70,6 +70,12 @@ describe("own break tests in place of built-in factors", () => {
     expect(beyond(weak).strength).toBeLessThan(beyond([]).strength);
   });
 
+  it("in a knot of a rope are told of by the knot's name", () => {
+    const rope = { ...polyesterWebbing, form: "rope" } as const;
+    const knotted = testOf({ part: "leash", sunMonths: 0, falls: 0, knot: "figureEight" });
+    expect(JSON.stringify(testUseWords([rope], [knotted]))).toContain('"cause":{"brought":"figure-eight knot"}');
+  });
+
   it("are told of: how many count for what, and why the others do not", () => {
     const log = [
       ...weak,

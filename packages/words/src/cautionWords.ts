@@ -66,23 +66,40 @@ export function unconfirmedTexts(say: Say, rig: Rig, paths = rig.unconfirmed ?? 
   return paths.length === 0 ? [] : [say("caution.unconfirmed", { list: valueNames(say, rig, paths) })];
 }
 
-/** Judgements that raise a strength come first, each in a sentence of its own; doubts share one sentence. */
+/** Judgements that raise a strength come first, each reason in a caution of its own; doubts share one sentence. */
 export function judgedTexts(say: Say, rig: Rig, judged: readonly JudgedFactor[]): readonly string[] {
   const name = (one: JudgedFactor) => partName(say, rig, one.part);
-  const raised = judged.filter(({ value }) => value > 1);
   const doubts = judged.filter(({ value }) => value <= 1);
   const list = doubts.map((one) => `${name(one)} × ${factor(one.value)} (${tellBasis(one.reason)})`);
   return [
-    ...raised.map((one) =>
-      say("caution.raised", {
-        part: name(one),
-        times: factor(one.value),
-        reason: one.own ? tellBasis(one.reason) : `${broughtIn(one.factor)}: ${tellBasis(one.reason)}`,
-        without: one.margin === undefined ? "" : say("caution.without", { margin: margin(one.margin / one.value) }),
-      }),
-    ),
+    ...raisedTexts(say, rig, judged),
     ...(list.length > 0 ? [say("caution.judged", { list: listed(list, "semicolon") })] : []),
   ];
+}
+
+/** A webbing and its ends are raised by the same tests: such parts are told together. */
+function raisedTexts(say: Say, rig: Rig, judged: readonly JudgedFactor[]): readonly string[] {
+  const alike = new Map<string, JudgedFactor[]>();
+  for (const one of judged) {
+    if (one.value <= 1) continue;
+    const why = `${factor(one.value)} ${one.own} ${one.factor} ${tellBasis(one.reason)}`;
+    alike.set(why, [...(alike.get(why) ?? []), one]);
+  }
+  return [...alike.values()].map((parts) => {
+    const { own, value, factor: by, reason } = parts[0]!;
+    const margins = parts.map((one) => (one.margin === undefined ? "–" : margin(one.margin / one.value)));
+    const count = parts.length;
+    return say("caution.raised", {
+      parts: listed(
+        parts.map((one) => partName(say, rig, one.part)),
+        "semicolon",
+      ),
+      count,
+      times: factor(value),
+      reason: `${own ? "" : `${broughtIn(by)}: `}${tellBasis(reason)}`,
+      without: margins.every((one) => one === "–") ? "" : say("caution.without", { count, margins: listed(margins) }),
+    });
+  });
 }
 
 /** Angle between legs above which each leg carries more than 0.7 of the pull [rad]. */

@@ -14,6 +14,13 @@ const DAY_AND_TIME_FORMAT = new Intl.DateTimeFormat(DATE_LOCALE, { dateStyle: "m
 /** A calendar day: "4 Jul 2026". `time`: its beginning in Greenwich [ms since 1970]. */
 export const shortDay = (time: number): string => SHORT_DAY_FORMAT.format(time);
 
+/** A sentence with the days in it as the language writes them: "by 2026-07-04" reads "by 4 Jul 2026". What is no day stays. */
+export const dated = (sentence: string): string =>
+  sentence.replace(/\b\d{4}-\d{2}-\d{2}\b/g, (iso) => {
+    const time = Date.parse(`${iso}T00:00:00Z`);
+    return !Number.isNaN(time) && new Date(time).toISOString().startsWith(iso) ? shortDay(time) : iso;
+  });
+
 /** The month of a calendar day: "Jul". [ms since 1970] */
 export const monthName = (time: number): string => MONTH_FORMAT.format(time);
 

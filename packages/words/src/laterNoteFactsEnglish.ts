@@ -60,7 +60,7 @@ export const LATER_NOTE_FACTS_ENGLISH = {
   "damage.heat": "heat",
   "damage.cut": "cut",
   "damage.stitching": "stitching",
-  "damage.clampMark": "clampMark",
+  "damage.clampMark": "clamp mark",
   "reading.agrees":
     "A reading of {what} comes to {comes} ({low} to {high}) with nobody on the line, as the rig's {stated}.",
   "reading.agreesOn":

@@ -4,7 +4,7 @@ import { broughtIn } from "./broughtEnglish.ts";
 import { formatForce, formatLength, formatMass, formatMonths, formatPercent, formatRatio } from "./formats.ts";
 import { filled } from "./language.ts";
 import { listed } from "./lists.ts";
-import { rounded } from "./quantity.ts";
+import { required, rounded } from "./quantity.ts";
 
 /** A value whose facts have sentences in a catalogue; the sentence of a fact whose code the types do not know is looked up. */
 type ToldIn<Value, Code extends string> = Value extends Fact
@@ -49,6 +49,7 @@ function amountText(amount: FactAmount): string {
   if ("mass" in amount) return formatMass(amount.mass);
   if ("share" in amount) return formatPercent(amount.share);
   if ("months" in amount) return formatMonths(amount.months);
-  if ("ratio" in amount) return formatRatio(amount.ratio, amount.side);
+  // A factor that raises a strength is told to the hundredth: beside "by 1 %" stands "1.01", not "1.1".
+  if ("ratio" in amount) return amount.side === "up" ? required(amount.ratio) : formatRatio(amount.ratio, amount.side);
   return rounded(amount.rounded, amount.decimals, "nearest");
 }

@@ -71,6 +71,14 @@ describe("strengths tell", () => {
     expect(flags.join("\n")).toContain("odd noise; no factor given");
   });
 
+  it("a factor that raises one by a hundredth as the same in per cent beside it", () => {
+    const judgements = [{ part: "harness", factor: 1.01, reason: "own pulls" }] as const;
+    const reading = assess({ rig: rigOf(json("sound-rig.json")), judgements });
+    if (!reading.ok) throw new Error("it cannot be judged");
+    const flags = partStrengths(reading.assessed.rig).flatMap((part) => part.flags.map((flag) => tellNote(flag)));
+    expect(flags).toContain("own judgement × 1.01, RAISES the strength by 1 %: own judgement, own pulls");
+  });
+
   it("what is not written down, and what counts in its place", () => {
     const flags = partStrengths(old).flatMap((part) => part.flags.map((flag) => tellNote(flag)));
     const { sun: _, ...condition } = { ...old.leash.condition, monthsOutside: undefined };

@@ -1,6 +1,7 @@
 /** Every number is rounded to the side that is safe. */
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
+import { dated } from "../src/dates.ts";
 import { quantity } from "../src/index.ts";
 import { moreText } from "../src/moreText.ts";
 
@@ -14,6 +15,12 @@ const never = (what: string, values: fc.Arbitrary<number>, holds: (value: number
   it(what, () => {
     fc.assert(fc.property(values, holds), { seed: 11, numRuns: 500 });
   });
+
+it("days inside a sentence are written as the language writes them, and what is no day stays", () => {
+  const take = "Take it down before 2026-12-18: used on as so far.";
+  expect(dated(take)).toBe("Take it down before 18 Dec 2026: used on as so far.");
+  expect(dated("Not on 2026-02-30.")).toBe("Not on 2026-02-30.");
+});
 
 describe("a number", () => {
   never("of a load is never shown smaller than it is", newton, (n) => number(quantity.load(n)) * 1000 >= n - CLOSE * n);

@@ -47,3 +47,18 @@ describe("what became of the walker", () => {
     expect(told(failed)).not.toContain("caught");
   });
 });
+
+describe("a leg that fails", () => {
+  const leg = (which: number) => ({ kind: "legFails", anchor: "B", leg: which, walker: "caught", at: 0.5 }) as const;
+
+  it("is told with the name of its rock point, as the list of parts has it", () => {
+    expect(rig.anchorB.points.map(({ name }) => name)).toEqual(["Left bolt", "Right bolt"]);
+    expect(words.eventTitle(rig, leg(1))).toBe(
+      "Leg 2 of anchor B (Right bolt) fails, walker being caught in the middle",
+    );
+  });
+
+  it("that the rig has not is told by its number alone", () => {
+    expect(words.eventTitle(rig, leg(4))).toBe("Leg 5 of anchor B fails, walker being caught in the middle");
+  });
+});

@@ -148,7 +148,7 @@ describe("what is said of a sweep before its limits", () => {
     ] as unknown as Swept["besides"]["judged"];
     const cautions = sweepWords.cautions(rig, swept({ besides: { judged } })).join("\n");
     expect(cautions).toContain("RAISED: ");
-    expect(cautions).toContain("counts as 1.50 times as strong as it else would (I trust it).");
+    expect(cautions).toContain("counts as 1.50 times as strong as it otherwise would (I trust it).");
   });
 });
 

@@ -162,6 +162,20 @@ describe("a verdict", () => {
   });
 });
 
+it("what raises a webbing and its ends by the same tests is one caution, which names each of them with its margin", () => {
+  const raised = { factor: "make", own: false, value: 1.01, reason: "six pulls" } as const;
+  const judged = [
+    { ...raised, part: "main", margin: 3.03 },
+    { ...raised, part: "endA", margin: 2.02 },
+    { ...raised, part: "endB" },
+    { ...raised, part: "leash", reason: "two pulls" },
+  ] as const;
+  expect(words.cautions(rig, [{ kind: "judged", judged }])).toEqual([
+    "RAISED: Main line; Weblock of the main line, A; Weblock of the main line, B count as 1.01 times as strong as they otherwise would (make: six pulls). Without it the margins of these parts would be 3.00, 2.00, –.",
+    "RAISED: Leash counts as 1.01 times as strong as it otherwise would (make: two pulls).",
+  ]);
+});
+
 describe("the pull on the person", () => {
   it("is told against its own limits, the same limit the same everywhere", () => {
     const person = outcome.person!;

@@ -1,3 +1,4 @@
+export { DATE_ORDERS } from "./breakLog/dateOrder.ts";
 export { rememberedMatch, rememberMatch } from "./breakLog/keptMatches.ts";
 export {
   type LogRow,
@@ -11,8 +12,6 @@ export {
   type ColumnSource,
   chosenWord,
   columnMatchSchema,
-  DATE_ORDERS,
-  type DateOrder,
   isMatched,
   KNOWN_WORDS,
   missingColumns,
@@ -70,7 +69,7 @@ export {
   startHistory,
   undo,
 } from "./history/history.ts";
-export { viewOfStep, type WearPage } from "./history/inSight.ts";
+export { viewOfOpened, viewOfStep, type WearPage } from "./history/inSight.ts";
 export { type PageKey, pageKey } from "./history/pageKeys.ts";
 export { type Candidate, candidatesOf, documentAt } from "./howFar/candidate.ts";
 export { limitKind, whatsOf, whatText, withNumber } from "./howFar/choices.ts";

@@ -1,5 +1,5 @@
 import { expect, it } from "vitest";
-import { viewOfStep, type WearPage } from "../src/index.ts";
+import { viewOfOpened, viewOfStep, type WearPage } from "../src/index.ts";
 
 const rig = { view: "rig", page: "record" } as const;
 const wear = (page: WearPage) => ({ view: "wear", page });
@@ -28,4 +28,10 @@ it("leaves the record for the rig when nothing beside the record would tell of t
   expect(viewOfStep(wear("record"), ["rig"], true)).toBeUndefined();
   expect(viewOfStep(wear("record"), ["rig"], false)).toMatchObject({ view: "rig" });
   expect(viewOfStep(wear("log"), ["rig"], true)).toMatchObject({ view: "rig" });
+});
+
+it("shows a rig that was opened, where the view in sight would tell nothing of it", () => {
+  expect((["lessons", "layouts", "newRig"] as const).map(viewOfOpened)).toEqual(["rig", "rig", "rig"]);
+  const ofTheRig = ["rig", "howFar", "wear", "card"] as const;
+  expect(ofTheRig.map(viewOfOpened)).toEqual(ofTheRig);
 });

@@ -82,6 +82,10 @@ describe("what the lessons say is what the simulation does", () => {
     // The load is that of a fall in which the knot does not part: the same as the loop's.
     expect(Math.abs(knot.load / loop.load - 1)).toBeLessThan(0.02);
     expect(after.outcome.gaveWay.map(({ part }) => part)).toContain("backup.endA");
+    // A middling knot holds more than can be counted on, and the text says at which load the one in the picture went.
+    const { breakLoad = "" } = allFacts(before, after);
+    expect(Number.parseFloat(breakLoad) * 1000).toBeGreaterThan(knot.strength5);
+    expect(Number.parseFloat(breakLoad) * 1000).toBeLessThan(knot.load);
     expect(after.outcome.caughtBy).toBe("nothing");
   });
 
@@ -296,6 +300,8 @@ describe("answers to read aloud", () => {
     expect(text).toContain("Lesson 2: Slack in the backup\nAsked: Give the backup 12 % instead");
     expect(text).toContain("You said 15 m. The run gave 15.4 m. Close: the run came within 3 % of your number.");
     expect(text).toContain("You said 20 kN. The run gave 6.20 kN. The run came to 31 % of what you said.");
+    expect(text).toContain("of your number.\nBecause: More than before, but less than in proportion");
+    expect(text.match(/Because:/g)).toHaveLength(2);
     expect(text.match(/Not tried\./g)).toHaveLength(LESSONS.length - 2);
     expect(text.match(/In short:/g)).toHaveLength(1);
     expect(text).not.toMatch(/[{}]|undefined|NaN/);

@@ -128,6 +128,12 @@ describe("a force-stretch file", () => {
     });
   });
 
+  it("with semicolons is parted by them, whichever of its numbers have decimal commas", () => {
+    const read = readPull("Force lbf;Stretch %\n0;0\n500;1,2\n1000;2,1\n2000;3,9\n");
+    expect(read.ok && loadRows(read.points).at(-1)!.stretch).toBe("3.9 %");
+    expect(read.ok && read.points.at(-1)![1]).toBeCloseTo(2000 * 4.4482216, 0);
+  });
+
   it("gives rows that make a stock", () => {
     const read = readPull(csv(straight));
     expect(faultsOf({ ...ENTRY, loads: read.ok ? loadRows(read.points) : [] })).toEqual([]);

@@ -41,7 +41,6 @@ import {
 import {
   calendarSpan,
   calendarTicks,
-  dated,
   flagWords,
   following,
   lanesOf,
@@ -236,11 +235,6 @@ describe("until when it may stay up", () => {
     expect(below.length).toBeGreaterThan(1);
     for (const { part } of below) expect(said.toLowerCase()).toContain(words.partName(rig, part).toLowerCase());
     expect(untilWords.short(outlook)).toBe("below what is required");
-  });
-  test("dates inside a sentence are written as everywhere in the view", () => {
-    expect(dated("Take it down before 2026-12-18: used on as so far.")).toBe(
-      "Take it down before 18 Dec 2026: used on as so far.",
-    );
   });
   test("what somebody must hold is named by the id of a rig, else by its name", () => {
     expect([isNamed(rig, rig.name), isNamed(rig, "another rig")]).toEqual([true, false]);

@@ -1,7 +1,8 @@
 /** Records and logs from files, what takes the place of what, and what is told of tests and dates. */
+import { GENERIC_STOCKS } from "@secondline/rig";
 import { analyseBreakLog, type BreakTest, readBreakLog } from "@secondline/strength";
 import { describe, expect, it } from "vitest";
-import { readLogTable, suggestMatch, type WearWork } from "../src/index.ts";
+import { groupTitle, readLogTable, suggestMatch, type WearWork } from "../src/index.ts";
 import {
   createWearFiles,
   earlierReplacements,
@@ -123,12 +124,30 @@ describe("columns that are matched", () => {
 
   it("can stand for every row, or come from nowhere", () => {
     const [none, same] = sourceChoice(table(), match, "wet").options;
-    const all = withSource(match, "wet", same!.value);
+    const all = withSource(table(), match, "wet", same!.value);
     expect(all.columns.wet).toEqual({ same: "" });
-    expect(withSource(all, "wet", none!.value).columns).not.toHaveProperty("wet");
-    expect(withSource(match, "wet", "Ended").columns.wet).toEqual({ column: "Ended" });
+    expect(withSource(table(), all, "wet", none!.value).columns).not.toHaveProperty("wet");
+    expect(withSource(table(), match, "wet", "Ended").columns.wet).toEqual({ column: "Ended" });
     expect(sameOptions("wet")?.map(({ value }) => value)).toEqual(["", "dry", "wet"]);
     expect(sameOptions("batch")).toBeUndefined();
+  });
+
+  it("take a unit from the name of the loads' column, and lose it with that column; dates in the only order in which they are days", () => {
+    const foreign = "Tag;Kraft;Bruchlast (daN);Zug (kN)\n31.12.2026;2300;2310;23.1\n05.06.2026;2200;2290;22.9\n";
+    const read = readLogTable(foreign);
+    if (!read.ok) throw new Error(read.fault.kind);
+    const { table: own } = read;
+    const first = suggestMatch(own);
+    expect(first.columns.unit).toBeUndefined();
+    const inDaN = withSource(own, first, "result", "Bruchlast (daN)");
+    expect(inDaN.columns.unit).toEqual({ same: "daN" });
+    expect(withSource(own, inDaN, "result", "Zug (kN)").columns.unit).toEqual({ same: "kN" });
+    expect(withSource(own, inDaN, "result", "Kraft").columns).not.toHaveProperty("unit");
+    const said = { ...inDaN, columns: { ...inDaN.columns, unit: { same: "lbf" } } };
+    expect(withSource(own, said, "result", "Zug (kN)").columns.unit).toEqual({ same: "lbf" });
+    expect(withSource(own, first, "date", "Tag").dates).toBe("dmy");
+    const either = { ...own, rows: own.rows.slice(1) };
+    expect(withSource(either, first, "date", "Tag").dates).toBe("ymd");
   });
 
   it("ask for words that nobody knows, then say how many tests they come to", () => {
@@ -142,6 +161,18 @@ describe("columns that are matched", () => {
     const [row] = previewRows(tests!);
     expect(row).toHaveLength(PREVIEW_HEADS.length);
     expect(row!.at(-1)).toMatch(/^30\.0.*kN$/);
+  });
+
+  it("offer the webbings of the open rig besides the built-in ones, and a test tells either by its name", () => {
+    const dry = { ...match, columns: { ...match.columns, wet: { same: "dry" } } };
+    const own = [{ ...GENERIC_STOCKS.get("polyester-webbing-25")!, id: "own-red", name: "Red tape" }];
+    const [choice] = materialWords(table(), dry, own);
+    expect(choice!.options[1]).toEqual({ value: "own-red", label: "Red tape" });
+    const known = { ...dry, words: { outcome: [{ text: "Break", means: "broke" }] } };
+    const [test] = matchState(table(), known).tests!;
+    expect(groupTitle(test!)).toContain(", Polyester webbing 25 mm, ");
+    expect(groupTitle({ ...test!, material: "own-red" }, own)).toContain(", Red tape, ");
+    expect(groupTitle({ ...test!, material: "a drawer's" }, own)).toContain(", a drawer's, ");
   });
 });
 

@@ -1,8 +1,8 @@
 import { type Outcome, type SiteCard, siteCard } from "@secondline/scenarios";
 import { type CardText, cardWords } from "@secondline/words/card";
+import { dated } from "@secondline/words/dates";
 import { sayCard } from "@secondline/words/page/card";
 import { todayIso } from "@secondline/workbench";
-import { dated } from "@secondline/workbench/record";
 import { useEffect } from "react";
 import { Button } from "../design/Button.tsx";
 import { Lines } from "../design/Lines.tsx";

@@ -1,5 +1,5 @@
 import { sayPage } from "@secondline/words/page/page";
-import type { PlaybackClock, ReadRig, WrittenRig } from "@secondline/workbench";
+import { type PlaybackClock, type ReadRig, viewOfOpened, type WrittenRig } from "@secondline/workbench";
 import { useMemo, useState } from "react";
 import { DEMO_TITLES } from "../demo/firstRig.ts";
 import type { MenuEntry } from "../design/ActionMenu.tsx";
@@ -32,6 +32,7 @@ export function useFileActions(works: WorkStore | undefined, clock: PlaybackCloc
       const before = present();
       void works?.keepCopy(before, rigName(before), Date.now()).catch(() => undefined);
       actions.replaceRig(document, label);
+      actions.look({ view: viewOfOpened(store.getState().session.view) });
       actions.announce(sayPage("useFileActions.opened", { rigName: rigName(document) }));
     }
     /** Parts that come when they are asked for; where one does not arrive, that is told and nothing else happens. */

@@ -81,6 +81,8 @@ interface PlotProps {
   looks?: readonly TraceLook[];
   /** Room for the names at the right ends. */
   gutter?: Gutter;
+  /** Size of the letters at the axes over their usual size; default 1 [-]. */
+  lettering?: number;
 }
 
 /** One force of several runs on one axis, with the cursor of their clock. */
@@ -94,13 +96,17 @@ export function LayoutPlot({
   compact,
   looks = LAYOUT_LOOKS,
   gutter = GUTTER,
+  lettering = 1,
 }: PlotProps) {
   const palette = usePalette();
   const duration = Math.max(...recordings.map((one) => one?.duration ?? 0), 0);
   const [wished, setRange] = useState(fitRange(duration));
   // Another run may be shorter or longer: what was zoomed into may not exist in it.
   const range = wished.to <= duration && wished.to > wished.from ? wished : fitRange(duration);
-  const frame = useMemo(() => layoutFrame(width, height, compact, gutter), [width, height, compact, gutter]);
+  const frame = useMemo(
+    () => layoutFrame({ width, height, compact, gutter, lettering }),
+    [width, height, compact, gutter, lettering],
+  );
   const drawing = useMemo(() => layoutDrawing(recordings, looks, palette), [recordings, palette, looks]);
   const pixels = frame.width * Math.min(devicePixelRatio, 2);
   const data = useMemo(() => layoutTraceData(recordings, trace, range, pixels), [recordings, trace, range, pixels]);

@@ -6,6 +6,7 @@ import {
   type LessonId,
   prose,
   say,
+  spokenReason,
   spokenTry,
   type Tried,
   triedIn,
@@ -52,6 +53,7 @@ export function ClosingPage({ kept, onOpen }: { kept: KeptTries; onOpen: (id: Le
 function Line({ tried, onOpen }: { tried: Tried; onOpen: (id: LessonId) => void }) {
   const { lesson, number, last } = tried;
   const { id, scale } = lesson;
+  const reason = spokenReason(tried);
   const summary = fixedText(`${id}.summary` as WordKey);
   return (
     <li className={styles.lesson}>
@@ -60,6 +62,7 @@ function Line({ tried, onOpen }: { tried: Tried; onOpen: (id: LessonId) => void 
       </h3>
       <p className={styles.ask}>{prose(`${id}.ask`)}</p>
       <p>{spokenTry(tried)}</p>
+      {reason !== undefined && <p>{reason}</p>}
       {last && <ResultBars scale={scale} predicted={last.predicted} result={last.result} given={undefined} />}
       {last && summary !== undefined && <p className={styles.summary}>{summary}</p>}
       <div className={styles.buttons}>

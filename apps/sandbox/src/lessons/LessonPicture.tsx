@@ -5,7 +5,7 @@ import { useReducedMotion } from "../design/useMedia.ts";
 import { PlayStrip } from "../layouts/PlayStrip.tsx";
 import { SceneView } from "../scene/index.ts";
 import { AlongRibbon } from "./AlongRibbon.tsx";
-import { ClassTraces } from "./ClassTraces.tsx";
+import { ClassTraces, tracedTime } from "./ClassTraces.tsx";
 import styles from "./LessonPage.module.css";
 import { ScenePointer } from "./ScenePointer.tsx";
 
@@ -54,7 +54,7 @@ export function LessonPicture({ clock, theme, wide, before, after, failed, shown
           showForces={false}
           reducedMotion={reducedMotion}
         />
-        {inClass && wide && <ScenePointer clock={clock} />}
+        {inClass && wide && <ScenePointer clock={clock} tracedTime={tracedTime({ before, after })} />}
         {after && (
           <fieldset className={styles.which} data-over-scene>
             <legend className="visually-hidden">{say("lesson.pictureChoice")}</legend>

@@ -3,6 +3,7 @@ import type { PlaybackClock } from "@secondline/workbench";
 import { say } from "@secondline/workbench/lessons";
 import { useRef } from "react";
 import { useClock } from "../clock/useClock.ts";
+import { lettering } from "../design/lettering.ts";
 import { useFrameSize } from "../time/useFrameSize.ts";
 import { CLASS_GUTTER } from "./ClassTraces.tsx";
 import styles from "./classroom.module.css";
@@ -12,15 +13,22 @@ const FOLLOW_INTERVAL_MS = 30;
 
 /**
  * Lies over the picture in a class: the time of the run goes from left to right as it does in the traces below, and one line stands at the
- * moment in both. Dragging it moves the fall, and the line in the traces; the traces move it here.
+ * moment in both. Dragging it moves the fall, and the line in the traces; the traces move it here. `tracedTime`: how
+ * long the traces are, which may be longer than the run in the picture [s].
  */
-export function ScenePointer({ clock }: { clock: PlaybackClock }) {
+export function ScenePointer({ clock, tracedTime }: { clock: PlaybackClock; tracedTime: number }) {
   const { ref, size } = useFrameSize<HTMLDivElement>();
   const pressed = useRef(false);
   const duration = useClock(clock, (state) => state.duration);
   const time = useClock(clock, (state) => state.time, FOLLOW_INTERVAL_MS);
-  const range = fitRange(duration);
-  const frame = plotFrame(Math.max(size.width, 1), Math.max(size.height, 1), false, CLASS_GUTTER);
+  const range = fitRange(tracedTime);
+  const frame = plotFrame({
+    width: Math.max(size.width, 1),
+    height: Math.max(size.height, 1),
+    compact: false,
+    gutter: CLASS_GUTTER,
+    lettering: lettering(),
+  });
   function point(event: React.PointerEvent<HTMLDivElement>): void {
     const left = event.currentTarget.getBoundingClientRect().left + frame.left;
     clock.pause();

@@ -147,8 +147,7 @@ function NarrowBody({ clock, theme }: { clock: PlaybackClock; theme: Theme }) {
         clock={clock}
         pages={{
           verdict: (
-            <VerdictColumn>
-              <FirstWords />
+            <VerdictColumn first={<FirstWords />}>
               <Question />
               <Answer />
             </VerdictColumn>

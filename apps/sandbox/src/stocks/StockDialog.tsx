@@ -1,3 +1,4 @@
+import { broughtIn } from "@secondline/words";
 import { newRigWords } from "@secondline/words/newRig";
 import {
   EMPTY_STOCK,
@@ -11,7 +12,7 @@ import {
   stockFrom,
   stockOptions,
 } from "@secondline/workbench";
-import { useState } from "react";
+import { useEffect, useRef, useState } from "react";
 import { Button } from "../design/Button.tsx";
 import { Choice } from "../design/Choice.tsx";
 import { DialogSheet } from "../design/Sheet.tsx";
@@ -23,7 +24,7 @@ const { say } = newRigWords;
 const TABLES = ".csv,.tsv,.txt,text/csv";
 const BASES = ["published", "tested", "common practice", "from memory", "assumed"].map((kind) => ({
   value: kind,
-  label: kind,
+  label: broughtIn(kind),
 }));
 
 interface Props {
@@ -39,6 +40,12 @@ export function StockDialog({ open, names, onClose, onKeep }: Props) {
   const [entry, setEntry] = useState(EMPTY_STOCK);
   const [tried, setTried] = useState(false);
   const [told, setTold] = useState("");
+  const body = useRef<HTMLDivElement>(null);
+  const word = useRef<HTMLParagraphElement>(null);
+  // What is told of a file stands at the dialog's foot, where a screen may end above it.
+  useEffect(() => {
+    if (told !== "") word.current?.scrollIntoView({ block: "nearest" });
+  }, [told]);
   const read = stockFrom(entry, names);
   const faults = tried && !read.ok ? read.faults : [];
   const doubts = read.ok ? read.doubts : [];
@@ -60,7 +67,11 @@ export function StockDialog({ open, names, onClose, onKeep }: Props) {
   );
   function keep(): void {
     setTried(true);
-    if (!read.ok) return;
+    if (!read.ok) {
+      // The first field with a fault, once the faults stand beside their fields.
+      requestAnimationFrame(() => body.current?.querySelector<HTMLElement>("[aria-invalid=true]")?.focus());
+      return;
+    }
     onKeep(read.stock);
     setEntry(EMPTY_STOCK);
     setTried(false);
@@ -86,43 +97,45 @@ export function StockDialog({ open, names, onClose, onKeep }: Props) {
         <Button tone="filled" label={doubts.length > 0 ? say("own.doubtful") : say("own.keep")} onClick={keep} />
       }
     >
-      <p className={styles.intro}>{say("own.intro")}</p>
-      {text("name")}
-      <Choice
-        label={say("own.fibre")}
-        value={entry.fibre}
-        options={stockOptions("fibre")}
-        onChange={(next) => put("fibre", next)}
-      />
-      <Choice
-        label={say("own.form")}
-        value={entry.form}
-        options={stockOptions("form")}
-        onChange={(next) => put("form", next)}
-      />
-      {text("strength", "30 kN")}
-      <Choice
-        label={say("own.basisKind")}
-        value={entry.basisKind}
-        options={BASES}
-        onChange={(next) => put("basisKind", next)}
-      />
-      {text("source")}
-      {text("mass", "60 g/m")}
-      {text("width", say("own.likeGeneric"))}
-      <h3 className={styles.heading}>{say("own.loads")}</h3>
-      <Loads entry={entry} faults={faults} onChange={setEntry} />
-      <div className={styles.buttons}>
-        <Button icon="open" label={say("own.file")} onClick={() => chooseFile(TABLES, take)} />
-      </div>
-      <p role="status" className={styles.told}>
-        {told}
-      </p>
-      {doubts.map(({ kind, values }) => (
-        <p key={kind} className={styles.doubt}>
-          {say(`own.doubt.${kind}`, values)}
+      <div ref={body}>
+        <p className={styles.intro}>{say("own.intro")}</p>
+        {text("name")}
+        <Choice
+          label={say("own.fibre")}
+          value={entry.fibre}
+          options={stockOptions("fibre")}
+          onChange={(next) => put("fibre", next)}
+        />
+        <Choice
+          label={say("own.form")}
+          value={entry.form}
+          options={stockOptions("form")}
+          onChange={(next) => put("form", next)}
+        />
+        {text("strength", "30 kN")}
+        <Choice
+          label={say("own.basisKind")}
+          value={entry.basisKind}
+          options={BASES}
+          onChange={(next) => put("basisKind", next)}
+        />
+        {text("source")}
+        {text("mass", "60 g/m")}
+        {text("width", say("own.likeGeneric"))}
+        <h3 className={styles.heading}>{say("own.loads")}</h3>
+        <Loads entry={entry} faults={faults} onChange={setEntry} />
+        <div className={styles.buttons}>
+          <Button icon="open" label={say("own.file")} onClick={() => chooseFile(TABLES, take)} />
+        </div>
+        <p ref={word} role="status" className={styles.told}>
+          {told}
         </p>
-      ))}
+        {doubts.map(({ kind, values }) => (
+          <p key={kind} className={styles.doubt}>
+            {say(`own.doubt.${kind}`, values)}
+          </p>
+        ))}
+      </div>
     </DialogSheet>
   );
 }

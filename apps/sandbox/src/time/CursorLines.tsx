@@ -62,7 +62,7 @@ export function CursorLines({ clock, range, frame, top, probes, measure }: Props
         {measureX >= 0 && measureX <= frame.width && (
           <div className={styles.secondCursor} style={{ transform: `translateX(${measureX}px)` }} />
         )}
-        <div ref={line} className={styles.cursor} />
+        <div ref={line} className={styles.cursor} data-cursor />
         {probes.map((probe) => (
           <i
             key={probe.key}

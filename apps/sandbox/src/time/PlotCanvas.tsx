@@ -22,16 +22,17 @@ export function PlotCanvas({ drawing, data, range, frame, palette, axisText }: P
   const plot = useRef<uPlot | null>(null);
   const now = useRef({ data, range, frame });
   now.current = { data, range, frame };
+  const { lettering } = frame;
 
   useEffect(() => {
-    const options = plotOptions(drawing, palette, axisText, now.current.frame, () => now.current);
+    const options = plotOptions(drawing, palette, axisText, { ...now.current.frame, lettering }, () => now.current);
     const made = new uPlot(options, now.current.data.columns, host.current!);
     plot.current = made;
     return () => {
       made.destroy();
       plot.current = null;
     };
-  }, [drawing, palette, axisText]);
+  }, [drawing, palette, axisText, lettering]);
 
   useEffect(() => {
     // `range` counts as well as the data: between two samples a zoom moves the axis alone.
@@ -56,7 +57,7 @@ function plotOptions(
   frame: PlotFrame,
   now: () => { data: PlotData; range: TimeRange },
 ): uPlot.Options {
-  const font = '12px "IBM Plex Sans", "Segoe UI", system-ui, sans-serif';
+  const font = `${12 * frame.lettering}px "IBM Plex Sans", "Segoe UI", system-ui, sans-serif`;
   const axis = { font, stroke: palette.softInk, grid: { stroke: palette.rule, width: 1 }, ticks: { show: false } };
   return {
     ...canvasSize(frame),
@@ -77,10 +78,16 @@ function plotOptions(
         ...axis,
         size: frame.axisHeight,
         gap: 6,
-        space: 76,
+        space: 76 * frame.lettering,
         values: (_, splits) => splits.map((time) => axisSeconds(time, splits)),
       },
-      { ...axis, size: frame.axisWidth, gap: 6, space: 30, values: (_, splits) => splits.map(axisText) },
+      {
+        ...axis,
+        size: frame.axisWidth,
+        gap: 6,
+        space: 30 * frame.lettering,
+        values: (_, splits) => splits.map(axisText),
+      },
     ],
   };
 }

@@ -49,12 +49,11 @@ export function TimeStrip(props: Props) {
   const { ref, size } = useFrameSize<HTMLElement>();
   const frame = useMemo(
     () =>
-      plotFrame(
-        size.width,
-        size.height,
+      plotFrame({
+        ...size,
         compact,
-        stripGutter(tab === "energy" ? tab : "forces", recording, axisTextWidth),
-      ),
+        gutter: stripGutter(tab === "energy" ? tab : "forces", recording, axisTextWidth),
+      }),
     [size, compact, tab, recording],
   );
   const onKeyDown = useMemo(() => stripKeys(view.act), [view.act]);

@@ -16,16 +16,16 @@ const VerdictMore = lazy(async () => ({ default: (await import("./VerdictMore.ts
 
 /**
  * The verdict of this very state over all what-ifs, part by part from harness to rock, and what it rests on; while it is looked
- * for, what is found so far. `children`: what stands between the verdict and the parts on a narrow screen.
+ * for, what is found so far. On a narrow screen `first` stands below the verdict's sentence, and `children` before the parts.
  */
-export function VerdictColumn({ children }: { children?: ReactNode }) {
+export function VerdictColumn({ first, children }: { first?: ReactNode; children?: ReactNode }) {
   const outcome = useSandbox(outcomeOf);
   // Its word and sentence come first.
   const ready = useSoon(outcome !== undefined, 1);
   return (
     <div className={styles.column}>
       <div className={styles.scroll}>
-        <VerdictHead outcome={outcome} />
+        <VerdictHead outcome={outcome}>{first}</VerdictHead>
         <Later what={sayPage("verdictColumn.changePart")}>
           <LastChange />
         </Later>

@@ -1,6 +1,7 @@
 import type { Outcome, Rig } from "@secondline/scenarios";
 import { sayPage } from "@secondline/words/page/page";
 import { foundOf, sentenceBelowWord } from "@secondline/workbench";
+import type { ReactNode } from "react";
 import { VerdictMark, verdictColour } from "../design/VerdictMark.tsx";
 import { useSandbox } from "../state/useSandbox.ts";
 import { words } from "../words.ts";
@@ -8,20 +9,23 @@ import { StudyState } from "./StudyState.tsx";
 import { Taken } from "./Taken.tsx";
 import styles from "./VerdictColumn.module.css";
 
-/** The verdict in a word and a sentence, what it is of, and what has no second. */
-export function VerdictHead({ outcome }: { outcome: Outcome | undefined }) {
+/** The verdict in a word and a sentence, what it is of, and what has no second. `children` stand below the sentence. */
+export function VerdictHead({ outcome, children }: { outcome: Outcome | undefined; children: ReactNode }) {
   const rig = useSandbox((state) => state.assessment.assessed.rig);
   const isWhole = useSandbox((state) => foundOf(state) !== undefined);
   if (!outcome) {
     return (
-      <header>
-        <h2 className={styles.word} style={{ color: verdictColour("open") }}>
-          <VerdictMark verdict="open" size={22} />
-          {sayPage("verdictHead.noVerdictYet")}
-        </h2>
-        <StudyState />
-        <Taken />
-      </header>
+      <>
+        <header>
+          <h2 className={styles.word} style={{ color: verdictColour("open") }}>
+            <VerdictMark verdict="open" size={22} />
+            {sayPage("verdictHead.noVerdictYet")}
+          </h2>
+          <StudyState />
+          <Taken />
+        </header>
+        {children}
+      </>
     );
   }
   const word = words.verdictWord(outcome);
@@ -40,6 +44,7 @@ export function VerdictHead({ outcome }: { outcome: Outcome | undefined }) {
         <StudyState />
         <Taken />
       </header>
+      {children}
       <div className={styles.facts}>
         {outcome.invented && <p className={styles.note}>{words.say("caution.invented")}</p>}
         <p>{words.singles(rig, outcome)}</p>

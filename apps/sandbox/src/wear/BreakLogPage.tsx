@@ -5,10 +5,11 @@ import { englishBreakLogWords as breakLogWords } from "@secondline/words/breakLo
 import { tellLogFault } from "@secondline/words/logFaults";
 import { moreText } from "@secondline/words/more";
 import { sayBreakLog } from "@secondline/words/page/breakLog";
-import { groupLabel, groupsBy, loadOf } from "@secondline/workbench";
+import { groupLabel, groupsBy, groupTitle, loadOf } from "@secondline/workbench";
 import { useState } from "react";
 import { Disclosure } from "../design/Disclosure.tsx";
 import { Shapes } from "../picture/Shapes.tsx";
+import { useOwnStocks } from "../stocks/useOwnStocks.ts";
 import { useAnalysis } from "../wearInHand/useAnalysis.ts";
 import { useWear } from "../wearInHand/useWear.ts";
 import { GroupPart } from "./GroupPart.tsx";
@@ -25,7 +26,10 @@ export function BreakLogPage({ wide }: { wide: boolean }) {
     log.tests.length > 0 ? (analysis) => analysis.breakLog(log.tests) : undefined,
   );
   const { report, plots = [] } = latest ?? {};
+  const own = useOwnStocks();
   const groups = groupsBy(log.tests, groupLabel);
+  const next = report?.testNext;
+  const ofNext = groups.find(({ name }) => name === next?.label)?.tests[0];
   const most =
     1.05 * Math.max(1000, ...log.tests.map((test) => (test.result.kind === "between" ? test.result.to : loadOf(test))));
   const [adding, setAdding] = useState(false);
@@ -39,7 +43,11 @@ export function BreakLogPage({ wide }: { wide: boolean }) {
             ? sayBreakLog("breakLogPage.noTestsYet")
             : sayBreakLog("breakLogPage.testsGroupsPart", { tests: log.tests.length, groups: groups.length })}
         </p>
-        {report?.testNext && <p className={styles.note}>{breakLogWords.testNext(report.testNext)}</p>}
+        {next && (
+          <p className={styles.note}>
+            {breakLogWords.testNext(ofNext ? { ...next, label: groupTitle(ofNext, own) } : next)}
+          </p>
+        )}
         {job.kind === "failed" && (
           <p className={styles.wrong}>{sayBreakLog("breakLogPage.statisticsCouldNot", { message: job.message })}</p>
         )}

@@ -8,6 +8,7 @@ import { FIT_HEADS, fitNotes, fitRows, fitsTitle, gainWords, groupNumbers } from
 import { Disclosure } from "../design/Disclosure.tsx";
 import { Paragraphs } from "../design/Lines.tsx";
 import { Table } from "../design/Table.tsx";
+import { useOwnStocks } from "../stocks/useOwnStocks.ts";
 import { DotPlot } from "./DotPlot.tsx";
 import { Flags } from "./Flags.tsx";
 import { PlotFigure } from "./PlotFigure.tsx";
@@ -26,7 +27,8 @@ interface Props {
 
 /** One group of tests: first the tests themselves, then what speaks against the numbers, then the numbers. */
 export function GroupPart({ name, tests, report, fit, most, wide }: Props) {
-  const title = tests[0] ? groupTitle(tests[0]) : name;
+  const own = useOwnStocks();
+  const title = tests[0] ? groupTitle(tests[0], own) : name;
   return (
     <section className={styles.group} aria-label={title}>
       <h3 className={styles.h3}>{capital(title)}</h3>

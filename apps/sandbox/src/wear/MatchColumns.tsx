@@ -1,4 +1,4 @@
-import { issuesListed } from "@secondline/rig";
+import { issuesListed, type LineStock } from "@secondline/rig";
 import { type BreakTest, LOG_COLUMNS, type LogColumn, type LogFact } from "@secondline/strength";
 import { columnLabel, sayColumns as say } from "@secondline/words/columns";
 import { tellLogFault } from "@secondline/words/logFaults";
@@ -22,6 +22,7 @@ import { Choice } from "../design/Choice.tsx";
 import { Table } from "../design/Table.tsx";
 import { TextField } from "../design/TextField.tsx";
 import { download, fileName } from "../device/download.ts";
+import { useOwnStocks } from "../stocks/useOwnStocks.ts";
 import styles from "./matchColumns.module.css";
 
 interface Props {
@@ -37,6 +38,7 @@ interface Props {
 export function MatchColumns({ file, table, first, remembered, onTake, onCancel }: Props) {
   const [match, setMatch] = useState(first);
   const { tests, faults, missing, words } = useMemo(() => matchState(table, match), [table, match]);
+  const own = useOwnStocks();
   const count = tests?.length ?? 0;
   return (
     <section className={styles.match} aria-label={say("title")}>
@@ -57,9 +59,9 @@ export function MatchColumns({ file, table, first, remembered, onTake, onCancel 
         )}
       </div>
       {WORDS.map(([of, choices]) => (
-        <Words key={of} choices={choices(table, match)} {...{ of, match, setMatch }} />
+        <Words key={of} choices={choices(table, match, own)} {...{ of, match, setMatch }} />
       ))}
-      <Preview tests={tests ?? []} />
+      <Preview tests={tests ?? []} own={own} />
       <div role="status" className={styles.state}>
         {words}
       </div>
@@ -107,7 +109,7 @@ function Source({ column, table, match, setMatch }: Part & { column: LogColumn; 
   const onSame = (same: string) => setMatch({ ...match, columns: { ...match.columns, [column]: { same } } });
   return (
     <div className={styles.source} data-missing={isMissing || undefined}>
-      <Choice {...choice} onChange={(next) => setMatch(withSource(match, column, next))} />
+      <Choice {...choice} onChange={(next) => setMatch(withSource(table, match, column, next))} />
       {from && "same" in from && <Same {...{ column }} value={from.same} onChange={onSame} />}
       {column === "unit" && !from && <p className={styles.note}>{say("unit.ask")}</p>}
     </div>
@@ -140,7 +142,7 @@ function Words({ of, choices, match, setMatch }: Part & { of: "words" | "materia
   );
 }
 
-function Preview({ tests }: { tests: readonly BreakTest[] }) {
+function Preview({ tests, own }: { tests: readonly BreakTest[]; own: readonly LineStock[] }) {
   return (
     <section className={styles.preview}>
       <h3 className={styles.head}>{say("preview.head")}</h3>
@@ -148,7 +150,7 @@ function Preview({ tests }: { tests: readonly BreakTest[] }) {
         <p className={styles.note}>{say("preview.none")}</p>
       ) : (
         <div className={styles.scroll}>
-          <Table heads={PREVIEW_HEADS} rows={previewRows(tests)} className={styles.table} />
+          <Table heads={PREVIEW_HEADS} rows={previewRows(tests, own)} className={styles.table} />
         </div>
       )}
     </section>

@@ -1,9 +1,10 @@
 import { needFacts, type WebbingState } from "@secondline/strength";
 import { listed } from "@secondline/words";
+import { dated } from "@secondline/words/dates";
 import { tellNote } from "@secondline/words/notes";
 import { sayWear } from "@secondline/words/page/wear";
 import { isNamed, type Stretch } from "@secondline/workbench";
-import { capitalPartName, dated, dateWords, flagWords, rigsIn, withSurroundings } from "@secondline/workbench/record";
+import { capitalPartName, dateWords, flagWords, rigsIn, withSurroundings } from "@secondline/workbench/record";
 import { useMemo } from "react";
 import { DEMO_RIGS } from "../demo/demoRigs.ts";
 import { Button } from "../design/Button.tsx";

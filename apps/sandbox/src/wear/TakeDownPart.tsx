@@ -1,10 +1,11 @@
 import type { Outcome, Outlook, PartDate } from "@secondline/scenarios";
 import { broughtIn } from "@secondline/words";
+import { dated } from "@secondline/words/dates";
 import { tellFault } from "@secondline/words/faults";
 import { tellNote } from "@secondline/words/notes";
 import { sayWear } from "@secondline/words/page/wear";
 import { untilWords } from "@secondline/words/until";
-import { dated, dateWords, outlookOf, type TakeDownState, testsTakenWords } from "@secondline/workbench/record";
+import { dateWords, outlookOf, type TakeDownState, testsTakenWords } from "@secondline/workbench/record";
 import { Button } from "../design/Button.tsx";
 import { Disclosure } from "../design/Disclosure.tsx";
 import { VerdictMark } from "../design/VerdictMark.tsx";

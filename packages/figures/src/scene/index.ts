@@ -14,7 +14,7 @@ export { lineHeight } from "./lineHeight.ts";
 export { createLiveFrame, type LiveFrame, sampleFrame } from "./liveFrame.ts";
 export type { Label, LabelEdges } from "./notes/labelLayout.ts";
 export type { NotesCanvas, Projector } from "./notes/noteInk.ts";
-export { isSmall, NoteLayout, noteColour, noteFont, serifFor, writeNotes } from "./notes/noteLayout.ts";
+export { NoteLayout, noteColour, noteFont, writeNotes } from "./notes/noteLayout.ts";
 export type { NoteOptions, Notes, SceneNote } from "./notes/notes.ts";
 export { nodeNear } from "./notes/partPlace.ts";
 export { sceneWords } from "./sceneWords.ts";

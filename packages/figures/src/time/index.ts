@@ -24,7 +24,7 @@ export {
 } from "./layoutTraces.ts";
 export { PEAK_WORDS_SIZE, type PeakMark, peakUnder, wordedPeaks } from "./peakMark.ts";
 export type { PlotData, PlotDrawing, PlotSeries } from "./plotDrawing.ts";
-export { type Gutter, type PlotFrame, plotFrame, timeOf, xOf, yOf } from "./plotFrame.ts";
+export { type Gutter, type PlotFrame, type PlotRoom, plotFrame, timeOf, xOf, yOf } from "./plotFrame.ts";
 export type { TimeRange } from "./plotGrid.ts";
 export type { Probe } from "./probe.ts";
 export { type DrawnRange, pinched, RangeHand, type RangeTarget, wheeled } from "./rangeGestures.ts";

@@ -7,7 +7,7 @@ import type { EndLabel } from "./endLabel.ts";
 import type { LayoutLook } from "./layoutLook.ts";
 import { type ComparedId, layoutPyramid } from "./layoutTraceData.ts";
 import type { PlotDrawing } from "./plotDrawing.ts";
-import { type Gutter, type PlotFrame, plotFrame, yOf } from "./plotFrame.ts";
+import { type PlotFrame, type PlotRoom, plotFrame, yOf } from "./plotFrame.ts";
 import type { Probe } from "./probe.ts";
 import { forceAt } from "./traceSet.ts";
 
@@ -26,9 +26,9 @@ export interface LayoutProbe extends Probe {
 type Runs = readonly (Recording | undefined)[];
 
 /** Without lanes for the words of events: they differ from run to run. */
-export function layoutFrame(width: number, height: number, compact: boolean, gutter: Gutter): PlotFrame {
-  const whole = plotFrame(width, height, compact, gutter);
-  return { ...whole, top: whole.headroom, height: height - whole.headroom - whole.axisHeight };
+export function layoutFrame(room: PlotRoom): PlotFrame {
+  const whole = plotFrame(room);
+  return { ...whole, top: whole.headroom, height: room.height - whole.headroom - whole.axisHeight };
 }
 
 export const layoutDrawing = (recordings: Runs, looks: readonly TraceLook[], palette: Palette): PlotDrawing => ({

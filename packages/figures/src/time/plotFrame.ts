@@ -20,6 +20,8 @@ export interface PlotFrame {
   readonly axisWidth: number;
   readonly axisHeight: number;
   readonly headroom: number;
+  /** Size of the letters at the axes over their usual size [-]. */
+  readonly lettering: number;
 }
 
 /** Room for the names at the right ends [px]. */
@@ -28,23 +30,36 @@ export interface Gutter {
   readonly compact: number;
 }
 
-export function plotFrame(figureWidth: number, figureHeight: number, compact: boolean, room: Gutter): PlotFrame {
-  const gutter = compact ? room.compact : room.wide;
+export interface PlotRoom {
+  /** Of the figure [px]. */
+  readonly width: number;
+  readonly height: number;
+  readonly compact: boolean;
+  readonly gutter: Gutter;
+  /** Default: 1 [-]. */
+  readonly lettering?: number;
+}
+
+export function plotFrame(room: PlotRoom): PlotFrame {
+  const { width: figureWidth, height: figureHeight, compact, lettering = 1 } = room;
+  const [axisWidth, axisHeight] = [AXIS_WIDTH * lettering, AXIS_HEIGHT * lettering];
+  const gutter = compact ? room.gutter.compact : room.gutter.wide;
   const lanes = figureHeight < 190 ? 1 : 2;
   const top = lanes * LANE_HEIGHT + HEADROOM;
   return {
     figureWidth,
     figureHeight,
-    left: AXIS_WIDTH,
+    left: axisWidth,
     top,
-    width: Math.max(figureWidth - AXIS_WIDTH - gutter, 40),
-    height: Math.max(figureHeight - top - AXIS_HEIGHT, 40),
+    width: Math.max(figureWidth - axisWidth - gutter, 40),
+    height: Math.max(figureHeight - top - axisHeight, 40),
     gutter,
     lanes,
     laneHeight: LANE_HEIGHT,
-    axisWidth: AXIS_WIDTH,
-    axisHeight: AXIS_HEIGHT,
+    axisWidth,
+    axisHeight,
     headroom: HEADROOM,
+    lettering,
   };
 }
 

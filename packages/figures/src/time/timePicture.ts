@@ -73,7 +73,7 @@ function drawForces(ink: Ink, request: PlotRequest, forces: ForceView, palette: 
     if (forces.rawBehind) traces.require(id, "raw");
     if (before?.ids.has(id)) before.require(id, forces.reading);
   }
-  const frame = plotFrame(size.width, size.height, false, { wide: 214, compact: 214 });
+  const frame = plotFrame({ ...size, compact: false, gutter: { wide: 214, compact: 214 } });
   const { columns, top } = forceData(recording, traces, before, { ...forces, highlight: null }, range, TRACE_COLUMNS);
   const sheet: PlotSheet = { ink, frame, palette, range, top };
   drawAxes(sheet, axisKilonewtons);
@@ -137,7 +137,7 @@ function drawPeaks({ ink, frame, palette, range, top }: PlotSheet, forces: Force
 }
 
 function drawEnergy(ink: Ink, { recording, range, time, told }: PlotRequest, palette: Palette, size: Size): void {
-  const frame = plotFrame(size.width, size.height, false, { wide: 236, compact: 236 });
+  const frame = plotFrame({ ...size, compact: false, gutter: { wide: 236, compact: 236 } });
   const stack = energyStack(recording.energy);
   const { columns: all, top } = energyData(stack, range);
   const columns = thinned(all);

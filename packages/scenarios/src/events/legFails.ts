@@ -18,7 +18,8 @@ export interface LegFails {
 
 const KEY = /^leg@([AB])([1-9]\d?),(hanging|caught)@(\d*\.?\d+)([+-]\d*\.?\d+)?$/;
 
-const pointsOf = (rig: Rig, anchor: "A" | "B") => (anchor === "A" ? rig.anchorA : rig.anchorB).points.length;
+const anchorPoints = (rig: Rig, anchor: "A" | "B") => (anchor === "A" ? rig.anchorA : rig.anchorB).points;
+const pointsOf = (rig: Rig, anchor: "A" | "B") => anchorPoints(rig, anchor).length;
 
 export const legFails: EventKind<LegFails> = {
   kind: "legFails",
@@ -34,14 +35,16 @@ export const legFails: EventKind<LegFails> = {
     const anchor = found[1] as "A" | "B";
     return { kind: "legFails", anchor, leg: Number(found[2]) - 1, walker, at, ...(late === 0 ? {} : { late }) };
   },
-  title({ anchor, leg, walker, at, late }, { span }) {
+  title({ anchor, leg, walker, at, late }, rig) {
+    const point = anchorPoints(rig, anchor)[leg];
     const values = {
       leg: { count: leg + 1 },
       anchor: { name: anchor },
+      point: { name: point ? ` (${point.name})` : "" },
       pose: { phrase: posePhrase(walker, late) },
-      where: { place: at, span },
+      where: { place: at, span: rig.span },
     };
-    return phrase("event.legFails", "Leg {leg} of anchor {anchor} fails, walker {pose} {where}", values);
+    return phrase("event.legFails", "Leg {leg} of anchor {anchor}{point} fails, walker {pose} {where}", values);
   },
   missing({ anchor, leg }, rig) {
     const points = pointsOf(rig, anchor);

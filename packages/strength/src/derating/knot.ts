@@ -56,6 +56,9 @@ const ROPE_KNOTS: Readonly<Record<KnotKind, KnotData>> = {
   },
 };
 
+/** "figure-eight". */
+export const ropeKnotName = (kind: KnotKind): string => ROPE_KNOTS[kind].label;
+
 /** Factor of a knot in rope; `tie` tells two knots in one rig apart. */
 export function ropeKnot(kind: KnotKind): StrengthFactor {
   const data = ROPE_KNOTS[kind];

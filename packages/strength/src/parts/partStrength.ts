@@ -125,7 +125,7 @@ function factorFlag({ name, value, basis, flagged }: StrengthFactor): NoteFact {
   const raise = Math.ceil(1000 * (value - 1) - 1e-9) / 1000;
   return noteFact("factor.raises", {
     ...values,
-    value: { ratio: Math.ceil(10 * value - 1e-9) / 10, side: "up" },
+    value: { ratio: Math.ceil(100 * value - 1e-9) / 100, side: "up" },
     raise: { share: raise },
   });
 }

@@ -5,7 +5,7 @@ import { copiesIn } from "../breakLog/copies.ts";
 import type { BreakTest } from "../breakLog/logEntry.ts";
 import { type NoteFact, type NoteFacts, noteFact } from "../noteFacts.ts";
 import { isOfStock, type NotUsed, testsOfStock, wearOfTest } from "./testState.ts";
-import type { WearDose } from "./wearFactors.ts";
+import { type WearDose, wearName } from "./wearFactors.ts";
 import { wetLimits } from "./wetTests.ts";
 
 /** The wears for which a test counts (none for a new piece, which tells the level), or the reason why it does not count. */
@@ -73,7 +73,9 @@ function causesOf(doses: readonly WearDose[]): readonly Cause[] {
 type Cause = WearDose["id"] | "new";
 
 const causeFact = (cause: Cause, count: number): FactValue =>
-  cause === "new" ? noteFact("tests.new", { count }) : noteFact("tests.with", { count, cause: { brought: cause } });
+  cause === "new"
+    ? noteFact("tests.new", { count })
+    : noteFact("tests.with", { count, cause: { brought: wearName(cause) } });
 
 /** How many tests of a log count for one of the stocks. */
 export function countingTests(stocks: readonly LineStock[], tests: readonly BreakTest[]): number {

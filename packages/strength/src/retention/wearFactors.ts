@@ -3,7 +3,7 @@ import type { FactValue, KnotKind, LineStock } from "@secondline/rig";
 import { clampFactor } from "../derating/clampMark.ts";
 import type { StrengthFactor } from "../derating/factor.ts";
 import { fallsFactor } from "../derating/falls.ts";
-import { ropeKnot, webbingKnot } from "../derating/knot.ts";
+import { ropeKnot, ropeKnotName, webbingKnot } from "../derating/knot.ts";
 import { logSpread } from "../derating/lognormal.ts";
 import { sewingFactor } from "../derating/sewing.ts";
 import { sunFactor } from "../derating/sun.ts";
@@ -133,14 +133,20 @@ export function doseFact({ id, dose }: WearDose): FactValue {
     case "sewing":
       return noteFact("dose.sewing", values);
     default:
-      return { brought: id };
+      return { brought: wearName(id) };
   }
 }
 
-/** "14 months of full sun", "clamp mark after 14 months in the clamp", "figureEight knot". */
+/** The name of a wear for people: "sun", "figure-eight knot". */
+export const wearName = (id: WearId): string =>
+  id.startsWith("knot ") && id !== "knot in webbing"
+    ? `${ropeKnotName(id.slice("knot ".length) as KnotKind)} knot`
+    : id;
+
+/** "14 months of full sun", "clamp mark after 14 months in the clamp", "figure-eight knot". */
 export function doseText({ id, dose }: WearDose): string {
   const unit = DOSE_WORDS[id];
-  if (unit === undefined) return id;
+  if (unit === undefined) return wearName(id);
   const amount = `${Number(dose.toPrecision(3))} ${unit}`;
   return id === "sun" || id === "falls" || id === "leash falls" ? amount : `${id} after ${amount}`;
 }

@@ -137,7 +137,7 @@ export const LESSONS_ENGLISH = {
   "knot.reply2": "Less is left than that: {afterEndStrength} of {beforeEndStrength}. Flat webbing takes a knot badly.",
   "knot.reply3": "Yes: {afterEndStrength} of {beforeEndStrength} are left.",
   "knot.whyParts":
-    "In a knot the webbing runs around itself in a tight bend: some of it carries nearly everything, and it is squeezed where it carries. Together with what the sun took, {afterEndStrength} can be counted on, and the fall asks for {afterEndLoad}: a margin of {afterEndMargin}, which fails. The picture shows two breaks: the main line, as asked, and {breakTime} later the backup at its knot at A. There is no third line.",
+    "In a knot the webbing runs around itself in a tight bend: some of it carries nearly everything, and it is squeezed where it carries. Together with what the sun took, {afterEndStrength} can be counted on, and the fall asks for {afterEndLoad}: a margin of {afterEndMargin}, which fails. The picture shows two breaks: the main line, as asked, and {breakTime} later the backup at its knot at A. There is no third line. In this one run a middling knot was tied. It parted at {breakLoad}: more than can be counted on, and too little all the same.",
   "knot.whyFails":
     "In a knot the webbing runs around itself in a tight bend: some of it carries nearly everything, and it is squeezed where it carries. Together with what the sun took, {afterEndStrength} can be counted on, and the fall asks for {afterEndLoad}: a margin of {afterEndMargin}, which fails. In this one run a middling knot was tied, and it held; one in twenty is weaker than what can be counted on.",
   "knot.whyHolds":
@@ -268,6 +268,7 @@ export const LESSONS_ENGLISH = {
   "text.lesson": "Lesson {number}: {title}",
   "text.asked": "Asked: {ask}",
   "text.said": "You said {predicted}. The run gave {result}. {judgement}",
+  "text.because": "Because: {reason}",
   "text.notTried": "Not tried.",
   "text.short": "In short: {summary}",
   "text.notTold": "Not told: {notTold}",

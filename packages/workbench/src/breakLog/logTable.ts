@@ -1,5 +1,6 @@
 /** A table of break tests from any spreadsheet, before anybody has said which column is which. */
 import Papa from "papaparse";
+import { delimiterOf } from "../tables/delimiter.ts";
 
 export interface LogRow {
   readonly cells: readonly string[];
@@ -65,18 +66,6 @@ function split(text: string): { readonly rows: readonly LogRow[]; readonly remar
     line += 1 + written.reduce((breaks, cell) => breaks + (cell.match(/\r\n|\n|\r/g)?.length ?? 0), 0);
   }
   return { rows, remarks };
-}
-
-const DELIMITERS = [",", ";", "\t"];
-/** So far down the names are looked for, below a title [lines]. */
-const HEAD_LINES = 20;
-
-/** What parts the line of the most cells near the top, which has the names. Commas in numbers part nothing. */
-function delimiterOf(text: string): string {
-  const lines = text.split(/\r\n|\n|\r/, HEAD_LINES).filter((line) => !line.startsWith("#"));
-  const bare = lines.map((line) => line.replace(/"[^"]*"/g, "").replace(/\d,(?=\d)/g, ""));
-  const most = (one: string) => Math.max(...bare.map((line) => line.split(one).length));
-  return DELIMITERS.reduce((best, one) => (most(one) > most(best) ? one : best));
 }
 
 /** Column names as written. A column without a name gets its letter; so does the second column of a name. */

@@ -2,10 +2,8 @@
 import { GENERIC_STOCKS, unitsOf } from "@secondline/rig";
 import { columnName, LOG_COLUMNS, type LogColumn, OUTCOMES, REQUIRED_COLUMNS } from "@secondline/strength";
 import * as z from "zod";
+import { DATE_ORDERS, onlyDateOrder } from "./dateOrder.ts";
 import type { LogTable } from "./logTable.ts";
-
-export const DATE_ORDERS = ["ymd", "dmy", "mdy"] as const;
-export type DateOrder = (typeof DATE_ORDERS)[number];
 
 /** Where a column of the log comes from: one of the table, or a text that stands for every row. */
 const source = z.union([z.strictObject({ column: z.string() }), z.strictObject({ same: z.string() })]);
@@ -92,10 +90,19 @@ export function suggestMatch(table: LogTable): ColumnMatch {
     free.delete(name);
     columns[column] = { column: name };
   }
-  const load = columns.result;
-  const stated = load && "column" in load ? statedUnit(load.column) : undefined;
-  if (!columns.unit && stated) columns.unit = { same: stated };
-  return { ...NO_MATCH, columns };
+  return asTheTableSays(table, { ...NO_MATCH, columns });
+}
+
+/** With what the table itself leaves no doubt of: a unit in the name of the loads' column, and the only order in which its dates are days. */
+export function asTheTableSays(table: LogTable, match: ColumnMatch): ColumnMatch {
+  const { result, unit, date } = match.columns;
+  const stated = result && "column" in result ? statedUnit(result.column) : undefined;
+  const order = date && "column" in date ? onlyDateOrder(cellsOf(table, date.column)) : undefined;
+  return {
+    ...match,
+    columns: { ...match.columns, ...(!unit && stated ? { unit: { same: stated } } : {}) },
+    dates: order ?? match.dates,
+  };
 }
 
 /** Columns that the log cannot do without and that nothing was said of. */

@@ -1,21 +1,24 @@
 /** What is asked and told while the columns of a file are matched with those of a break log. */
-import { GENERIC_STOCKS, unitsOf } from "@secondline/rig";
+import { GENERIC_STOCKS, type LineStock, unitsOf } from "@secondline/rig";
 import { type BreakTest, type LogColumn, type LogFact, REQUIRED_COLUMNS } from "@secondline/strength";
 import { listed, quantity } from "@secondline/words";
 import { columnLabel, sayColumns as say } from "@secondline/words/columns";
 import { sayBreakLog } from "@secondline/words/page/breakLog";
 import type { LogTable } from "./logTable.ts";
 import {
+  asTheTableSays,
   type ColumnMatch,
+  type ColumnSource,
   chosenWord,
   KNOWN_WORDS,
   missingColumns,
+  statedUnit,
   WORD_COLUMNS,
   type WordColumn,
   wordsIn,
 } from "./match.ts";
 import { readMatched } from "./readMatched.ts";
-import { loadOf } from "./testGroups.ts";
+import { loadOf, materialName } from "./testGroups.ts";
 
 interface Option {
   readonly value: string;
@@ -51,11 +54,21 @@ export function sourceChoice(table: LogTable, { columns }: ColumnMatch, column: 
 }
 
 /** The match after a choice of the column's source. */
-export function withSource(match: ColumnMatch, column: LogColumn, value: string): ColumnMatch {
-  const { [column]: _, ...others } = match.columns;
+export function withSource(table: LogTable, match: ColumnMatch, column: LogColumn, value: string): ColumnMatch {
+  const before = match.columns[column];
+  const others = { ...match.columns };
+  delete others[column];
+  // A unit that the name of the loads' column stated goes with that column.
+  if (column === "result" && before && isStatedBy(before, others.unit)) delete others.unit;
   if (value === NO_COLUMN) return { ...match, columns: others };
-  return { ...match, columns: { ...others, [column]: value === SAME_FOR_ALL ? { same: "" } : { column: value } } };
+  const columns = { ...others, [column]: value === SAME_FOR_ALL ? { same: "" } : { column: value } };
+  return column === "result" || column === "date"
+    ? asTheTableSays(table, { ...match, columns })
+    : { ...match, columns };
 }
+
+const isStatedBy = (loads: ColumnSource, unit: ColumnSource | undefined): boolean =>
+  "column" in loads && unit !== undefined && "same" in unit && unit.same === statedUnit(loads.column);
 
 /** What can stand for every row of a column; undefined where it is typed. */
 export function sameOptions(column: LogColumn): readonly Option[] | undefined {
@@ -84,18 +97,24 @@ export const strangeWords = (table: LogTable, match: ColumnMatch): readonly Word
       })),
   );
 
-/** Materials of the file, which may have another name in a rig. */
-export const materialWords = (table: LogTable, match: ColumnMatch): readonly WordChoice[] =>
-  wordsIn(table, match, "material").map(({ text, means }) => ({
+/** Materials of the file, which may have another name in a rig. `own`: webbings and ropes of the open rig, which stand first. */
+export function materialWords(
+  table: LogTable,
+  match: ColumnMatch,
+  own: readonly LineStock[] = [],
+): readonly WordChoice[] {
+  const ids = [...new Set([...own.map(({ id }) => id), ...GENERIC_STOCKS.keys()])];
+  return wordsIn(table, match, "material").map(({ text, means }) => ({
     column: "material",
     text,
     label: text,
-    value: means !== undefined && GENERIC_STOCKS.has(means) ? means : "",
+    value: means !== undefined && ids.includes(means) ? means : "",
     options: [
       { value: "", label: say("material.asIs", { text }) },
-      ...[...GENERIC_STOCKS].map(([id, { name }]) => ({ value: id, label: name })),
+      ...ids.map((id) => ({ value: id, label: materialName(id, own) })),
     ],
   }));
+}
 
 export interface MatchState {
   readonly tests: readonly BreakTest[] | undefined;
@@ -129,13 +148,13 @@ export const PREVIEW_HEADS: readonly string[] = [
 ];
 
 /** The first tests as they are read. */
-export const previewRows = (tests: readonly BreakTest[]): readonly (readonly string[])[] =>
+export const previewRows = (tests: readonly BreakTest[], own?: readonly LineStock[]): readonly (readonly string[])[] =>
   tests
     .slice(0, PREVIEWED_TESTS)
     .map((test) => [
       test.date ?? "",
       test.part,
-      GENERIC_STOCKS.get(test.material)?.name ?? test.material,
+      materialName(test.material, own),
       test.state,
       sayBreakLog(test.wet ? "matchColumns.wet" : "matchColumns.dry"),
       test.outcome,

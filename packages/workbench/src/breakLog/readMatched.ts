@@ -1,8 +1,9 @@
 /** Reads the tests of a user's own table with the checks of a break log. Every fault names the line and the column of the table. */
 import { type BreakLogReading, LOG_COLUMNS, type LogColumn, type LogFault, readBreakLog } from "@secondline/strength";
 import Papa from "papaparse";
+import { isoDate } from "./dateOrder.ts";
 import type { LogTable } from "./logTable.ts";
-import { type ColumnMatch, type DateOrder, meaning } from "./match.ts";
+import { type ColumnMatch, meaning } from "./match.ts";
 
 /** The first lines of the log: remarks and the names. */
 const HEAD_LINE = 1;
@@ -32,15 +33,6 @@ function cellOf(table: LogTable, match: ColumnMatch, column: LogColumn, cells: r
     " ",
   );
   return /^[=+\-@]/.test(written) && column === "note" ? `'${written}` : written;
-}
-
-/** A date in the order that was chosen, as YYYY-MM-DD; anything else as it is, so that it is told. */
-function isoDate(text: string, order: DateOrder): string {
-  const parts = /^(\d{1,4})[./-](\d{1,2})[./-](\d{1,4})$/.exec(text)?.slice(1);
-  if (!parts || order === "ymd") return text;
-  const [day, month] = order === "dmy" ? [parts[0]!, parts[1]!] : [parts[1]!, parts[0]!];
-  const year = parts[2]!;
-  return year.length === 4 ? `${year}-${month.padStart(2, "0")}-${day.padStart(2, "0")}` : text;
 }
 
 /** The fault, with the line and the column of the user's own table. */

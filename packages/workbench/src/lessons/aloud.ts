@@ -2,6 +2,7 @@
 import { isFixed } from "@secondline/words/page/lessons";
 import { judgement } from "./judge.ts";
 import type { KeptTries, Try } from "./kept.ts";
+import { reasonWords } from "./lessonDesk.ts";
 import { LESSONS, type Lesson, type LessonId, type SliderScale } from "./lessons.ts";
 import { lessonResultWords, saidWords } from "./quantity.ts";
 import { say, type WordKey } from "./words.ts";
@@ -44,6 +45,13 @@ export function spokenTry({ lesson, last }: Tried): string {
   return say("text.said", values);
 }
 
+/** Why the learner said it; undefined where no reason was kept. */
+export function spokenReason({ lesson, last }: Tried): string | undefined {
+  if (!last || (last.reason === undefined && last.ownReason === undefined)) return undefined;
+  const { predicted, reason, ownReason = "" } = last;
+  return say("text.because", { reason: reasonWords(lesson, { predicted, reason, ownReason }) });
+}
+
 /** All lessons, a paragraph each. */
 export function aloud(kept: KeptTries): string {
   const parts = triedIn(kept).map((one) => {
@@ -54,6 +62,7 @@ export function aloud(kept: KeptTries): string {
       say("text.lesson", { number: one.number, title: say(`${id}.title`) }),
       say("text.asked", { ask: say(`${id}.ask`) }),
       spokenTry(one),
+      ...[spokenReason(one) ?? []].flat(),
       // Before somebody has tried it, a lesson gives nothing away.
       ...(one.last && summary !== undefined ? [say("text.short", { summary })] : []),
       ...(one.last && notTold !== undefined ? [say("text.notTold", { notTold })] : []),

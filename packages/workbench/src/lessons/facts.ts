@@ -115,10 +115,12 @@ function sweepFacts({ swept }: LessonRun): Facts {
   };
 }
 
-/** When the first part gave way besides what was asked. */
-function breakFacts({ outcome: { gaveWay } }: LessonRun): Facts {
+/** When the first part gave way besides what was asked, and at which load. */
+function breakFacts({ outcome: { gaveWay }, recording: { events } }: LessonRun): Facts {
   const [first] = gaveWay;
-  return first ? { breakTime: quantity.seconds(first.time) } : {};
+  if (!first) return {};
+  const broke = events.find(({ kind, time }) => kind === "break" && time === first.time);
+  return { breakTime: quantity.seconds(first.time), breakLoad: quantity.load(broke?.value ?? Number.NaN) };
 }
 
 function runFacts(when: "before" | "after", run: LessonRun): Facts {

@@ -1,5 +1,5 @@
 export { alongLine, carriedAt } from "./along.ts";
-export { aloud, fixedText, halfWithin, lastTryWords, spokenTry, type Tried, triedIn } from "./aloud.ts";
+export { aloud, fixedText, halfWithin, lastTryWords, spokenReason, spokenTry, type Tried, triedIn } from "./aloud.ts";
 export { allFacts, crossingOf, givenFacts, type LessonRun, storyOf } from "./facts.ts";
 export { judgement } from "./judge.ts";
 export { type KeptTries, keepOrTell, readKept, type Try } from "./kept.ts";

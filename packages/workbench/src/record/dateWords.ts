@@ -1,18 +1,11 @@
 /** Dates as they are read and drawn. */
 import type { CalendarTick } from "@secondline/figures/wear";
-import { monthName, shortDay } from "@secondline/words/dates";
-import { dayOf } from "../wear/days.ts";
+import { dated, monthName } from "@secondline/words/dates";
 
 const DAY_MS = 86_400_000;
 
 /** "4 Jul 2026". */
-export const dateWords = (iso: string): string => {
-  const day = dayOf(iso);
-  return day === undefined ? iso : shortDay(day * DAY_MS);
-};
-
-/** A sentence with the dates in it written as everywhere in this view. */
-export const dated = (sentence: string): string => sentence.replace(/\b\d{4}-\d{2}-\d{2}\b/g, dateWords);
+export const dateWords = (iso: string): string => dated(iso);
 
 /** Marks at month borders: every one, every third, or years only, as the room allows. */
 export function calendarTicks(from: number, to: number, most: number): CalendarTick[] {

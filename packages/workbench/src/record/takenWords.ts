@@ -3,6 +3,7 @@
 import type { Outlook } from "@secondline/scenarios";
 import type { BreakTest } from "@secondline/strength";
 import { listed, englishWords as words } from "@secondline/words";
+import { dated } from "@secondline/words/dates";
 import { formatForce } from "@secondline/words/formats";
 import { sayBreakLog } from "@secondline/words/page/breakLog";
 import { sayWear } from "@secondline/words/page/wear";
@@ -10,7 +11,7 @@ import { untilWords } from "@secondline/words/until";
 import { resultWords } from "../breakLog/testGroups.ts";
 import type { SandboxState } from "../inHand/state.ts";
 import { dayOf } from "../wear/days.ts";
-import { dated, dateWords } from "./dateWords.ts";
+import { dateWords } from "./dateWords.ts";
 
 /** A test of the log in one line. */
 export function testLine(test: BreakTest): string {

@@ -3,6 +3,7 @@
  * semicolons and tabs, with a comma; a first line of names with units, or none.
  */
 import Papa from "papaparse";
+import { delimiterOf } from "./delimiter.ts";
 
 export interface FileColumn {
   /** The name as written in the first line; empty if the column has no name. */
@@ -40,7 +41,8 @@ const FIRST_TWO = [0, 1];
 /** Reads a table with at least two columns. The needed ones must be numbers; the others are read too where they are. */
 export function readTable(text: string, columnsNeeded: ColumnsNeeded = () => undefined): TableReading {
   if (text.length > MOST_TEXT) return { ok: false, faults: [{ kind: "tooLong", most: MOST_TEXT, of: "characters" }] };
-  const parsed = Papa.parse<string[]>(text.replace(/^\uFEFF/, ""), { skipEmptyLines: false });
+  const written = text.replace(/^\uFEFF/, "");
+  const parsed = Papa.parse<string[]>(written, { skipEmptyLines: false, delimiter: delimiterOf(written) });
   const lines = linesOf(parsed.data);
   const comma = parsed.meta.delimiter !== ",";
   const [first] = lines;

@@ -1,7 +1,6 @@
 /** Paints the notes over a picture on the screen: ink on one canvas, words in one layer of elements that are made once. */
 
 import {
-  isSmall,
   type Label,
   type LabelEdges,
   NoteLayout,
@@ -11,8 +10,8 @@ import {
   noteFont,
   type Projector,
   type SceneNote,
-  serifFor,
 } from "@secondline/figures/scene";
+import { lettering } from "../../design/lettering.ts";
 import type { Palette } from "../../design/palette.ts";
 
 export interface NotesPainter {
@@ -40,7 +39,16 @@ export function createNotesPainter(host: HTMLElement, palette: Palette): NotesPa
   const ink = canvas.getContext("2d")!;
   const words: Word[] = [];
   const layout = new NoteLayout();
-  const sheet: MovingSheet = { ink, palette, project: () => undefined, largest: 1, width: 1, height: 1, covered: [] };
+  const sheet: MovingSheet = {
+    ink,
+    palette,
+    project: () => undefined,
+    largest: 1,
+    width: 1,
+    height: 1,
+    lettering: 1,
+    covered: [],
+  };
 
   function grow(count: number): void {
     while (words.length < count) {
@@ -70,11 +78,11 @@ export function createNotesPainter(host: HTMLElement, palette: Palette): NotesPa
     sheet.largest = notes.largest;
     sheet.width = width;
     sheet.height = height;
+    sheet.lettering = lettering();
     sheet.covered = obstacles;
     layout.lay(notes, sheet);
     grow(layout.labels.length);
-    const small = isSmall(width);
-    for (let i = 0; i < words.length; i++) write(words[i]!, layout.labels[i]!, notes.list[i], small, palette);
+    for (let i = 0; i < words.length; i++) write(words[i]!, layout.labels[i]!, notes.list[i], sheet);
   }
 
   return {
@@ -87,7 +95,7 @@ export function createNotesPainter(host: HTMLElement, palette: Palette): NotesPa
   };
 }
 
-function write(word: Word, label: Label, note: SceneNote | undefined, small: boolean, palette: Palette): void {
+function write(word: Word, label: Label, note: SceneNote | undefined, sheet: NotesCanvas): void {
   const { style } = word.element;
   if (!note || label.shown === -1) {
     if (word.key !== "hidden") style.visibility = "hidden";
@@ -99,11 +107,13 @@ function write(word: Word, label: Label, note: SceneNote | undefined, small: boo
     word.element.textContent = text;
     word.text = text;
   }
-  const key = `${note.kind}${small}`;
+  const { palette } = sheet;
+  const font = noteFont(note, sheet.width, sheet.lettering);
+  const key = `${note.kind}${font}`;
   if (key !== word.key) {
     style.visibility = "inherit";
-    style.font = noteFont(small, serifFor(note));
-    style.lineHeight = "20px";
+    style.font = font;
+    style.lineHeight = `${label.height}px`;
     style.fontVariantNumeric = "tabular-nums";
     style.color = noteColour(note, palette);
     style.background = `color-mix(in srgb, ${palette.paper} 82%, transparent)`;

@@ -49,6 +49,7 @@ export function SnapshotTaker({ stage, look, clock, place }: Props) {
           largest: stage.notes.largest,
           width,
           height,
+          lettering: 1,
           covered: [],
         }),
     });

@@ -55,7 +55,7 @@ export function drawWithWords(
   scene.draw(ink, view, width, height, time);
   const project = flatProjector(view, size);
   const { largest } = stage.notes;
-  writeNotes(stage.notes, { ink, palette, project, largest, width, height, covered: [] });
+  writeNotes(stage.notes, { ink, palette, project, largest, width, height, lettering: 1, covered: [] });
 }
 
 export function flatProjector(view: FlatView, size: Size): Projector {

@@ -20,6 +20,8 @@ export interface NotesCanvas {
   readonly largest: number;
   readonly width: number;
   readonly height: number;
+  /** Size of the letters over their usual size [-]. */
+  readonly lettering: number;
   /** Covered edges of the picture. */
   readonly covered: readonly LabelEdges[];
 }

@@ -1,6 +1,6 @@
 /** Which notes are drawn and where their words stand: laid out once per picture, on the screen or for a file. */
 
-import { type Ink, SANS, SERIF } from "../../ink/ink.ts";
+import { SANS, SERIF } from "../../ink/ink.ts";
 import type { Palette } from "../../palette.ts";
 import { createLabel, LABEL_SIDES, type Label, type LabelEdges, layOutLabels, MOST_SPOTS } from "./labelLayout.ts";
 import type { LinePath } from "./linePath.ts";
@@ -9,6 +9,7 @@ import type { NoteKind, Notes, SceneNote } from "./notes.ts";
 
 /** A picture narrower than this is small: smaller letters, and the legend alone names the lines [px]. */
 const SMALL_WIDTH = 560;
+/** Height of a label in letters of their usual size [px]. */
 const LABEL_HEIGHT = 20;
 /** Largest distance of a note from its point, if there is no room beside the point [px]. */
 const FARTHEST_OFF: Readonly<Record<NoteKind, number>> = { arrow: 96, break: 96, dimension: 48, pointer: 48, name: 0 };
@@ -30,7 +31,7 @@ export class NoteLayout {
 
   /** Draws the ink of every note that is seen and gives its words their place. */
   lay(notes: Notes, sheet: NotesCanvas): void {
-    const { ink, project, width, height, covered } = sheet;
+    const { project, width, height, covered, lettering } = sheet;
     this.grow(notes.list.length);
     const small = width < SMALL_WIDTH;
     for (let i = 0; i < this.labels.length; i++) {
@@ -41,9 +42,9 @@ export class NoteLayout {
       label.active = note?.active === true && !crowded && drawNote(sheet, note, label);
       if (!label.active || !note) continue;
       if (label.shown === -1) label.slot = firstSide(note, label.slot);
-      label.width = this.widthOf(ink, note.text, small, serifFor(note));
-      label.shortWidth = this.widthOf(ink, note.short, small, serifFor(note));
-      label.height = LABEL_HEIGHT;
+      label.width = this.widthOf(sheet, note, note.text);
+      label.shortWidth = this.widthOf(sheet, note, note.short);
+      label.height = LABEL_HEIGHT * lettering;
       label.priority = note.priority;
       label.clings = note.clings;
       // Events at the walker are told where the body leaves room.
@@ -67,9 +68,9 @@ export class NoteLayout {
     if (this.order.length !== this.labels.length) this.order = Uint16Array.from(this.labels, (_, i) => i);
   }
 
-  private widthOf(ink: Ink, text: string, small: boolean, serif: boolean): number {
+  private widthOf({ ink, width: room, lettering }: NotesCanvas, note: SceneNote, text: string): number {
     if (text === "") return 0;
-    const font = noteFont(small, serif);
+    const font = noteFont(note, room, lettering);
     const key = font + text;
     const known = this.widths.get(key);
     if (known !== undefined) return known;
@@ -90,24 +91,23 @@ function saidBefore(labels: readonly Label[], notes: Notes, index: number): bool
   return false;
 }
 
-export const isSmall = (width: number): boolean => width < SMALL_WIDTH;
-
 /** The words of all notes as letters in the picture, for a file; on the screen they are elements. */
 export function writeNotes(notes: Notes, sheet: NotesCanvas): void {
   const layout = new NoteLayout();
   layout.lay(notes, sheet);
-  const { ink, palette, width } = sheet;
+  const { ink, palette, width, lettering } = sheet;
   for (const [i, label] of layout.labels.entries()) {
     const note = notes.list[i];
     if (!note || label.shown === -1) continue;
     const wide = label.shown === 0 ? label.width : label.shortWidth;
     ink.globalAlpha = 0.82;
     ink.fillStyle = palette.paper;
-    ink.fillRect(Math.round(label.left), Math.round(label.top), wide, LABEL_HEIGHT);
+    ink.fillRect(Math.round(label.left), Math.round(label.top), wide, LABEL_HEIGHT * lettering);
     ink.globalAlpha = 1;
     ink.fillStyle = noteColour(note, palette);
-    ink.font = noteFont(isSmall(width), serifFor(note));
-    ink.fillText(label.shown === 0 ? note.text : note.short, Math.round(label.left) + 4, Math.round(label.top) + 15);
+    ink.font = noteFont(note, width, lettering);
+    const baseline = Math.round(label.top + 15 * lettering);
+    ink.fillText(label.shown === 0 ? note.text : note.short, Math.round(label.left) + 4, baseline);
   }
 }
 
@@ -228,14 +228,11 @@ function keepFittingsClear(boxes: readonly MovingBox[], places: Float64Array, pr
 /** Names of lines stand above or below them, everything else beside its point. */
 function firstSide(note: SceneNote, otherwise: number): number {
   if (note.kind !== "name") return otherwise;
-  return note.text === "Backup" ? LABEL_SIDES.below : LABEL_SIDES.above;
+  return note.isBelow ? LABEL_SIDES.below : LABEL_SIDES.above;
 }
 
-/** Measured numbers are set in the serif, as on a plan; names in the sans. */
-export function serifFor(note: SceneNote): boolean {
-  return note.kind === "dimension" || note.kind === "arrow";
-}
-
-export function noteFont(small: boolean, serif: boolean): string {
-  return `500 ${small ? 13 : 15}px ${serif ? SERIF : SANS}`;
+/** Measured numbers are set in the serif, as on a plan; names in the sans. `width`: of the picture [px]; `lettering` as of a `NotesCanvas`. */
+export function noteFont({ kind }: SceneNote, width: number, lettering: number): string {
+  const isMeasured = kind === "dimension" || kind === "arrow";
+  return `500 ${(width < SMALL_WIDTH ? 13 : 15) * lettering}px ${isMeasured ? SERIF : SANS}`;
 }

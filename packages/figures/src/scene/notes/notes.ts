@@ -36,6 +36,8 @@ export interface SceneNote {
   clings: boolean;
   /** For a line's name: visible places of the line. */
   readonly path?: LinePath;
+  /** A name that is looked for a place below its line before it is above it. */
+  readonly isBelow?: boolean;
 }
 
 export interface NoteOptions {
@@ -84,7 +86,7 @@ export function createNotes(recording: Recording, rig: Rig, gap: Gap, gaveWay: r
     name(sayPage("notes.anchor"), "A", 40),
     name(sayPage("notes.anchorB"), "B", 40),
     { ...name(sayPage("notes.mainLine"), "", 30), path: newPath() },
-    { ...name(sayPage("notes.backup"), "", 29), path: newPath() },
+    { ...name(sayPage("notes.backup"), "", 29), path: newPath(), isBelow: true },
     name(sayPage("notes.start"), "", 20),
   ];
   const pointer = note("pointer", 95);
