@@ -21,6 +21,8 @@ export const CARD_ENGLISH = {
   "must.noDate": "Until when it keeps what is required is not known for the day on which it is to be inspected.",
   "must.noFalls": "How many falls it has held is not written down, so how many it still takes is not known.",
   "must.noFallLeft": "No more fall is left. Replace what has held too many, or inspect it and write that down.",
+  "must.ahead":
+    "The wear record has entries up to {day}, which is after the day on which this card is made. What lies ahead has not happened, and no inspection to come counts. Correct the dates, or make the card then.",
 
   "row.walker": "Heaviest walker",
   "row.persons": "Persons at once",

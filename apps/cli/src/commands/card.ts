@@ -75,7 +75,7 @@ async function cardOf(file: string, begun: Begun): Promise<SiteCard> {
   const { read, found } = begun;
   const { assessed } = read;
   const { outcome } = found;
-  const question = { assessed, outcome, ...termsOf(read, found) };
+  const question = { assessed, made: today(), outcome, ...termsOf(read, found) };
   const first = siteCard(question);
   if (first.permission !== "given") return first;
   const { walker, searched } = await heaviest(file, begun);
