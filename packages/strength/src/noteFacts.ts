@@ -76,6 +76,7 @@ interface RecordNoteFacts {
   "record.clampsDenied": Clamped & { readonly missing: FactValue };
   "record.noEntry": Named;
   "record.late": Named & { readonly begun: string };
+  "record.replacedUnmade": Named & { readonly on: string };
   "record.unknownPart": { readonly part: string };
   "record.notCounted": NoValues;
   "damage.falls": NoValues;

@@ -55,6 +55,8 @@ export const LATER_NOTE_FACTS_ENGLISH = {
   "record.noEntry": "{name}: the record has no entry by that day. What the rig's file says of it counts.",
   "record.late":
     '{name}: the record begins on {begun} and does not say what was before. What the rig\'s file says of it counts as the state of that day, and the record is added to it; what the file leaves blank stays unknown. If it lay unused until then, write "firstUse": "{begun}" into the record.',
+  "record.replacedUnmade":
+    '{name}: replaced on {on}. The record does not say when the new one was made, so its age is unknown and counts as the oldest. Write "made" into that entry.',
   "damage.falls": "falls",
   "damage.abrasion": "abrasion",
   "damage.heat": "heat",

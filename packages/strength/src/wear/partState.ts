@@ -14,6 +14,8 @@ export interface PartState {
   readonly up: boolean;
   /** Whether the record says when it was up. */
   readonly placed: boolean;
+  /** Day on which a new part took its place, YYYY-MM-DD; absent: none did. */
+  readonly replacedOn?: string;
   /** What the record knows of its whole life; what it does not know is left out. */
   readonly condition: Condition;
   /** Falls of its whole life [-]; absent: the record does not know. */

@@ -4,9 +4,9 @@ import { isBefore, monthsBetween, type PlainDate } from "../dates/calendarDate.t
 export interface RecordReach {
   /** True when nothing came before the record, or a new part has taken the place since. */
   readonly fromNew: boolean;
-  /** Day of its first entry; absent: there is none by the day that counts. */
+  /** Day of its first entry, or on which a new part took the place; absent: there is none by the day that counts. */
   readonly begun?: PlainDate;
-  /** From its first entry to the day that counts [months]. */
+  /** From that day to the day that counts [months]. */
   readonly months: number;
 }
 
