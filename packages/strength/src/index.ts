@@ -10,6 +10,7 @@ export {
 export type { LogFact, LogFacts } from "./breakLog/logFacts.ts";
 export { readTest, type WrittenTest } from "./breakLog/readEntry.ts";
 export { type BreakLogReading, readBreakLog } from "./breakLog/readLog.ts";
+export { groupKey } from "./breakLog/testGroup.ts";
 export { type TestsUntil, testsUntil } from "./breakLog/untilDay.ts";
 export { testFields, writeBreakLog } from "./breakLog/writeLog.ts";
 export { addDays, type PlainDate, readDate } from "./dates/calendarDate.ts";

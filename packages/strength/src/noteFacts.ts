@@ -153,7 +153,7 @@ interface TestFacts {
   "tests.own": { readonly count: number };
   "tests.use": { readonly used: number; readonly all: number; readonly list: FactValue };
   "tests.none": { readonly all: number };
-  "tests.noneNorWet": { readonly all: number };
+  "tests.noneButWet": { readonly all: number };
   "tests.ofStock": { readonly stock: FactValue; readonly causes: FactValue };
   "tests.new": { readonly count: number };
   "tests.with": { readonly count: number; readonly cause: FactValue };

@@ -71,7 +71,7 @@ export const LATER_NOTE_FACTS_ENGLISH = {
   "drift.less": "The tension that was read went from {first} on {firstOn} to {last} on {lastOn}: {change} less.",
   "tests.use": "Own break tests: {used} of {all} count towards this rig, for {list}.",
   "tests.none": "Own break tests: none of {all} count towards this rig; its strengths are those without a log.",
-  "tests.noneNorWet": "Own break tests: none of {all} count towards this rig.",
+  "tests.noneButWet": "Own break tests: none of {all} count towards this rig.",
   "tests.ofStock": "{stock} ({causes})",
   "tests.new": "{count} new",
   "tests.with": "{count} with {cause}",

@@ -1,11 +1,11 @@
 import { resultMark } from "@secondline/figures/breakLog";
 import { issuesListed } from "@secondline/rig";
-import type { BreakTest, LogFault } from "@secondline/strength";
+import { type BreakTest, groupKey, type LogFault } from "@secondline/strength";
 import { englishBreakLogWords as breakLogWords } from "@secondline/words/breakLog";
 import { tellLogFault } from "@secondline/words/logFaults";
 import { moreText } from "@secondline/words/more";
 import { sayBreakLog } from "@secondline/words/page/breakLog";
-import { groupLabel, groupsBy, loadOf } from "@secondline/workbench";
+import { groupsBy, loadOf } from "@secondline/workbench";
 import { useState } from "react";
 import { Disclosure } from "../design/Disclosure.tsx";
 import { Shapes } from "../picture/Shapes.tsx";
@@ -25,7 +25,7 @@ export function BreakLogPage({ wide }: { wide: boolean }) {
     log.tests.length > 0 ? (analysis) => analysis.breakLog(log.tests) : undefined,
   );
   const { report, plots = [] } = latest ?? {};
-  const groups = groupsBy(log.tests, groupLabel);
+  const groups = groupsBy(log.tests, groupKey);
   const most =
     1.05 * Math.max(1000, ...log.tests.map((test) => (test.result.kind === "between" ? test.result.to : loadOf(test))));
   const [adding, setAdding] = useState(false);

@@ -3,10 +3,7 @@
 import type { BreakTest, GroupReport } from "@secondline/strength";
 import { sayBreakLog } from "@secondline/words/page/breakLog";
 
-/** The group of a test, as the analysis names it: part, material, state and wetness. */
-export const groupLabel = (t: BreakTest): string => [t.part, t.material, t.state, t.wet ? "wet" : "dry"].join(", ");
-
-/** The same for people. */
+/** The group of a test, for people: part, material, state and wetness. */
 export const groupTitle = ({ part, material, state, wet }: BreakTest): string =>
   sayBreakLog("testGroups.label", {
     part,
