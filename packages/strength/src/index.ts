@@ -20,7 +20,7 @@ export { clampFactor } from "./derating/clampMark.ts";
 export { CONSTANTS, type ConstantStatus } from "./derating/constants.ts";
 export { fallsFactor } from "./derating/falls.ts";
 export { ropeKnot, webbingKnot } from "./derating/knot.ts";
-export { combineFactors, logSpread } from "./derating/lognormal.ts";
+export { combineFactors, logSpread, Z95 } from "./derating/lognormal.ts";
 export { usedMetal } from "./derating/make.ts";
 export { OWN_NAME } from "./derating/own.ts";
 export { sewingFactor } from "./derating/sewing.ts";
