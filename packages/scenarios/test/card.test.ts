@@ -83,6 +83,7 @@ beforeAll(() => {
 const cardOf = (other: Assessed = assessed, falls: number | undefined = 9, from = found) =>
   siteCard({
     assessed: other,
+    made: ON,
     outcome: from.outcome,
     outlook,
     ...(falls === undefined ? {} : { fallsLeft: falls }),
@@ -151,6 +152,7 @@ describe("a site card", () => {
     const withHeavier = (terms?: CardTerms) =>
       siteCard({
         assessed,
+        made: ON,
         outcome: found.outcome,
         outlook,
         fallsLeft: 9,
@@ -194,8 +196,8 @@ describe("a site card", () => {
       () => cardOf(without((record) => ({ ...record, webbings: record.webbings!.slice(0, 1) }))),
       "noLine",
     ],
-    ["falls that nobody counted", () => siteCard({ assessed, outcome: found.outcome, outlook }), "noFalls"],
-    ["no date", () => siteCard({ assessed, outcome: found.outcome, fallsLeft: 9 }), "noDate"],
+    ["falls that nobody counted", () => siteCard({ assessed, made: ON, outcome: found.outcome, outlook }), "noFalls"],
+    ["no date", () => siteCard({ assessed, made: ON, outcome: found.outcome, fallsLeft: 9 }), "noDate"],
     ["no fall left", () => cardOf(assessed, 0), "noFallLeft"],
     [
       "any verdict but that it holds",
@@ -207,6 +209,17 @@ describe("a site card", () => {
     expect(card.permission).toBe("none");
     expect(card.allows).toBeUndefined();
     expect(card.refusals.map((one) => one.kind)).toContain(kind);
+  });
+
+  it("permits nobody by an inspection, or anything else of its record, that is dated after the day on which it is made", () => {
+    const made = (day: string) => siteCard({ assessed, made: day, outcome: found.outcome, outlook, fallsLeft: 9 });
+    expect(assessed.upkeep.lastEntry).toBe("2026-06-01");
+    expect(made("2026-05-31")).toMatchObject({
+      permission: "none",
+      refusals: [{ kind: "ahead", day: "2026-06-01" }],
+    });
+    // A card of a later day than today counts what was seen by today.
+    for (const day of ["2026-06-01", ON, "2027-01-01"]) expect(made(day).permission).toBe("given");
   });
 
   it("has lapsed after whatever nobody has judged since, and permits nobody", () => {

@@ -4,6 +4,8 @@ import { describe, expect, it } from "vitest";
 import {
   assessRig,
   classOf,
+  inputHash,
+  NO_DRAW,
   type Outcome,
   type RunOrder,
   rigStrengths,
@@ -99,6 +101,21 @@ describe("a search", () => {
       }),
       { seed: 3, numRuns: 8 },
     );
+  });
+
+  it("does not say so when a single draw failed: it may be the hardest of all", () => {
+    let first: string | undefined;
+    const { outcome } = searched(testRig, {
+      trouble({ event, draw }) {
+        if (draw === NO_DRAW) return false;
+        const one = inputHash({ event, draw });
+        first ??= one;
+        return one === first;
+      },
+    });
+    expect(first).toBeDefined();
+    expect(outcome.verdict).toBe("open");
+    expect(outcome.search.gaps).toMatchObject([{ kind: "failed", events: [expect.any(Number)] }]);
   });
 
   it("finds what fails in whatever part of the set it looks at", () => {

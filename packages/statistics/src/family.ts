@@ -2,6 +2,7 @@
  * The three families of strength distributions, all of location–scale form: y = μ + σ·z with y = x (normal) or y = ln x
  * (lognormal, Weibull) and z standard normal or smallest extreme value. Weibull scale = e^μ, shape = 1/σ.
  */
+import { HALF_LOG_2PI } from "./constants.ts";
 import { logNormalCdf, normalQuantile } from "./normal.ts";
 
 /** Families that a strength may follow. */
@@ -22,8 +23,6 @@ export interface Family {
   /** z with P(Z ≤ z) = p. */
   readonly quantile: (p: number) => number;
 }
-
-const HALF_LOG_2PI = 0.9189385332046727;
 
 const normalShape = {
   logDensity: (z: number) => -0.5 * z * z - HALF_LOG_2PI,

@@ -1,11 +1,11 @@
 /** Gamma function and its incomplete forms. */
+import { HALF_LOG_2PI } from "./constants.ts";
 
 /** Lanczos coefficients for g = 7, nine terms (P. Godfrey's set): relative error below 1e-14. */
 const LANCZOS = [
   0.99999999999980993, 676.5203681218851, -1259.1392167224028, 771.32342877765313, -176.61502916214059,
   12.507343278686905, -0.13857109526572012, 9.9843695780195716e-6, 1.5056327351493116e-7,
 ] as const;
-const HALF_LOG_2PI = 0.9189385332046727;
 /** A little above the spacing of doubles near 1: below it a fraction may swing between two neighbours for ever. */
 const EPSILON = 3e-16;
 const MOST_TERMS = 10_000;

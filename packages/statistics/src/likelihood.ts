@@ -1,9 +1,8 @@
 /** Log-likelihood of a sample with exact, censored and interval observations. */
+import { HALF_LOG_2PI } from "./constants.ts";
 import { FAMILIES, type FamilyName, type LocationScale } from "./family.ts";
 import { normalTail } from "./normalTail.ts";
 import type { Observation } from "./observation.ts";
-
-const HALF_LOG_2PI = 0.9189385332046727;
 
 /**
  * Log-likelihood in the unit of the sample, so that families can be compared [-]. It is made for many shapes: the logarithms

@@ -1,4 +1,5 @@
 /** The location of a family given its scale σ: posterior under a flat prior, of a whole sample or batch by batch. */
+import { HALF_LOG_2PI } from "./constants.ts";
 import { FAMILIES, type Family, type FamilyName } from "./family.ts";
 import { gammaP, logGamma } from "./gamma.ts";
 import { normalTail } from "./normalTail.ts";
@@ -47,8 +48,6 @@ export interface LocationPosterior {
   /** P(location > y) [-]. */
   readonly above: (y: number) => number;
 }
-
-const HALF_LOG_2PI = 0.9189385332046727;
 
 export function locationGiven(data: LocationSample, sigma: number): LocationPosterior {
   const { family, exact, above, within } = data;

@@ -1,8 +1,8 @@
 /** The standard normal distribution. */
+import { HALF_LOG_2PI } from "./constants.ts";
 import { gammaP, gammaQ } from "./gamma.ts";
 
 const SQRT_2PI = 2.5066282746310002;
-const HALF_LOG_2PI = 0.9189385332046727;
 
 /** φ(x) [-]. */
 export function normalDensity(x: number): number {

@@ -10,6 +10,7 @@ export {
 export type { LogFact, LogFacts } from "./breakLog/logFacts.ts";
 export { readTest, type WrittenTest } from "./breakLog/readEntry.ts";
 export { type BreakLogReading, readBreakLog } from "./breakLog/readLog.ts";
+export { groupKey } from "./breakLog/testGroup.ts";
 export { type TestsUntil, testsUntil } from "./breakLog/untilDay.ts";
 export { testFields, writeBreakLog } from "./breakLog/writeLog.ts";
 export { addDays, type PlainDate, readDate } from "./dates/calendarDate.ts";
@@ -19,7 +20,7 @@ export { clampFactor } from "./derating/clampMark.ts";
 export { CONSTANTS, type ConstantStatus } from "./derating/constants.ts";
 export { fallsFactor } from "./derating/falls.ts";
 export { ropeKnot, webbingKnot } from "./derating/knot.ts";
-export { combineFactors, logSpread } from "./derating/lognormal.ts";
+export { combineFactors, logSpread, Z95 } from "./derating/lognormal.ts";
 export { usedMetal } from "./derating/make.ts";
 export { OWN_NAME } from "./derating/own.ts";
 export { sewingFactor } from "./derating/sewing.ts";

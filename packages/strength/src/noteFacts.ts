@@ -76,6 +76,7 @@ interface RecordNoteFacts {
   "record.clampsDenied": Clamped & { readonly missing: FactValue };
   "record.noEntry": Named;
   "record.late": Named & { readonly begun: string };
+  "record.replacedUnmade": Named & { readonly on: string };
   "record.unknownPart": { readonly part: string };
   "record.notCounted": NoValues;
   "damage.falls": NoValues;
@@ -152,7 +153,7 @@ interface TestFacts {
   "tests.own": { readonly count: number };
   "tests.use": { readonly used: number; readonly all: number; readonly list: FactValue };
   "tests.none": { readonly all: number };
-  "tests.noneNorWet": { readonly all: number };
+  "tests.noneButWet": { readonly all: number };
   "tests.ofStock": { readonly stock: FactValue; readonly causes: FactValue };
   "tests.new": { readonly count: number };
   "tests.with": { readonly count: number; readonly cause: FactValue };

@@ -1,8 +1,10 @@
+import { GENERIC_STOCKS } from "@secondline/rig";
 import type { Observation } from "@secondline/statistics";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { analyseBreakLog, type BreakTest } from "../src/index.ts";
 import { groupReport } from "../src/logReport/groupReport.ts";
+import { isOfStock } from "../src/retention/testState.ts";
 
 const testOf = (result: Observation, given: Partial<BreakTest> = {}): BreakTest => ({
   part: "webbing",
@@ -66,6 +68,23 @@ describe("doubts are shown before the numbers", () => {
     expect(doubts([...log, ...log.map((test) => ({ ...test, date: "2026-07-02" }))])).not.toContain("copies");
     const stopped = Array.from({ length: 4 }, () => testOf({ kind: "above", value: 30_000 }));
     expect(doubts([...log, ...stopped])).not.toContain("copies");
+  });
+
+  it("takes a name for the same however it is capitalised and spaced, in groups and batches", () => {
+    const named = (state: string, batch: string) => ({ ...broke(30_000)[0]!, state, batch });
+    const log = [named("New", "Roll 1"), named("new ", "roll 1"), named("NEW", "Roll  1"), named("14 months", "")];
+    const { groups } = analyseBreakLog(log);
+    expect(groups.map(({ tests }) => tests.length)).toEqual([3, 1]);
+    expect(groups[0]!.label).toContain("New");
+    expect(doubts(log.slice(0, 3))).toContain("batchesUnseen");
+    const { material } = log[0]!;
+    const shouted = log.map((test) => ({ ...test, material: ` ${material.toUpperCase()}` }));
+    expect(analyseBreakLog([...log, ...shouted]).groups.map(({ tests }) => tests.length)).toEqual([6, 2]);
+    const [stock] = GENERIC_STOCKS.values();
+    for (const name of [stock!.id, stock!.name.toUpperCase(), `${stock!.name}  `]) {
+      expect(isOfStock({ ...log[0]!, material: name }, stock!)).toBe(true);
+    }
+    expect(isOfStock(log[0]!, stock!)).toBe(false);
   });
 
   it("tells batches that differ, and batches too small to compare", () => {

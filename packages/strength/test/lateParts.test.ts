@@ -126,6 +126,30 @@ describe("a record of a part from its first use on", () => {
     expect(rig.leash.condition.monthsOutside).toBeCloseTo(12 / 30.436875, 10);
   });
 
+  it("a new part is as old as it lay on its shelf, and of unknown age without a word on that", () => {
+    const ofLeash = (made?: string) => {
+      const replaced = { date: "2026-07-20", event: "replaced", ...(made === undefined ? {} : { made }) } as const;
+      const entries: Part["entries"] = [UP, DRY, NONE, replaced, { ...NONE, date: "2026-07-20" }];
+      return worn(USED, [{ part: "leash", entries }]);
+    };
+    const shelved = ofLeash("2024-07-20");
+    expect(shelved.rig.leash.condition.ageYears).toBeCloseTo(2 + 12 / 365.25, 2);
+    expect(shelved.rig.leash.condition.monthsOutside).toBeCloseTo(12 / 30.436875, 10);
+    const unsaid = ofLeash();
+    expect(unsaid.rig.leash.condition.ageYears).toBeUndefined();
+    expect(JSON.stringify(unsaid.notes)).toContain("record.replacedUnmade");
+    expect(JSON.stringify(shelved.notes)).not.toContain("record.replacedUnmade");
+    for (const made of ["2026-07-20", "2024-07-20", "2017-07-20"]) {
+      expect(holds(unsaid.rig, "leash")).toBeLessThan(holds(ofLeash(made).rig, "leash"));
+    }
+  });
+
+  it("a new part cannot be made after it took its place", () => {
+    const replaced = { date: "2026-07-20", event: "replaced", made: "2026-07-21" } as const;
+    const reading = read([{ rig: "test rig", part: "leash", entries: [UP, replaced] }]);
+    expect(reading.ok ? [] : reading.issues.map(({ path }) => path)).toEqual(["parts[0].entries[1].made"]);
+  });
+
   it("cannot begin before it was made, nor after it was used", () => {
     const faults = (beginning: Partial<Part>) => {
       const reading = read([{ rig: "test rig", part: "leash", ...beginning, entries: [UP] }]);

@@ -1,7 +1,6 @@
 import { judgePart, type OwnJudgement, type Rig } from "@secondline/rig";
 import { describe, expect, it } from "vitest";
-import { partStrengths } from "../src/index.ts";
-import { olderRig } from "../src/takeDown/future.ts";
+import { futureFromRig, partStrengths, readDate } from "../src/index.ts";
 import { exampleRig, rated, section } from "./exampleRig.ts";
 
 const partOf = (rig: Rig, id: string) => partStrengths(rig).find((part) => part.id === id)!;
@@ -61,7 +60,9 @@ describe("an own judgement", () => {
 
   it("stays on a rig that grows older", () => {
     const own = { factor: 0.6, reason: "frayed" };
-    expect(olderRig(judged("main", own), 6).main.sections[0]!.own).toEqual(own);
+    expect(futureFromRig(judged("main", own), "2026-05-01")(readDate("2026-11-01")!).main.sections[0]!.own).toEqual(
+      own,
+    );
   });
 });
 

@@ -87,7 +87,44 @@ describe("the take-down date", () => {
   });
 });
 
+describe("on later days, without a record", () => {
+  const used = { monthsOutside: 6, sun: 0.5, ageYears: 1, wet: false };
+  const usedRig = exampleRig({ main: { ...exampleRig().main, sections: [section({ condition: used })] } });
+  const taken = (from: string, to: string, climate?: Parameters<typeof futureFromRig>[2]) => {
+    const later = futureFromRig(usedRig, from, climate)(Temporal.PlainDate.from(to));
+    return later.main.sections[0]!.condition.sunMonths! - 6 * 0.5;
+  };
+
+  it("the sun of the season ahead counts, and that of the half of the earth where it is more", () => {
+    const middle = { latitude: "middle", hemisphere: "north" } as const;
+    expect(taken("2026-05-01", "2026-09-01", middle)).toBeCloseTo(0.5 * (1.5 + 1.65 + 1.65 + 1.45), 9);
+    expect(taken("2026-11-01", "2027-03-01", middle)).toBeCloseTo(0.5 * (0.45 + 0.35 + 0.4 + 0.6), 9);
+    // Where it hangs a rig document does not say: never less than an average month, in summer or winter.
+    for (const [from, to] of [
+      ["2026-05-01", "2026-09-01"],
+      ["2026-11-01", "2027-03-01"],
+    ] as const) {
+      for (const latitude of ["low", "middle", "high"] as const) {
+        for (const hemisphere of ["north", "south"] as const) {
+          expect(taken(from, to)).toBeGreaterThanOrEqual(taken(from, to, { latitude, hemisphere }));
+        }
+      }
+      expect(taken(from, to)).toBeGreaterThan(0.5 * 4);
+    }
+  });
+
+  it("what is blank in the file stays blank, and a new part takes the sun of its first months", () => {
+    const blank = exampleRig({ main: { ...exampleRig().main, sections: [section({ condition: {} })] } });
+    const later = futureFromRig(blank, "2026-05-01")(Temporal.PlainDate.from("2026-09-01"));
+    expect(later.main.sections[0]!.condition).toEqual({});
+    const fresh = exampleRig({ main: { ...exampleRig().main, sections: [section({ condition: asNew })] } });
+    const year = futureFromRig(fresh, "2026-05-01")(Temporal.PlainDate.from("2027-05-01"));
+    expect(year.main.sections[0]!.condition.sunMonths).toBeCloseTo(12 * 1.3, 9);
+  });
+});
+
 describe("on later days, with a record", () => {
+  const CLIMATE = { latitude: "middle", hemisphere: "north" } as const;
   const TODAY = "2026-07-01";
   const LATER = "2027-07-01";
   const used = { monthsOutside: 6, sun: 1, ageYears: 2, wet: false };
@@ -113,7 +150,7 @@ describe("on later days, with a record", () => {
     entries: [{ date: "2026-04-01", ...rigged }],
   };
   const rigOn = (record: Partial<WearDocument>, day = LATER) => {
-    const base = { secondline: "wear/1", name: "record", latitude: "middle", hemisphere: "north" };
+    const base = { secondline: "wear/1", name: "record", ...CLIMATE };
     const reading = readWearRecord({ ...base, ...record });
     if (!reading.ok) throw new Error(JSON.stringify(reading.issues));
     return futureFromRecord(usedRig, reading.record, TODAY)(Temporal.PlainDate.from(day));
@@ -123,7 +160,7 @@ describe("on later days, with a record", () => {
   it("a part that it does not follow ages as it does without one", () => {
     const [followed, alone] = [
       rigOn({ webbings: [webbing] }),
-      futureFromRig(usedRig, TODAY)(Temporal.PlainDate.from(LATER)),
+      futureFromRig(usedRig, TODAY, CLIMATE)(Temporal.PlainDate.from(LATER)),
     ];
     expect(followed.leash.falls).toBeCloseTo(40 * (1 + months / 6), 9);
     for (const one of ["leash", "harness", "anchorA", "anchorB", "backup"] as const) {
@@ -167,7 +204,7 @@ describe("on later days, with a record", () => {
       { parts: [{ rig: "test rig", part: "leash", entries: [{ date: "2026-06-01", event: "putUp" as const }] }] },
     ];
     for (const day of [TODAY, "2026-12-01", LATER]) {
-      const alone = partStrengths(futureFromRig(usedRig, TODAY)(Temporal.PlainDate.from(day)));
+      const alone = partStrengths(futureFromRig(usedRig, TODAY, CLIMATE)(Temporal.PlainDate.from(day)));
       for (const record of records) {
         const strengths = partStrengths(rigOn(record, day));
         for (const [i, { id, strength5 }] of strengths.entries()) {

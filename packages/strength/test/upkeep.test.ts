@@ -28,7 +28,7 @@ const PLAN = { plans: [{ rig: "test rig", inspectEvery: "1 month", falls: 40 }] 
 
 describe("the upkeep of a rig", () => {
   it("without a plan says nothing of inspections to come", () => {
-    expect(upkeep([RIGGED])).toEqual({ lapses: [] });
+    expect(upkeep([RIGGED])).toEqual({ lapses: [], lastEntry: RIGGED.date });
   });
 
   it("names the first later day of which the record says something of this rig, and of no other", () => {
@@ -36,7 +36,8 @@ describe("the upkeep of a rig", () => {
     const parts = (rig: string): WearDocument["parts"] => [
       { rig, part: "leash", entries: [{ date: "2026-07-03", event: "putUp" }] },
     ];
-    expect(upkeep([RIGGED, storm])).toEqual({ lapses: [], nextEntry: "2026-07-09" });
+    expect(upkeep([RIGGED, storm])).toEqual({ lapses: [], lastEntry: RIGGED.date, nextEntry: "2026-07-09" });
+    expect(upkeep([RIGGED, storm], {}, "2026-07-10").lastEntry).toBe("2026-07-09");
     expect(upkeep([RIGGED, storm], { parts: parts("test rig") }).nextEntry).toBe("2026-07-03");
     expect(upkeep([RIGGED, storm], { parts: parts("another rig") }).nextEntry).toBe("2026-07-09");
     expect(upkeep([RIGGED, storm], {}, "2026-07-09").nextEntry).toBeUndefined();
@@ -79,6 +80,7 @@ describe("the upkeep of a rig", () => {
       nextInspection: "2026-07-05",
       plannedFallsLeft: 5,
       parts: ["leash"],
+      lastEntry: "2026-06-20",
     });
     expect(upkeep(entries, { ...PLAN, parts }, "2026-07-06").lapses).toEqual([
       { of: { part: "leash" }, kind: "overdue", due: "2026-07-05" },

@@ -47,7 +47,7 @@ describe("tests that were pulled wet", () => {
 
   it("are told of, where they lower and where they do not", () => {
     const [none, ...why] = testUseWords([polyesterWebbing], [pulled(20_000)]);
-    expect(none).toEqual(noteFact("tests.noneNorWet", { all: 1 }));
+    expect(none).toEqual(noteFact("tests.noneButWet", { all: 1 }));
     expect(why).toEqual([
       noteFact("tests.leftOut", { list: { list: [noteFact("tests.wet", { count: 1 })], joined: "semicolon" } }),
       noteFact("tests.wetHeldLess", { stocks: { list: [{ brought: polyesterWebbing.name }], joined: "and" } }),

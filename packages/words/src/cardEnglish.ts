@@ -21,6 +21,8 @@ export const CARD_ENGLISH = {
   "must.noDate": "The day until which it keeps its required margins is not known.",
   "must.noFalls": "How many falls it has held is not written down, so how many it still takes is not known.",
   "must.noFallLeft": "No more fall is left. Replace what has held too many, or inspect it and write that down.",
+  "must.ahead":
+    "The wear record has entries up to {day}, which is after the day on which this card is made. What lies ahead has not happened, and no inspection to come counts. Correct the dates, or make the card then.",
 
   "row.walker": "Heaviest walker",
   "row.persons": "Persons at once",

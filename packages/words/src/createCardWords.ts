@@ -168,6 +168,8 @@ function refusalText(
       return sayCard("must.noLine", {
         lines: listed(one.lines.map((line) => sayIn(language)(`line.${line}`))),
       });
+    case "ahead":
+      return sayCard("must.ahead", { day: one.day });
     case "noRecord":
     case "noInspection":
     case "noDate":

@@ -56,8 +56,10 @@ export const ENGLISH = {
   "verdict.pullHard":
     "Thin: the pull on the person may come to {demand}; the limit asked for is {limit}, by {note} ({event}).",
   "verdict.withheld": "Not said to hold: {what}",
-  "verdict.beyond":
-    "Not said to hold, for more wear than anything is known of, or wear that is not written down: {parts}.",
+  "verdict.beyondKnown": "Not said to hold, for more wear than anything is known of: {parts}.",
+  "verdict.beyondUnwritten": "Not said to hold, for wear that is not written down: {parts}.",
+  "verdict.noStrengthCounted":
+    "Where R is 0.00, so little is written down of a part's age and wear that no strength is counted: write down what you know.",
   "beyond.part": "{name} ({factors})",
   "beyond.more": "{count|one more part|{count} more parts}",
   "verdict.hasLapsed": "Lapsed: {what}",

@@ -55,6 +55,8 @@ export const LATER_NOTE_FACTS_ENGLISH = {
   "record.noEntry": "{name}: the record has no entry by that day. The rig's file counts for it.",
   "record.late":
     '{name}: the record begins on {begun} and does not say what was before. What the rig\'s file says of it counts as the state of that day, and the record is added to it; what the file leaves blank stays unknown. If it lay unused until then, write "firstUse": "{begun}" into the record.',
+  "record.replacedUnmade":
+    '{name}: replaced on {on}. The record does not say when the new one was made, so its age is unknown and counts as the oldest. Write "made" into that entry.',
   "damage.falls": "falls",
   "damage.abrasion": "abrasion",
   "damage.heat": "heat",
@@ -69,7 +71,7 @@ export const LATER_NOTE_FACTS_ENGLISH = {
   "drift.less": "The tension that was read went from {first} on {firstOn} to {last} on {lastOn}: {change} less.",
   "tests.use": "Own break tests: {used} of {all} count towards this rig, for {list}.",
   "tests.none": "Own break tests: none of {all} count towards this rig; its strengths are those without a log.",
-  "tests.noneNorWet": "Own break tests: none of {all} count towards this rig.",
+  "tests.noneButWet": "Own break tests: none of {all} count towards this rig.",
   "tests.ofStock": "{stock} ({causes})",
   "tests.new": "{count} new",
   "tests.with": "{count} with {cause}",

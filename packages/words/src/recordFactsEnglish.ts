@@ -47,6 +47,7 @@ export const RECORD_FACTS_ENGLISH = {
     'The record hangs "{name}" in "section": {section} of the {line}. The rig has {count} sections, 0 to {last}. Nothing of its wear could be counted.',
   "firstUse.beforeMade": "It was first used on {firstUse}, before it was made, on {made}.",
   "firstUse.usedBefore": "{event} on {date}, but its first use is said to be on {firstUse}.",
+  "replaced.beforeMade": "The new part took its place on {date}, before it was made, on {made}.",
   "order.entry": "{date} lies before the entry before it, {before}; entries are in order of date.",
   "order.made": "{date} lies before the day it was made, {before}; entries are in order of date.",
   "event.notRigged": "{event}, but the webbing is not rigged then.",

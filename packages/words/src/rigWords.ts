@@ -25,7 +25,7 @@ export function rigLine(language: Language, rig: Rig, { statics, accuracy }: Out
     span: length(rig.span),
     tension: load(rig.main.pretension),
     backup: rig.backup
-      ? say("rig.backupIs", { slack: percent(rig.backup.slack), count: countOf(rig, "connection") })
+      ? say("rig.backupIs", { slack: percent(rig.backup.slack, "up"), count: countOf(rig, "connection") })
       : say("rig.noBackup"),
     mass: formatMass(rig.walker.mass),
     standing: load(statics.standingTension),
@@ -123,18 +123,21 @@ function wearText(say: LaterSay, wear: Wear): string {
     case "clampMark":
       return say("rig.wear.clampMark", { months: formatRatio(wear.months, "up"), at: length(wear.at) });
     case "fallZone":
-      return say("rig.wear.fallZone", { falls: wear.falls, from: length(wear.from), to: length(wear.to) });
+      return say("rig.wear.fallZone", { falls: wholeFalls(wear.falls), from: length(wear.from), to: length(wear.to) });
     case "stitching":
       return say("rig.wear.stitching", { at: length(wear.at) });
     case "abrasion":
     case "heat": {
-      const values = { depth: percent(wear.depth), from: length(wear.from), to: length(wear.to) };
+      const values = { depth: percent(wear.depth, "up"), from: length(wear.from), to: length(wear.to) };
       return say(`rig.wear.${wear.kind}`, values);
     }
     case "cut":
-      return say("rig.wear.cut", { depth: percent(wear.depth), at: length(wear.at) });
+      return say("rig.wear.cut", { depth: percent(wear.depth, "up"), at: length(wear.at) });
   }
 }
+
+/** A record that shares falls out counts parts of one. */
+const wholeFalls = (falls: number): number => Math.ceil(falls - 1e-9);
 
 function ends(say: LaterSay, line: { readonly endA: LineEnd; readonly endB: LineEnd }): string {
   const end = (one: LineEnd) =>
@@ -146,7 +149,7 @@ function backup(say: LaterSay, rig: Rig): string {
   if (!rig.backup) return say("rig.none");
   return say("rig.backupRow", {
     sections: sections(say, rig.backup.sections),
-    slack: percent(rig.backup.slack),
+    slack: percent(rig.backup.slack, "up"),
     connections: countOf(rig, "connection"),
     tapes: countOf(rig, "tape"),
     ends: ends(say, rig.backup),
@@ -168,9 +171,9 @@ function leash(say: LaterSay, { leash: one }: Rig): string {
     ...(one.condition.monthsOutside === undefined
       ? []
       : [say("rig.months", { months: formatRatio(one.condition.monthsOutside, "up") })]),
-    ...((one.falls ?? 0) > 0 ? [say("rig.falls", { falls: one.falls! })] : []),
-    ...(one.sheathSlip === undefined ? [] : [say("rig.sheathSlip", { share: percent(one.sheathSlip) })]),
-    ...(one.glazed === undefined ? [] : [say("rig.glazed", { share: percent(one.glazed) })]),
+    ...((one.falls ?? 0) > 0 ? [say("rig.falls", { falls: wholeFalls(one.falls!) })] : []),
+    ...(one.sheathSlip === undefined ? [] : [say("rig.sheathSlip", { share: percent(one.sheathSlip, "up") })]),
+    ...(one.glazed === undefined ? [] : [say("rig.glazed", { share: percent(one.glazed, "up") })]),
   ].join(LIST_SEPARATOR);
 }
 

@@ -13,6 +13,7 @@ import {
   type TeardownBand,
   type TeardownIssue,
   type TeardownLearnt,
+  Z95,
 } from "@secondline/strength";
 import { broughtIn } from "./broughtEnglish.ts";
 import type { Language, LaterKey } from "./language.ts";
@@ -22,7 +23,6 @@ import { cutAt, factor, kilonewtons, length, load, percent, required, strength }
 
 /** Turns a deviation of the logarithm into a coefficient of variation [-]. */
 const scatter = (sigmaLog: number): string => percent(Math.sqrt(Math.expm1(sigmaLog ** 2)), "up");
-const Z95 = 1.6448536269514722;
 /** A smaller narrowing is told as unchanged [-]. */
 const UNCHANGED_SHARE = 5e-4;
 

@@ -10,7 +10,7 @@ import { listed } from "./lists.ts";
 import { tellBasis } from "./noteWords.ts";
 import { lowered, partInSentence, partName } from "./partNames.ts";
 import { eventTitle } from "./phrases.ts";
-import { factor, height, limit as limitText, load, margin, required, strength } from "./quantity.ts";
+import { factor, height, limit as limitText, load, margin, required, strength, strengthIn } from "./quantity.ts";
 
 export const governingOf = (part: PartOutcome): ClassOutcome | undefined =>
   part.governing && part.byClass[part.governing];
@@ -232,30 +232,40 @@ function others(language: Language, rig: Rig, outcome: Outcome): string[] {
     ...rest
       .filter((reason) => !grouped || !isBeyond(reason))
       .flatMap((reason) => otherText(language, rig, outcome, reason)),
-    ...(grouped ? [beyondText(say, beyond)] : []),
+    ...(grouped ? BEYOND_CODES.flatMap((code) => beyondText(say, beyond, code)) : []),
+    ...(countsNoStrength(outcome) ? [say("verdict.noStrengthCounted")] : []),
     ...(fails > 0 ? [say("verdict.alsoFails", { count: fails })] : []),
     ...(thin > 0 ? [say("verdict.also", { count: thin })] : []),
   ];
 }
 
+/** More wear than any source covers, and wear that nobody wrote down. */
+const BEYOND_CODES = ["beyond.known", "beyond.unwritten"] as const;
+type BeyondCode = (typeof BEYOND_CODES)[number];
+
 /** Wear beyond the range of one factor of one part. */
 const isBeyond = (reason: Reason): reason is Extract<Reason, { kind: "withheld" }> =>
-  reason.kind === "withheld" && ["beyond.known", "beyond.unwritten"].includes(reason.what.code);
+  reason.kind === "withheld" && BEYOND_CODES.some((code) => code === reason.what.code);
+
+/** Whether a blank leaves a part a strength that reads 0.00. */
+const countsNoStrength = ({ parts, reasons }: Outcome): boolean =>
+  reasons.some((reason) => isBeyond(reason) && reason.what.code === "beyond.unwritten") &&
+  parts.some((part) => Object.values(part.byClass).some(({ strength5 }) => strengthIn(strength5) === strengthIn(0)));
 
 /** The first parts by their factors, the rest by their number: each factor of each part is told with its strength. */
-function beyondText(say: Say, beyond: readonly Fact[]): string {
+function beyondText(say: Say, beyond: readonly Fact[], code: BeyondCode): string[] {
   const factors = new Map<string, string[]>();
-  for (const { values } of beyond) {
+  for (const { values } of beyond.filter((one) => one.code === code)) {
     const name = tellBasis(values.name!);
     factors.set(name, [...(factors.get(name) ?? []), tellBasis(values.factor!)]);
   }
   const named = [...factors]
     .slice(0, MOST_NAMED)
     .map(([name, of]) => say("beyond.part", { name, factors: listed(of) }));
+  if (named.length === 0) return [];
   const more = factors.size - named.length;
-  return say("verdict.beyond", {
-    parts: listed([...named, ...(more > 0 ? [say("beyond.more", { count: more })] : [])], "semicolon"),
-  });
+  const parts = listed([...named, ...(more > 0 ? [say("beyond.more", { count: more })] : [])], "semicolon");
+  return [say(code === "beyond.known" ? "verdict.beyondKnown" : "verdict.beyondUnwritten", { parts })];
 }
 
 function otherText(language: Language, rig: Rig, outcome: Outcome, reason: Reason): string[] {

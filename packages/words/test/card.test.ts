@@ -175,6 +175,11 @@ describe("a card that permits nobody", () => {
     expect(must.items).toEqual([expect.stringContaining(text)]);
   });
 
+  it("names the day after its making of which the record says something", () => {
+    const refusals = [{ kind: "ahead", day: "2027-01-31" }] as const;
+    expect(said({ ...BARE, permission: "none", refusals }).must.items[0]).toContain("entries up to 2027-01-31");
+  });
+
   it("names the lines of which the record says nothing", () => {
     const refusals = [{ kind: "noLine", lines: ["backup"] }] as const;
     expect(said({ ...BARE, permission: "none", refusals }).must.items[0]).toContain("says nothing of the backup.");

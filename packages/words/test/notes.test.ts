@@ -115,7 +115,7 @@ describe("strengths tell", () => {
   });
 
   it("what tests say that were pulled wet", () => {
-    expect(tellNote(noteFact("tests.noneNorWet", { all: 1 }))).toBe(
+    expect(tellNote(noteFact("tests.noneButWet", { all: 1 }))).toBe(
       "Own break tests: none of 1 count towards this rig.",
     );
     expect(tellNote(noteFact("tests.none", { all: 1 }))).toContain("its strengths are those without a log");

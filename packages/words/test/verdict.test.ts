@@ -42,17 +42,40 @@ describe("a verdict", () => {
       kind: "withheld" as const,
       what: noteFact("beyond.unwritten", { name: { brought: name }, factor: { brought: factor } }),
     });
+    const outside = noteFact("outside.unit", { got: 60, from: 0, to: 24, unit: "months" });
+    const worn = (name: string) => ({
+      kind: "withheld" as const,
+      what: noteFact("beyond.known", { name: { brought: name }, factor: { brought: "sun" }, outside }),
+    });
     const thin = { kind: "partThin", part: "main" } as const;
-    const told = (...more: ReturnType<typeof of>[]) =>
+    const told = (...more: (ReturnType<typeof of> | ReturnType<typeof worn>)[]) =>
       words.verdict(rig, changed(outcome, { verdict: "thin", reasons: [thin, ...more] }));
     expect(told(of("Leash", "sun"), of("Leash", "age"))).toContain(
       "Not said to hold: Leash, sun: not written down; the worst is counted, which lies beyond what is known. Not said to hold: Leash, age:",
     );
     const many = [of("Leash", "sun"), of("Leash", "age"), of("Sling", "sun"), of("Backup", "sun")];
     expect(told(...many)).toContain(
-      "Not said to hold, for more wear than anything is known of, or wear that is not written down: Leash (sun, age); Sling (sun); one more part.",
+      "Not said to hold, for wear that is not written down: Leash (sun, age); Sling (sun); one more part.",
     );
     expect(told(...many).match(/Not said to hold/g)).toHaveLength(1);
+    expect(told(of("Leash", "sun"), worn("Sling"), worn("Backup"))).toContain(
+      "Not said to hold, for more wear than anything is known of: Sling (sun); Backup (sun). Not said to hold, for wear that is not written down: Leash (sun).",
+    );
+  });
+
+  it("says beside a strength of 0.00 that nothing is known of the part, and only where that is why", () => {
+    const none = outcome.parts.map((part) => ({
+      ...part,
+      byClass: Object.fromEntries(Object.entries(part.byClass).map(([name, one]) => [name, { ...one, strength5: 4 }])),
+    }));
+    const thin = { kind: "partThin", part: "main" } as const;
+    const blank = noteFact("beyond.unwritten", { name: { brought: "Leash" }, factor: { brought: "sun" } });
+    const told = (parts: typeof outcome.parts, ...more: { kind: "withheld"; what: typeof blank }[]) =>
+      words.verdict(rig, changed(outcome, { verdict: "thin", parts, reasons: [thin, ...more] }));
+    const why = "so little is written down of a part's age and wear that no strength is counted";
+    expect(told(none, { kind: "withheld", what: blank })).toContain(why);
+    expect(told(none)).not.toContain(why);
+    expect(told(outcome.parts, { kind: "withheld", what: blank })).not.toContain(why);
   });
 
   it("has lapsed where nobody has judged what happened since, says why and what to do, and never holds", () => {

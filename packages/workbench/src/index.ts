@@ -24,7 +24,6 @@ export {
 export { readMatched } from "./breakLog/readMatched.ts";
 export { logTemplate } from "./breakLog/template.ts";
 export {
-  groupLabel,
   groupsBy,
   groupTitle,
   loadOf,

@@ -120,6 +120,10 @@ describe("what is wrong", () => {
     expect(rigFrom({ span: "60" }).faults).toMatchObject([{ kind: "issue", place: "span", remedy: "60 m" }]);
     expect(rigFrom({ lowest: "25" }).faults).toMatchObject([{ kind: "depth", place: "lowest", remedy: "25 m" }]);
     expect(rigFrom({ lowest: "-25 m" }).faults).toMatchObject([{ place: "lowest", remedy: "25 m" }]);
+    // Of a span of a mile the spacing of the template makes too many: the one that is offered does.
+    const [many] = rigFrom({ span: "1 mile" }).faults;
+    expect(many).toMatchObject({ kind: "placesMany", place: "connections", remedy: "every 27 m" });
+    expect(rigFrom({ span: "1 mile", connections: many!.remedy! }).faults).toEqual([]);
     expect(rigFrom({ connections: "every 15" }).faults).toMatchObject([{ remedy: "every 15 m" }]);
     expect(rigFrom({ slack: "6" }).faults).toMatchObject([{ place: "slack", remedy: "6 %" }]);
   });

@@ -17,6 +17,7 @@ import {
   type WalkerStep,
 } from "@secondline/scenarios";
 import { overOn, cardWords as words } from "@secondline/words/card";
+import { todayIso } from "@secondline/workbench";
 import { type AssessmentOptions, type ReadAssessment, readAssessment } from "../assessment.ts";
 import type { Computing } from "../computing.ts";
 import { type ComputingOptions, readComputing } from "../computingOptions.ts";
@@ -41,26 +42,19 @@ export async function card(file: string, options: CardOptions): Promise<void> {
   const inputs = [file, options.wear, options.tests].filter((input) => input !== undefined);
   const out = checkOutFile(options.out, options.force === true, inputs);
   const computing = readComputing(options);
-  const read = readAssessment(file, { ...options, on: options.on ?? today() });
+  const read = readAssessment(file, { ...options, on: options.on ?? todayIso() });
   const search: SearchOptions = { accuracy: options.accuracy, size: options.set };
   const found = await runStudy(read.assessed, search, computing);
   const made = await cardOf(file, { read, found, search, computing });
   const { assessed } = read;
-  writeOutFile(out, siteCardPage(assessed, found.outcome, made, { date: today() }));
-  const text = words.card({ rig: assessed.rig, outcome: found.outcome, card: made, made: today() });
-  const over = overOn(text, today());
+  writeOutFile(out, siteCardPage(assessed, found.outcome, made, { date: todayIso() }));
+  const text = words.card({ rig: assessed.rig, outcome: found.outcome, card: made, made: todayIso() });
+  const over = overOn(text, todayIso());
   message(over ? `${over.word}: ${over.says}` : `${text.word}: ${text.says}`);
   for (const item of text.must.items) message(item);
   message(words.say("written", { file: options.out }));
   if (failedRuns(assessed.rig, found.outcome).length > 0) process.exitCode = EXIT.audit;
   else if (options.require && (over !== undefined || made.permission !== "given")) process.exitCode = EXIT.required;
-}
-
-/** By the clock and the calendar of the place where the card is printed. */
-function today(): string {
-  const now = new Date();
-  const two = (number: number) => String(number).padStart(2, "0");
-  return `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`;
 }
 
 interface Begun {
@@ -75,7 +69,7 @@ async function cardOf(file: string, begun: Begun): Promise<SiteCard> {
   const { read, found } = begun;
   const { assessed } = read;
   const { outcome } = found;
-  const question = { assessed, outcome, ...termsOf(read, found) };
+  const question = { assessed, made: todayIso(), outcome, ...termsOf(read, found) };
   const first = siteCard(question);
   if (first.permission !== "given") return first;
   const { walker, searched } = await heaviest(file, begun);

@@ -74,7 +74,7 @@ function Body() {
     case "ready":
       return (
         <Card
-          card={siteCard({ ...state.question, ...heavier.found })}
+          card={siteCard({ ...state.question, made: todayIso(), ...heavier.found })}
           outcome={state.question.outcome}
           heavier={heavier}
         />

@@ -11,7 +11,7 @@ export type CardState =
   | { readonly kind: "searching" }
   | { readonly kind: "dating" }
   | { readonly kind: "failed"; readonly message: string }
-  | { readonly kind: "ready"; readonly question: CardQuestion };
+  | { readonly kind: "ready"; readonly question: Omit<CardQuestion, "made"> };
 
 export function useCard(): CardState {
   const written = useWear((state) => state.good.written);

@@ -1,11 +1,11 @@
 import { resultMark } from "@secondline/figures/breakLog";
 import { issuesListed } from "@secondline/rig";
-import type { BreakTest, LogFault } from "@secondline/strength";
+import { type BreakTest, groupKey, type LogFault } from "@secondline/strength";
 import { englishBreakLogWords as breakLogWords } from "@secondline/words/breakLog";
 import { tellLogFault } from "@secondline/words/logFaults";
 import { moreText } from "@secondline/words/more";
 import { sayBreakLog } from "@secondline/words/page/breakLog";
-import { groupLabel, groupsBy, groupTitle, loadOf } from "@secondline/workbench";
+import { groupsBy, groupTitle, loadOf } from "@secondline/workbench";
 import { useState } from "react";
 import { Disclosure } from "../design/Disclosure.tsx";
 import { Shapes } from "../picture/Shapes.tsx";
@@ -27,9 +27,10 @@ export function BreakLogPage({ wide }: { wide: boolean }) {
   );
   const { report, plots = [] } = latest ?? {};
   const own = useOwnStocks();
-  const groups = groupsBy(log.tests, groupLabel);
+  const groups = groupsBy(log.tests, groupKey);
   const next = report?.testNext;
-  const ofNext = groups.find(({ name }) => name === next?.label)?.tests[0];
+  const nextKey = report?.groups.find(({ label }) => label === next?.label)?.key;
+  const ofNext = groups.find(({ name }) => name === nextKey)?.tests[0];
   const most =
     1.05 * Math.max(1000, ...log.tests.map((test) => (test.result.kind === "between" ? test.result.to : loadOf(test))));
   const [adding, setAdding] = useState(false);

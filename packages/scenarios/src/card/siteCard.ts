@@ -27,7 +27,9 @@ export type Refusal =
   /** How many falls it has held, or how many it still takes, is not known. */
   | { readonly kind: "noFalls" }
   /** No more fall is left. */
-  | { readonly kind: "noFallLeft" };
+  | { readonly kind: "noFallLeft" }
+  /** The record says something of this day, YYYY-MM-DD, and the card is made before it: an inspection to come has looked at nothing. */
+  | { readonly kind: "ahead"; readonly day: string };
 
 export interface CardUntil {
   /** The last day on which the card counts, YYYY-MM-DD. */
@@ -78,6 +80,8 @@ export interface CardTerms {
 
 export interface CardQuestion extends CardTerms {
   readonly assessed: Assessed;
+  /** The day on which the card is made, YYYY-MM-DD: nothing that the record dates after it has happened. */
+  readonly made: string;
   /** The whole search's. */
   readonly outcome: Outcome;
   /** Heavier walkers that were looked for, and how long the rig keeps with them: a heavier one asks more, and on fewer days. */
@@ -164,7 +168,7 @@ function cardFalls({ upkeep }: Assessed, { fallsLeft }: CardTerms): CardFalls | 
 }
 
 function refusalsOf(
-  { assessed, outcome }: CardQuestion,
+  { assessed, outcome, made }: CardQuestion,
   until: CardUntil | undefined,
   falls: CardFalls | undefined,
 ): readonly Refusal[] {
@@ -174,6 +178,7 @@ function refusalsOf(
     (line) => rig[line] !== undefined && !(taken.wear?.lines ?? []).includes(line),
   );
   const isDue = upkeep.nextInspection !== undefined;
+  const { lastEntry } = upkeep;
   const refusals: (Refusal | false)[] = [
     outcome.verdict !== "holds" && { kind: "verdict" },
     rig.unconfirmed !== undefined && { kind: "unconfirmed", paths: rig.unconfirmed },
@@ -183,6 +188,7 @@ function refusalsOf(
     hasRecord && isDue && (until === undefined || until.day < taken.on!) && { kind: "noDate" },
     hasRecord && isDue && until !== undefined && falls === undefined && { kind: "noFalls" },
     falls !== undefined && falls.left < 1 && { kind: "noFallLeft" },
+    lastEntry !== undefined && lastEntry > made && { kind: "ahead", day: lastEntry },
   ];
   return refusals.filter((one): one is Refusal => one !== false);
 }

@@ -16,9 +16,6 @@ export interface Wanted {
   readonly trace?: boolean;
 }
 
-/** So large a share of an event's draws may give no numbers [-]. */
-const MOST_FAILED_SHARE = 1 / 8;
-
 interface Entry {
   readonly result: RunResult;
   readonly deviates: readonly number[];
@@ -92,11 +89,9 @@ export class RunBook {
     );
   }
 
-  /** Whether the event as it stands gave no numbers, or more than a few of its draws. */
+  /** Whether the event, or any of its draws, gave no numbers: a draw that fails may be the hardest of all. */
   failed(event: WhatIf): boolean {
-    const all = this.#all(event);
-    const failures = all.filter(({ result }) => !result.ok);
-    return failures.some(({ deviates }) => deviates.length === 0) || failures.length > MOST_FAILED_SHARE * all.length;
+    return this.#all(event).some(({ result }) => !result.ok);
   }
 
   eventRuns(events: readonly WhatIf[], counts: (index: number) => boolean): readonly EventRuns[] {

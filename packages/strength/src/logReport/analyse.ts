@@ -2,6 +2,7 @@
 import { GENERIC_STOCKS, type LineStock } from "@secondline/rig";
 import { grouped } from "../breakLog/grouped.ts";
 import type { BreakTest } from "../breakLog/logEntry.ts";
+import { groupKey } from "../breakLog/testGroup.ts";
 import { modelAgainstTests, type StockComparison } from "../retention/stockComparison.ts";
 import { type GroupReport, type GroupReportOptions, groupReport } from "./groupReport.ts";
 
@@ -23,10 +24,14 @@ export interface AnalysisOptions extends GroupReportOptions {
   readonly stocks?: readonly LineStock[];
 }
 
+/** As the first test of a group writes it. */
+const labelOf = ({ part, material, state, wet }: BreakTest) => [part, material, state, wet ? "wet" : "dry"].join(", ");
+
 /** Groups tests of the same part, material, state and wetness. */
 export function analyseBreakLog(tests: readonly BreakTest[], options: AnalysisOptions = {}): BreakLogReport {
-  const label = (t: BreakTest) => [t.part, t.material, t.state, t.wet ? "wet" : "dry"].join(", ");
-  const groups = [...grouped(tests, label)].map(([key, group]) => groupReport(key, key, group, options));
+  const groups = [...grouped(tests, groupKey)].map(([key, group]) =>
+    groupReport(key, labelOf(group[0]!), group, options),
+  );
   const stocks = options.stocks ?? [...GENERIC_STOCKS.values()];
   const gains = groups.flatMap((g) => {
     const one = g.narrowing[0];

@@ -1,6 +1,7 @@
 /** Reasons to doubt a group's numbers. They are shown before the numbers, and the program never acts on one silently. */
 import { isComplete } from "@secondline/statistics";
 import { copiesIn } from "../breakLog/copies.ts";
+import { batchKey } from "../breakLog/testGroup.ts";
 import { type DoubtFact, doubtFact } from "./doubtFacts.ts";
 import type { GroupFindings } from "./groupFindings.ts";
 
@@ -62,7 +63,7 @@ function outlier({ outlier: test, sample }: GroupFindings): GroupDoubt[] {
 }
 
 function batches({ batches: test, tests }: GroupFindings): GroupDoubt[] {
-  const names = new Set(tests.map((t) => t.batch ?? ""));
+  const names = new Set(tests.map(batchKey));
   if (names.size < 2) return [];
   if (test === undefined) return [{ kind: "batchesUnchecked", message: doubtFact("doubt.batchesUnchecked", {}) }];
   return test.poolable ? [] : [{ kind: "batches", message: doubtFact("doubt.batches", {}) }];
@@ -70,7 +71,7 @@ function batches({ batches: test, tests }: GroupFindings): GroupDoubt[] {
 
 /** Cases that the tests cannot show, and that the value therefore does not cover. */
 function unseenBatches({ tests }: GroupFindings): GroupDoubt[] {
-  const named = new Set(tests.flatMap((t) => (t.batch === undefined || t.batch === "" ? [] : [t.batch])));
+  const named = new Set(tests.map(batchKey).filter((batch) => batch !== ""));
   if (tests.length < 3 || named.size > 1) return [];
   const code = named.size === 1 ? "doubt.oneBatch" : "doubt.noBatches";
   return [{ kind: "batchesUnseen", message: doubtFact(code, {}) }];

@@ -18,6 +18,7 @@ import {
 } from "@secondline/statistics";
 import { grouped } from "../breakLog/grouped.ts";
 import type { BreakTest } from "../breakLog/logEntry.ts";
+import { batchKey } from "../breakLog/testGroup.ts";
 import { brokenValues, CHARACTERISTIC_CONTENT, characteristicValues } from "./characteristic.ts";
 import { type GroupDoubt, groupDoubts } from "./doubts.ts";
 import type { FamilyReport, GroupFindings } from "./groupFindings.ts";
@@ -54,7 +55,7 @@ export function groupReport(
   const outlier = maximumNormedResidual(values);
   const batches = poolability(tests);
   const deviation = standardDeviation(values);
-  const options = { content, batches: tests.map((test) => test.batch) };
+  const options = { content, batches: tests.map(batchKey) };
   const [at75, at95] = characteristicValues(sample, [0.75, 0.95], options);
   const characteristic = { at75: at75!, at95: at95! };
   const found: GroupFindings = {
@@ -98,7 +99,7 @@ function withUnbiasedSpread(values: readonly number[], fit: Fit): Fit {
 }
 
 function poolability(tests: readonly BreakTest[]): Poolability | undefined {
-  const byBatch = grouped(tests, (test) => test.batch ?? "");
+  const byBatch = grouped(tests, batchKey);
   const batches = [...byBatch.values()].map((batch) => exactValues(batch.map((test) => test.result)));
   const enough = batches.length >= 2 && batches.every((b) => b.length >= 2) && new Set(batches.flat()).size >= 2;
   return enough ? batchesPoolable(batches) : undefined;

@@ -1,5 +1,6 @@
 /** A wear of a stock by its tests and the built-in curve together, over the whole range of doses. */
 
+import { Z95 } from "../derating/lognormal.ts";
 import type { StockModel } from "./stockModel.ts";
 import { builtInAt, lastDose, type WearId } from "./wearFactors.ts";
 
@@ -45,7 +46,7 @@ export function learntWear(model: StockModel, id: WearId): LearntWear {
     const before = curve.at(-1);
     const free = builtIn + mean;
     const log = Math.min(0, free, before?.log ?? 0);
-    const low = Math.min(log - 1.6448536 * deviation, before?.low ?? 0);
+    const low = Math.min(log - Z95 * deviation, before?.low ?? 0);
     // A gain of less than a hundredth is scatter.
     curve.push({ dose, log, low, gain: free > 0.01 || (before?.gain ?? false) });
   }
@@ -61,7 +62,7 @@ function wearAt(model: StockModel, id: WearId, curve: readonly CurvePoint[], dos
   const log = mix((point) => point.log);
   const { common, own, open, prior, weight, builtIn } = wearPosterior(model, id, dose);
   // The 5 % value does not rise with the dose either: the scatter is widened until it does not.
-  const needed = ((log - mix((point) => point.low)) / 1.6448536) ** 2;
+  const needed = ((log - mix((point) => point.low)) / Z95) ** 2;
   return {
     value: Math.exp(log),
     over: Math.exp(log - builtIn),

@@ -7,6 +7,7 @@ import type { LineStock } from "@secondline/rig";
 import type { Coefficient } from "@secondline/statistics";
 import { grouped } from "../breakLog/grouped.ts";
 import type { BreakTest } from "../breakLog/logEntry.ts";
+import { batchKey } from "../breakLog/testGroup.ts";
 import { textileMake } from "../derating/make.ts";
 import { isBelow } from "./bounded.ts";
 import { fitStates, type Priors } from "./fitStates.ts";
@@ -166,9 +167,9 @@ function statesOf(stock: LineStock, tests: readonly BreakTest[]): StockState[] {
     const key = use.map(({ id, dose }) => `${id} ${Number(dose.toPrecision(4))}`).join();
     return alike.map((test) => ({ test, doses: use, key }));
   });
-  return [...grouped(used, ({ key, test }) => `${key} in ${test.batch ?? ""}`).values()].map((group) => ({
+  return [...grouped(used, ({ key, test }) => `${key} in ${batchKey(test)}`).values()].map((group) => ({
     doses: group[0]!.doses,
-    batch: group[0]!.test.batch ?? "",
+    batch: batchKey(group[0]!.test),
     tests: group.map(({ test }) => test),
   }));
 }

@@ -4,6 +4,7 @@ import type { LineStock } from "@secondline/rig";
 import { tQuantile } from "@secondline/statistics";
 import { grouped } from "../breakLog/grouped.ts";
 import type { BreakTest } from "../breakLog/logEntry.ts";
+import { Z95 } from "../derating/lognormal.ts";
 import { beyondBound, isBelow } from "./bounded.ts";
 import type { StockState } from "./stockModel.ts";
 import { builtInSpread, type WearId } from "./wearFactors.ts";
@@ -131,5 +132,5 @@ export const WEIBULL_DEPTH = 1.13;
 
 /** Factor that widens a standard deviation from few tests, so that 1.645 such deviations give the 5 % value [-]. */
 export function widened(freedom: number): number {
-  return tQuantile(0.95, freedom) / 1.6448536269514722;
+  return tQuantile(0.95, freedom) / Z95;
 }

@@ -2,6 +2,7 @@
 import type { KnotKind, LineStock } from "@secondline/rig";
 import { alikeTests } from "../breakLog/alikeTests.ts";
 import type { BreakTest } from "../breakLog/logEntry.ts";
+import { nameKey } from "../breakLog/testGroup.ts";
 import { lastDose, type WearDose, type WearId } from "./wearFactors.ts";
 
 /** Reason why a test counts for nothing. */
@@ -23,8 +24,10 @@ const KNOT_WORDS: readonly (readonly [RegExp, KnotKind])[] = [
   [/water/i, "waterKnot"],
 ];
 
-export const isOfStock = (test: BreakTest, stock: LineStock): boolean =>
-  test.material === stock.id || test.material === stock.name;
+export function isOfStock({ material }: BreakTest, { id, name }: LineStock): boolean {
+  const named = nameKey(material);
+  return named === nameKey(id) || named === nameKey(name);
+}
 
 /** Samples of a stock that are alike, with the doses for which they count. */
 export interface UsedTests {

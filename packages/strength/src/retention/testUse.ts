@@ -58,7 +58,7 @@ export function testUseWords(stocks: readonly LineStock[], tests: readonly Break
   return [
     used > 0
       ? noteFact("tests.use", { used, all, list: { list: counted } })
-      : noteFact(lowered.length === 0 ? "tests.none" : "tests.noneNorWet", { all }),
+      : noteFact(lowered.length === 0 ? "tests.none" : "tests.noneButWet", { all }),
     ...(reasons.length > 0 ? [noteFact("tests.leftOut", { list: { list: reasons, joined: "semicolon" } })] : []),
     ...(copies > 0 ? [noteFact("tests.copies", { count: copies })] : []),
     ...(lowered.length > 0 ? [noteFact("tests.wetHeldLess", { stocks: { list: lowered, joined: "and" } })] : []),

@@ -1,6 +1,8 @@
 /** A rig on days to come, at the present rate of use. */
 import type { Condition, LineEnd, LineName, Rig, Wear, WebbingSection } from "@secondline/rig";
-import { date, isBefore, monthsBetween, type PlainDate } from "../dates/calendarDate.ts";
+import { date, isBefore, monthShares, monthsBetween, type PlainDate } from "../dates/calendarDate.ts";
+import { conditionSunMonths } from "../derating/sun.ts";
+import { type Climate, DoseSum } from "../derating/sunDose.ts";
 import { wearToRig } from "../wear/applyWear.ts";
 import { type PartState, partState } from "../wear/partState.ts";
 import type { PartRecord, WearRecord, WebbingRecord } from "../wear/record.ts";
@@ -16,7 +18,7 @@ export function futureFromRecord(rig: Rig, record: WearRecord, on: string): (day
   const today = date(on);
   return (day) => {
     if (!isBefore(today, day)) return wearToRig(rig, record, day);
-    const older = olderRig(rig, monthsBetween(today, day));
+    const older = olderRig(rig, timeAhead(today, day, record));
     return wearToRig(followedAsWritten(older, rig, record, today), usedUntil(record, today, day), day);
   };
 }
@@ -96,23 +98,38 @@ function fallenOnPart(part: PartRecord, record: WearRecord, today: PlainDate, da
 
 /**
  * From the rig document alone: every further month adds a month in the open to parts that have been in the open, and falls in
- * proportion.
+ * proportion. The sun of those months is that of their season. A rig document does not say where the rig hangs, so `climate` is empty
+ * for it.
  */
-export function futureFromRig(rig: Rig, on: string): (day: PlainDate) => Rig {
+export function futureFromRig(rig: Rig, on: string, climate: Climate = {}): (day: PlainDate) => Rig {
   const today = date(on);
-  return (day) => olderRig(rig, Math.max(0, monthsBetween(today, day)));
+  return (day) => olderRig(rig, timeAhead(today, day, climate));
 }
 
-/** The rig after some more months of the same use. */
-export function olderRig(rig: Rig, months: number): Rig {
+/** Time from one day to a later one. */
+interface TimeAhead {
+  readonly months: number;
+  /** Sun that an unshaded part takes in it [months of full sun]. */
+  readonly sunMonths: number;
+}
+
+function timeAhead(from: PlainDate, to: PlainDate, climate: Climate): TimeAhead {
+  const dose = new DoseSum(climate);
+  for (const { month, share } of monthShares(from, to)) dose.add(month, share, 1);
+  return { months: Math.max(0, monthsBetween(from, to)), sunMonths: dose.total };
+}
+
+/** The rig after some more time of the same use. */
+function olderRig(rig: Rig, ahead: TimeAhead): Rig {
+  const { months } = ahead;
   const line = <T extends { sections: readonly WebbingSection[]; endA: LineEnd; endB: LineEnd }>(made: T): T => ({
     ...made,
-    sections: made.sections.map((section) => olderSection(section, months)),
-    endA: olderEnd(made.endA, months),
-    endB: olderEnd(made.endB, months),
+    sections: made.sections.map((section) => olderSection(section, ahead)),
+    endA: olderEnd(made.endA, ahead),
+    endB: olderEnd(made.endB, ahead),
   });
   const older = <T extends { readonly condition?: Condition }>(part: T): T =>
-    part.condition === undefined ? part : { ...part, condition: olderCondition(part.condition, months) };
+    part.condition === undefined ? part : { ...part, condition: olderCondition(part.condition, ahead) };
   const side = (anchor: Rig["anchorA"]) => ({
     ...anchor,
     points: anchor.points.map(older),
@@ -133,27 +150,28 @@ export function olderRig(rig: Rig, months: number): Rig {
   };
 }
 
-function olderCondition(condition: Condition, months: number): Condition {
-  const { monthsOutside, sunMonths, ageYears, sun } = condition;
+function olderCondition(condition: Condition, ahead: TimeAhead): Condition {
+  const { monthsOutside, ageYears, sun = 1 } = condition;
+  const sunMonths = conditionSunMonths(condition);
   return {
     ...condition,
-    ...(monthsOutside === undefined ? {} : { monthsOutside: monthsOutside + months }),
-    ...(sunMonths === undefined ? {} : { sunMonths: sunMonths + months * (sun ?? 1) }),
-    ...(ageYears === undefined ? {} : { ageYears: ageYears + months / 12 }),
+    ...(monthsOutside === undefined ? {} : { monthsOutside: monthsOutside + ahead.months }),
+    ...(sunMonths === undefined ? {} : { sunMonths: sunMonths + sun * ahead.sunMonths }),
+    ...(ageYears === undefined ? {} : { ageYears: ageYears + ahead.months / 12 }),
   };
 }
 
-function olderSection(section: WebbingSection, months: number): WebbingSection {
-  const factor = growth(section.condition, months);
+function olderSection(section: WebbingSection, ahead: TimeAhead): WebbingSection {
+  const factor = growth(section.condition, ahead.months);
   const wear = section.wear.map((w): Wear => (w.kind === "fallZone" ? { ...w, falls: w.falls * factor } : w));
-  return { ...section, condition: olderCondition(section.condition, months), wear };
+  return { ...section, condition: olderCondition(section.condition, ahead), wear };
 }
 
-function olderEnd(end: LineEnd, months: number): LineEnd {
+function olderEnd(end: LineEnd, ahead: TimeAhead): LineEnd {
   return {
     ...end,
-    ...(end.condition === undefined ? {} : { condition: olderCondition(end.condition, months) }),
-    ...(end.monthsClamped === undefined ? {} : { monthsClamped: end.monthsClamped + months }),
+    ...(end.condition === undefined ? {} : { condition: olderCondition(end.condition, ahead) }),
+    ...(end.monthsClamped === undefined ? {} : { monthsClamped: end.monthsClamped + ahead.months }),
   };
 }
 

@@ -14,6 +14,8 @@ export interface PartState {
   readonly up: boolean;
   /** Whether the record says when the part was up. */
   readonly placed: boolean;
+  /** Day on which a new part took its place, YYYY-MM-DD; absent: none did. */
+  readonly replacedOn?: string;
   /** Condition over the part's whole life; values that the record does not know are left out. */
   readonly condition: Condition;
   /** Falls of its whole life [-]; absent: the record does not know. */

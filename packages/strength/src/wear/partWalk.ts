@@ -15,7 +15,8 @@ export class PartWalk {
   /** Day of the first entry. */
   private begun: PlainDate | undefined;
   private placed = false;
-  private replaced = false;
+  /** Day on which a new part took its place. */
+  private replacedOn: PlainDate | undefined;
   private areFallsWritten = false;
   private cursor: PlainDate | undefined;
   /** Share of the light while it is up; undefined while it is down [-]. */
@@ -66,11 +67,11 @@ export class PartWalk {
   }
 
   /** A new part takes the old one's place: whether it is up, and whether it gets wet, stays as it was. */
-  replace(on: PlainDate): void {
+  replace(on: PlainDate, made: PlainDate | undefined): void {
     [this.months, this.dose, this.falls] = [0, new DoseSum(this.climate), 0];
     this.judged = { needs: [], doubts: [] };
-    this.beginning = { made: on };
-    this.replaced = true;
+    this.beginning = made === undefined ? {} : { made };
+    this.replacedOn = on;
   }
 
   needInspection({ date, what, until, note }: Omit<Happened, "since"> & { readonly date: PlainDate }): void {
@@ -88,12 +89,13 @@ export class PartWalk {
   }
 
   finish(on: PlainDate): PartState {
-    const { begun, replaced, placed, areFallsWritten } = this;
+    const { replacedOn, placed, areFallsWritten } = this;
+    const begun = replacedOn ?? this.begun;
     this.weather(on);
     const { rig, part } = this.part;
     const { made } = this.beginning;
     const before = reachOf(this.beginning, begun, on);
-    const reach = replaced ? { ...before, fromNew: true } : before;
+    const reach = replacedOn === undefined ? before : { ...before, fromNew: true };
     const recorded = { monthsOutside: this.months, sunMonths: this.dose.total, falls: this.falls };
     const { monthsOutside, sunMonths } = recorded;
     const condition = {
@@ -102,6 +104,17 @@ export class PartWalk {
       ...(made === undefined ? {} : { ageYears: monthsBetween(made, on) / 12 }),
     };
     const falls = reach.fromNew && areFallsWritten ? { falls: this.falls } : {};
-    return { rig, part, up: this.sun !== undefined, placed, condition, ...falls, recorded, reach, ...this.judged };
+    return {
+      rig,
+      part,
+      up: this.sun !== undefined,
+      placed,
+      ...(replacedOn === undefined ? {} : { replacedOn: `${replacedOn}` }),
+      condition,
+      ...falls,
+      recorded,
+      reach,
+      ...this.judged,
+    };
   }
 }

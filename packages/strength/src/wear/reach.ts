@@ -4,9 +4,9 @@ import { isBefore, monthsBetween, type PlainDate } from "../dates/calendarDate.t
 export interface RecordReach {
   /** True when nothing came before the record, or a new part has taken the place since. */
   readonly fromNew: boolean;
-  /** Day of the first entry; absent: there is none by the day of the state. */
+  /** Day of the first entry, or on which a new part took the place; absent: there is none by the day of the state. */
   readonly begun?: PlainDate;
-  /** Time from the first entry to the day of the state [months]. */
+  /** Time from that day to the day of the state [months]. */
   readonly months: number;
 }
 

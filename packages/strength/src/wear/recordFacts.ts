@@ -50,6 +50,7 @@ export interface RecordFacts extends RecordPlaceFacts, HungFacts {
   "webbing.samePlace": { readonly first: string; readonly second: string; readonly place: FactValue };
   "firstUse.beforeMade": { readonly firstUse: string; readonly made: string };
   "firstUse.usedBefore": OfEvent & { readonly date: string; readonly firstUse: string };
+  "replaced.beforeMade": { readonly date: string; readonly made: string };
   "order.entry": { readonly date: string; readonly before: string };
   "order.made": { readonly date: string; readonly before: string };
   "event.notRigged": OfEvent;

@@ -46,6 +46,8 @@ export interface Upkeep {
   readonly parts?: readonly string[];
   /** The first later day with an entry about webbing or parts of the rig, YYYY-MM-DD; absent: there is none. */
   readonly nextEntry?: string;
+  /** The last day, up to the day that counts, of which the record says something of the same, YYYY-MM-DD; absent: of none. */
+  readonly lastEntry?: string;
 }
 
 type Entry = WebbingRecord["entries"][number] | PartRecord["entries"][number];
@@ -74,12 +76,13 @@ export function upkeepOf(rig: Rig, record: WearRecord, on: PlainDate): Upkeep {
   const due = items.map(({ entries }) => nextInspection(entries, between, day));
   const parts = items.flatMap(({ of }) => ("part" in of ? [of.part] : []));
   const first = due.every((one) => one !== undefined) ? [...due].sort()[0] : undefined;
-  const next = nextEntry(rig, record, on);
+  const { last, next } = entriesAround(rig, record, on);
   return {
     lapses,
     ...(first === undefined ? {} : { nextInspection: first }),
     ...(parts.length === 0 ? {} : { parts }),
     ...(next === undefined ? {} : { nextEntry: next }),
+    ...(last === undefined ? {} : { lastEntry: last }),
     ...(falls === undefined || items.length === 0
       ? {}
       : {
@@ -91,7 +94,12 @@ export function upkeepOf(rig: Rig, record: WearRecord, on: PlainDate): Upkeep {
   };
 }
 
-function nextEntry(rig: Rig, record: WearRecord, on: PlainDate): string | undefined {
+/** Days of entries of what hangs in the rig on the day or belongs to it: the last one up to the day, and the first one after it. */
+function entriesAround(
+  rig: Rig,
+  record: WearRecord,
+  on: PlainDate,
+): { readonly last: string | undefined; readonly next: string | undefined } {
   const hanging = record.webbings.filter((webbing) => {
     const { placement } = webbingState(webbing, on, record);
     return placement !== undefined && rigMatch(rig, placement.rig) !== undefined;
@@ -100,8 +108,9 @@ function nextEntry(rig: Rig, record: WearRecord, on: PlainDate): string | undefi
     ...hanging,
     ...record.parts.filter((part) => isOf(part, rig)),
   ];
-  const later = followed.flatMap(({ entries }) => entries.filter(({ date }) => isBefore(on, date)));
-  return later.map(({ date }) => date.toString()).sort()[0];
+  const days = followed.flatMap(({ entries }) => entries.map(({ date }) => date.toString())).sort();
+  const day = on.toString();
+  return { last: days.filter((one) => one <= day).at(-1), next: days.find((one) => one > day) };
 }
 
 function itemsOf(rig: Rig, record: WearRecord, on: PlainDate): readonly Item[] {

@@ -29,6 +29,10 @@ export function wearPart(worn: Worn, state: PartState): Rig {
   }
   worn.needs.push(...needs);
   if (!state.reach.fromNew && isUsed(rig, state.part)) notes.push(lateNote(name, state.reach));
+  const { replacedOn: on, condition } = state;
+  if (on !== undefined && condition.ageYears === undefined && !isHard(rig, state.part)) {
+    notes.push(noteFact("record.replacedUnmade", { name, on }));
+  }
   return state.part === "leash" ? { ...found, leash: withFalls(found.leash, state) } : found;
 }
 
@@ -41,9 +45,13 @@ function isLost(rig: Rig, { part, reach, placed, up, doubts }: PartState): boole
 
 /** Whether the rig's file says, or leaves open, that time or falls have weakened a part. They do not weaken metal and trees. */
 function isUsed(rig: Rig, id: string): boolean {
+  const isNew = isHard(rig, id) || partOf(rig, id)?.condition?.monthsOutside === 0;
+  return !isNew || (id === "leash" && rig.leash.falls !== 0);
+}
+
+function isHard(rig: Rig, id: string): boolean {
   const part = partOf(rig, id);
-  const isHard = id.startsWith("ring") || (part !== undefined && "kind" in part && HARD_KINDS.has(part.kind));
-  return (!isHard && part?.condition?.monthsOutside !== 0) || (id === "leash" && rig.leash.falls !== 0);
+  return id.startsWith("ring") || (part !== undefined && "kind" in part && HARD_KINDS.has(part.kind));
 }
 
 const HARD_KINDS: ReadonlySet<unknown> = new Set(["bolt", "shackle", "tree"]);

@@ -185,6 +185,8 @@ export const RECORD_ENGLISH = {
   "entryKinds.putUpLight": "Put up, light {share}",
   "entryKinds.fallsTaken": "{count} falls",
   "entryKinds.replaced": "Replaced by a new one",
+  "entryKinds.replacedMade": "Replaced by a new one, made on {made}",
+  "entryKinds.replacedMadeHint": "When the new one was made. Empty: its age is unknown and counts as the oldest",
   "entryKinds.ranHot": "Ran hot",
 
   "lanes.damage.abrasion": "abrasion",

@@ -5,9 +5,6 @@ import type { BreakTest, GroupReport } from "@secondline/strength";
 import { broughtIn } from "@secondline/words";
 import { sayBreakLog } from "@secondline/words/page/breakLog";
 
-/** The group of a test, as the analysis names it: part, material, state and wetness. */
-export const groupLabel = (t: BreakTest): string => [t.part, t.material, t.state, t.wet ? "wet" : "dry"].join(", ");
-
 /** A material by its name where the log has the id of a webbing or rope. `own`: those of the open rig. */
 export function materialName(material: string, own: readonly LineStock[] = []): string {
   const mine = own.find(({ id }) => id === material);

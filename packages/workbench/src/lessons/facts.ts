@@ -1,6 +1,6 @@
 /** Numbers of the two runs of a lesson, as its texts name them. */
 
-import type { Recording } from "@secondline/engine";
+import { GRAVITY, type Recording } from "@secondline/engine";
 import type { PartId } from "@secondline/rig";
 import type {
   Assessed,
@@ -31,8 +31,6 @@ export function crossingOf(swept: Swept | undefined): Crossing | undefined {
   const all = swept?.limits.flatMap(({ crossings }) => crossings) ?? [];
   return all.length === 1 ? all[0] : undefined;
 }
-
-const GRAVITY = 9.80665;
 
 export function partOutcomeOf(run: LessonRun, id: PartId): PartOutcome | undefined {
   return run.study.parts.find((part) => part.id === id);

@@ -55,7 +55,7 @@ function evenly(
   // A place on anchor B itself, but for rounding, is none.
   const nearest = Math.max(NEAREST_CONNECTION, NEAREST_SHARE * span);
   const count = Math.floor((span - nearest) / read.value + 1e-9);
-  if (count > MOST_PLACES) return fault("placesMany", String(count), "every 15 m");
+  if (count > MOST_PLACES) return fault("placesMany", String(count), `every ${Math.ceil(span / MOST_PLACES)} m`);
   return { ok: true, metres: Array.from({ length: count }, (_, i) => (i + 1) * read.value) };
 }
 

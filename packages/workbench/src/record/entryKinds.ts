@@ -400,9 +400,20 @@ export const PART_KINDS: readonly EntryFormKind[] = [
   {
     event: "replaced",
     label: sayRecord("entryKinds.replaced"),
-    fields: [],
+    fields: [
+      {
+        key: "made",
+        label: sayRecord("ownerChoice.madeOn"),
+        kind: "date",
+        optional: true,
+        hint: sayRecord("entryKinds.replacedMadeHint"),
+      },
+    ],
     fresh: {},
-    say: () => sayRecord("entryKinds.replaced"),
+    say: (e) =>
+      e.made === undefined
+        ? sayRecord("entryKinds.replaced")
+        : sayRecord("entryKinds.replacedMade", { made: word(e.made) }),
   },
   STORM,
   {

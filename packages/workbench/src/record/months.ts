@@ -1,6 +1,5 @@
-import { quantity } from "@secondline/words";
+import { formatRatio } from "@secondline/words/formats";
 import { sayWear } from "@secondline/words/page/wear";
 
-/** "1 month", "14 months": two significant digits. */
-export const monthsWords = (months: number): string =>
-  sayWear("months.count", { count: quantity.number(Number(months.toPrecision(2))) });
+/** "1 month", "14 months": rounded up. */
+export const monthsWords = (months: number): string => sayWear("months.count", { count: formatRatio(months, "up") });

@@ -95,13 +95,13 @@ export function stateWords(state: WebbingState): string {
   const age =
     state.ageYears === undefined
       ? sayWear("wearWords.ageNotWritten")
-      : sayWear("wearWords.yearsOld", { years: formatRatio(Number(state.ageYears.toPrecision(2))) });
+      : sayWear("wearWords.yearsOld", { years: formatRatio(state.ageYears, "up") });
   const wet = state.wet ? sayWear("wearWords.wet") : "";
   return sayWear("wearWords.webbingState", {
     where,
     age,
     outside: monthsWords(state.monthsOutside),
-    sun: formatRatio(Number(state.sunMonths.toPrecision(2))),
+    sun: formatRatio(state.sunMonths, "up"),
     wet,
     before: beforeWords(state.reach),
   });
@@ -133,7 +133,7 @@ export function partStateWords({ up, rig, placed, condition, falls, recorded, re
   const age =
     ageYears === undefined
       ? sayWear("wearWords.ageNotWritten")
-      : sayWear("wearWords.yearsOld", { years: formatRatio(Number(ageYears.toPrecision(2))) });
+      : sayWear("wearWords.yearsOld", { years: formatRatio(ageYears, "up") });
   return sayWear("wearWords.partState", {
     state: up ? sayWear("wearWords.up") : sayWear("wearWords.down"),
     rig,
@@ -151,7 +151,7 @@ export function partStateWords({ up, rig, placed, condition, falls, recorded, re
 const outsideWords = ({ monthsOutside, sunMonths }: PartState["recorded"]): string =>
   sayWear("wearWords.outside", {
     outside: monthsWords(monthsOutside),
-    sun: formatRatio(Number(sunMonths.toPrecision(2))),
+    sun: formatRatio(sunMonths, "up"),
   });
 
 /** What a record that begins late does not say. */

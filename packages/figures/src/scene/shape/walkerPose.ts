@@ -3,7 +3,7 @@
  * the moment only, so that scrubbing back and forth shows the same body. The tie-in is where the recording puts it;
  * everything else is drawn, not simulated.
  */
-import type { Recording } from "@secondline/engine";
+import { GRAVITY, type Recording } from "@secondline/engine";
 import { smoothstep } from "./noise.ts";
 import { add3, cross3, dot3, type Flat, length3, set3, square3, unit3 } from "./vector.ts";
 
@@ -126,7 +126,7 @@ export function poseWalker(pose: WalkerPose, moment: PosedMoment, velocity: Flat
   pose.falling = 1 - pose.standing - pose.hanging;
   set3(leash, 0, dx, dy, dz);
   unit3(leash, 0);
-  const load = moment.forces.leash / (problem.walker.mass * 9.80665);
+  const load = moment.forces.leash / (problem.walker.mass * GRAVITY);
   turnBody(pose, load, positions[moment.ring + 1]! - positions[moment.walker + 1]!);
   placeTrunk(pose, positions, moment.walker, moment.ring);
   for (let k = 0; k < 2; k++) {

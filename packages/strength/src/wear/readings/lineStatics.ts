@@ -4,7 +4,7 @@
  */
 import { backupNaturalLength, chord, mainSectionLengths, type Rig, strainAt } from "@secondline/rig";
 
-/** Standard gravity [m/s²]. */
+/** Standard gravity [m/s²], as in the engine, of which this package knows nothing. */
 const GRAVITY = 9.80665;
 
 export interface LoadedLine {
