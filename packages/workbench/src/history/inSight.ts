@@ -1,7 +1,11 @@
 /** Where a step back or forward is seen: what was changed far away must not happen behind somebody's back. */
 import type { Documents } from "../documents/documents.ts";
-import type { ViewName } from "../inHand/state.ts";
 
+/**
+ * What the page shows: one rig in full, rigs side by side, how far a number can go, what wears, lessons, the questions of a new rig,
+ * or the site card.
+ */
+export type ViewName = "rig" | "layouts" | "howFar" | "wear" | "lessons" | "newRig" | "card";
 export type WearPage = "record" | "log" | "teardown";
 
 /** The view that is in sight; `wear` has pages. */
