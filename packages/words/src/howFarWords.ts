@@ -49,6 +49,8 @@ export function createHowFarWords(language: Language) {
     /** How many what-ifs were drawn, of how many that were looked at, and how often. */
     drawn: ({ looked, events, draws, runs }: Swept): string =>
       saySweep(looked > events.length ? "drawn.found" : "drawn.chosen", { drawn: events.length, looked, draws, runs }),
+    /** "9.375 %": a value that was run, as it is told everywhere. */
+    point: (knob: Knob, value: number): string => pointText(value, knob),
     /** "9.4 % slack and 3 connections". */
     at(knobs: readonly Knob[], values: readonly number[]): string {
       const [first, second] = knobs.map((knob, k) => placeText(knob, pointText(values[k]!)));
@@ -58,7 +60,8 @@ export function createHowFarWords(language: Language) {
 }
 
 /** A point between two others has digits without end; four tell it from its neighbours. */
-const pointText = (value: number): string => knobText({ unit: "" }, Number(value.toPrecision(4)));
+const pointText = (value: number, knob: Pick<Knob, "unit"> = { unit: "" }): string =>
+  knobText(knob, Number(value.toPrecision(4)));
 
 function faultText(fault: HowFarFault): string {
   switch (fault.kind) {

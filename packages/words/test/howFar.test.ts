@@ -34,6 +34,9 @@ describe("words of how far a number can go", () => {
     expect(words.number(rig, slack)).toBe("Backup: slack");
     expect(words.number(rig, connections)).toBe("Backup: number of connections");
     expect(words.at([slack, connections], [9.12, 1])).toBe("9.12 % slack and 1 connection");
+    // A value between two others has digits without end: the table tells no more of them than its button does.
+    expect(words.point(slack, 4.583333333)).toBe("4.583 %");
+    expect(words.at([slack], [4.583333333])).toBe("4.583 % slack");
   });
 
   it("tell where a limit is kept, rounded inwards", () => {
