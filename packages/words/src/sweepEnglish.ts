@@ -105,6 +105,8 @@ export const SWEEP_ENGLISH = {
   "said.at": "{text} At: {list}.",
   "said.misfit":
     "The points lie off the smooth curve by more than chance ({times} times, in squares): something changes abruptly in the range. The bands are widened. Look at that place with a narrower range.",
+  "said.partsAlone":
+    "These are the margins of parts. A verdict also limits the pull on the person and the height of the feet above the ground: neither is in this curve.",
   "said.coarse": "Computed on the coarse mesh: a first look.",
   "caution.sweep":
     "A sweep looks at a few what-ifs and says of no value that the rig holds. Check the rig with the value that you choose.",

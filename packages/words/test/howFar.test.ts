@@ -49,6 +49,14 @@ describe("words of how far a number can go", () => {
     expect(words.region(swept({ limits: [] }))).toBe("No limit was set: the curve alone is shown.");
   });
 
+  it("tell beside the margins of parts what a verdict limits too, and beside a drop do not", () => {
+    const notes = (what: Swept["what"]) => words.sweep.notes(swept({ what, misfit: 1, accuracy: "standard" }));
+    expect(notes({ kind: "margin" })).toEqual([
+      expect.stringMatching(/^These are the margins of parts\. .*pull on the person/),
+    ]);
+    expect(notes({ kind: "drop" })).toEqual([]);
+  });
+
   it("never say of a sweep that a rig holds", () => {
     const map = swept({
       knobs: [slack, connections],
