@@ -342,6 +342,14 @@ describe("for everybody", () => {
   for (const [size, viewport] of Object.entries({ wide: WIDE, phone: PHONE })) {
     test(`axe finds nothing, ${size}, light or dark`, async () => {
       const { page, problems } = await record({ viewport }, size === "phone");
+      // What was added is in sight, wherever its place in the list is, and the keyboard is in its form.
+      await page.getByRole("button", { name: "Add an entry" }).click();
+      const happened = page.getByRole("combobox", { name: "What happened" });
+      await expect.poll(() => happened.evaluate((one) => one === document.activeElement)).toBe(true);
+      await still(page);
+      const { y, height } = (await happened.boundingBox())!;
+      expect([y > 90, y + height < viewport.height - 90]).toEqual([true, true]);
+      await page.getByRole("button", { name: "Undo" }).click();
       await page.getByRole("button", { name: /50 falls/ }).click();
       expect(await violationsInThemes(page)).toEqual([]);
       await page.getByRole("button", { name: "Break log", exact: true }).click();

@@ -3,7 +3,7 @@ import { readRig } from "@secondline/rig";
 import { describe, expect, it } from "vitest";
 import demo from "../../../demo-data/sound-rig.json" with { type: "json" };
 import type { Shape } from "../src/index.ts";
-import { alongRibbon, CURVE_SIZE, dotStrip, sweepCurve } from "../src/lessons/index.ts";
+import { alongRibbon, CURVE_SIZE, dotStrip, ribbonHeight, sweepCurve } from "../src/lessons/index.ts";
 import { plainSide, rigSketch } from "../src/sketch/index.ts";
 
 const read = readRig(demo);
@@ -81,6 +81,7 @@ describe("a rig from the side", () => {
 describe("drawings of lessons", () => {
   it("set the load along a line beside its strength, on one scale", () => {
     const shapes = alongRibbon({
+      width: 640,
       zones: [
         { to: 40, strength5: 20_000 },
         { to: 80, strength5: 10_000 },
@@ -99,6 +100,21 @@ describe("drawings of lessons", () => {
     expect(carries).toMatchObject({ d: "M190 64L482 64" });
     expect(styledAs(shapes, "mark")).toMatchObject([{ x: 190, width: 6 }]);
     expect(wordsIn(shapes)).toContain("here");
+  });
+
+  it("are drawn as wide as a phone, with their letters no smaller and the key of a ribbon in two rows", () => {
+    const words = { holds: "holds", carries: "carries", mark: undefined };
+    const facts = { zones: [{ to: 80, strength5: 20_000 }], length: 80, top: 20_000, loads: [], words };
+    const textAt = (width: number, said: string) =>
+      alongRibbon({ width, ...facts }).find((one) => one.kind === "text" && one.words === said)!;
+    expect(textAt(640, "carries")).toMatchObject({ x: 414, y: ribbonHeight(640) - 8 });
+    expect(textAt(350, "carries")).toMatchObject({ x: 104, y: ribbonHeight(350) - 8 });
+    expect(textAt(350, "B")).toMatchObject({ x: 338 });
+    const farthest = dotStrip([4000, 5000, 6000], 350).shapes.flatMap((one) => (one.kind === "circle" ? one.cx : []));
+    expect(Math.max(...farthest)).toBe(334);
+    const points = [0, 10].map((at) => ({ at, value: 4, low: 3, high: 5 }));
+    const curve = sweepCurve({ width: 350, from: 0, to: 10, points, crossing: undefined });
+    expect(styledAs(curve, "curve")[0]).toMatchObject({ d: expect.stringMatching(/^M48 .*L324 /) });
   });
 
   it("pile up falls that came to the same load, and tell the hardest", () => {

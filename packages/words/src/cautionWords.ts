@@ -88,16 +88,15 @@ function raisedTexts(say: Say, rig: Rig, judged: readonly JudgedFactor[]): reado
   return [...alike.values()].map((parts) => {
     const { own, value, factor: by, reason } = parts[0]!;
     const margins = parts.map((one) => (one.margin === undefined ? "–" : margin(one.margin / one.value)));
-    const count = parts.length;
+    const [part, ...others] = parts.map((one) => partName(say, rig, one.part));
     return say("caution.raised", {
-      parts: listed(
-        parts.map((one) => partName(say, rig, one.part)),
-        "semicolon",
-      ),
-      count,
+      part: part!,
       times: factor(value),
       reason: `${own ? "" : `${broughtIn(by)}: `}${tellBasis(reason)}`,
-      without: margins.every((one) => one === "–") ? "" : say("caution.without", { count, margins: listed(margins) }),
+      likewise: others.length > 0 ? say("caution.likewise", { list: listed(others, "semicolon") }) : "",
+      without: margins.every((one) => one === "–")
+        ? ""
+        : say("caution.without", { count: parts.length, margins: listed(margins) }),
     });
   });
 }

@@ -242,9 +242,10 @@ function intervalText(knob: Knob, { low, high }: Crossing): string {
   return saySweep("interval", { low: from, high: `${to}${unit}` });
 }
 
-function noteTexts({ points, misfit, accuracy, knobs }: Swept): readonly string[] {
+function noteTexts({ points, misfit, accuracy, knobs, what }: Swept): readonly string[] {
   const failed = points.reduce((sum, one) => sum + one.failed, 0);
   return [
+    ...(what.kind === "margin" ? [saySweep("said.partsAlone")] : []),
     ...(failed > 0 ? [saySweep("said.failed", { count: failed })] : []),
     ...(misfit > LARGEST_UNTOLD_MISFIT ? [saySweep("said.misfit", { times: rounded(misfit, 1, "up") })] : []),
     ...(knobs.some(({ kind }) => kind === "months") ? [saySweep("caption.months")] : []),

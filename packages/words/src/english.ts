@@ -241,7 +241,8 @@ export const ENGLISH = {
     "Not modelled: edges and abrasion while loaded, swinging into rock, wind, a wrongly closed part, and how the body takes the force.",
   "caution.judged": "Own judgement counts in: {list}.",
   "caution.raised":
-    "RAISED: {parts} {count|counts|count} as {times} times as strong as {count|it|they} otherwise would ({reason}).{without}",
+    "RAISED: {part} counts as {times} times as strong as it otherwise would ({reason}){likewise}.{without}",
+  "caution.likewise": "; likewise: {list}",
   "caution.without": " Without it the {count|margin of this part|margins of these parts} would be {margins}.",
   "caution.wideLegs":
     "The legs of anchor {anchor} meet at {angle}: each of two carries {share} times the whole load. Keep them below 90° (common practice); a lifting association's table, seen second hand, counts two legs at 1.4 times one leg up to 90°, as one leg beyond.",

@@ -49,6 +49,8 @@ export function createHowFarWords(language: Language) {
     /** Number of what-ifs drawn, of those looked at, and the number of draws. */
     drawn: ({ looked, events, draws, runs }: Swept): string =>
       saySweep(looked > events.length ? "drawn.found" : "drawn.chosen", { drawn: events.length, looked, draws, runs }),
+    /** "9.375 %": a value that was run, as it is told everywhere. */
+    point: (knob: Knob, value: number): string => pointText(value, knob),
     /** "9.4 % slack and 3 connections". */
     at(knobs: readonly Knob[], values: readonly number[]): string {
       const [first, second] = knobs.map((knob, k) => placeText(knob, pointText(values[k]!)));
@@ -58,7 +60,8 @@ export function createHowFarWords(language: Language) {
 }
 
 /** A point between two others may have endless digits; four tell it from its neighbours. */
-const pointText = (value: number): string => knobText({ unit: "" }, Number(value.toPrecision(4)));
+const pointText = (value: number, knob: Pick<Knob, "unit"> = { unit: "" }): string =>
+  knobText(knob, Number(value.toPrecision(4)));
 
 function faultText(fault: HowFarFault): string {
   switch (fault.kind) {

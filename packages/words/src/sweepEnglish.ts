@@ -49,28 +49,31 @@ export const SWEEP_ENGLISH = {
   "at.months": "{at} {at|month|months}",
   "at.field": "{at} {label}",
   "crossing.required.above":
-    "From {at} on ({interval}), {part} keeps the {required} that is required of it {class}; below it does not. {event}.",
+    "From {at} on ({interval}), {part} keeps the {required} that is required of it {class}; below it does not. What-if: {event}.",
   "crossing.required.below":
-    "Up to {at} ({interval}), {part} keeps the {required} that is required of it {class}; above it does not. {event}.",
-  "crossing.ground.above": "The ground is reached at {at} ({interval}) and below. {event}.",
-  "crossing.ground.below": "The ground is reached at {at} ({interval}) and above. {event}.",
-  "crossing.clearance.above": "The feet stay the required {limit} above the ground from {at} on ({interval}). {event}.",
-  "crossing.clearance.below": "The feet stay the required {limit} above the ground up to {at} ({interval}). {event}.",
-  "crossing.own.above": "The limit of {limit} is kept from {at} on ({interval}). {event}.",
-  "crossing.own.below": "The limit of {limit} is kept up to {at} ({interval}). {event}.",
+    "Up to {at} ({interval}), {part} keeps the {required} that is required of it {class}; above it does not. What-if: {event}.",
+  "crossing.ground.above": "The ground is reached at {at} ({interval}) and below. What-if: {event}.",
+  "crossing.ground.below": "The ground is reached at {at} ({interval}) and above. What-if: {event}.",
+  "crossing.clearance.above":
+    "The feet stay the required {limit} above the ground from {at} on ({interval}). What-if: {event}.",
+  "crossing.clearance.below":
+    "The feet stay the required {limit} above the ground up to {at} ({interval}). What-if: {event}.",
+  "crossing.own.above": "The limit of {limit} is kept from {at} on ({interval}). What-if: {event}.",
+  "crossing.own.below": "The limit of {limit} is kept up to {at} ({interval}). What-if: {event}.",
   "throughout.required.keeps":
-    "No part went below what is required anywhere in the range, in the what-ifs that were drawn; the least is {value}{governs}. {event}.",
+    "No part went below what is required anywhere in the range, in the what-ifs that were drawn; the least is {value}{governs}. What-if: {event}.",
   "throughout.required.below":
-    "All over the range a part keeps less than is required; the least is {value}{governs}. {event}.",
+    "All over the range a part keeps less than is required; the least is {value}{governs}. What-if: {event}.",
   "throughout.ground.keeps":
-    "In 95 of 100 falls the feet stay off the ground all over the range; the least height is {value}. {event}.",
-  "throughout.ground.below": "The ground is reached all over the range. {event}.",
+    "In 95 of 100 falls the feet stay off the ground all over the range; the least height is {value}. What-if: {event}.",
+  "throughout.ground.below": "The ground is reached all over the range. What-if: {event}.",
   "throughout.clearance.keeps":
-    "The feet stay more than the required {limit} above the ground all over the range; the least height is {value}. {event}.",
+    "The feet stay more than the required {limit} above the ground all over the range; the least height is {value}. What-if: {event}.",
   "throughout.clearance.below":
-    "The feet come nearer to the ground than the required {limit} all over the range. {event}.",
-  "throughout.own.keeps": "The limit of {limit} is kept all over the range; the worst is {value}. {event}.",
-  "throughout.own.below": "The limit of {limit} is not kept anywhere in the range; the worst is {value}. {event}.",
+    "The feet come nearer to the ground than the required {limit} all over the range. What-if: {event}.",
+  "throughout.own.keeps": "The limit of {limit} is kept all over the range; the worst is {value}. What-if: {event}.",
+  "throughout.own.below":
+    "The limit of {limit} is not kept anywhere in the range; the worst is {value}. What-if: {event}.",
   "throughout.apart": "That apart: {text}",
   "throughout.unsure": "The band reaches over the limit in places: more runs may say otherwise.",
   governs: ", of {part}",
@@ -102,6 +105,8 @@ export const SWEEP_ENGLISH = {
   "said.at": "{text} At: {list}.",
   "said.misfit":
     "The points lie off the smooth curve by more than chance ({times} times, in squares): something changes abruptly in the range. The bands are widened. Look at that place with a narrower range.",
+  "said.partsAlone":
+    "These are the margins of parts. A verdict also limits the pull on the person and the height of the feet above the ground: neither is in this curve.",
   "said.coarse": "Computed on the coarse mesh: a first look.",
   "caution.sweep":
     "A sweep looks at a few what-ifs and says of no value that the rig holds. Check the rig with the value that you choose.",

@@ -34,6 +34,9 @@ describe("words of how far a number can go", () => {
     expect(words.number(rig, slack)).toBe("Backup: slack");
     expect(words.number(rig, connections)).toBe("Backup: number of connections");
     expect(words.at([slack, connections], [9.12, 1])).toBe("9.12 % slack and 1 connection");
+    // A value between two others has digits without end: the table tells no more of them than its button does.
+    expect(words.point(slack, 4.583333333)).toBe("4.583 %");
+    expect(words.at([slack], [4.583333333])).toBe("4.583 % slack");
   });
 
   it("tell where a limit is kept, rounded inwards", () => {
@@ -44,6 +47,14 @@ describe("words of how far a number can go", () => {
     );
     expect(words.region(swept({ kept: [] }))).toBe("Kept nowhere in the range.");
     expect(words.region(swept({ limits: [] }))).toBe("No limit was set: the curve alone is shown.");
+  });
+
+  it("tell beside the margins of parts what a verdict limits too, and beside a drop do not", () => {
+    const notes = (what: Swept["what"]) => words.sweep.notes(swept({ what, misfit: 1, accuracy: "standard" }));
+    expect(notes({ kind: "margin" })).toEqual([
+      expect.stringMatching(/^These are the margins of parts\. .*pull on the person/),
+    ]);
+    expect(notes({ kind: "drop" })).toEqual([]);
   });
 
   it("never say of a sweep that a rig holds", () => {

@@ -194,7 +194,7 @@ it("what raises a webbing and its ends by the same tests is one caution, which n
     { ...raised, part: "leash", reason: "two pulls" },
   ] as const;
   expect(words.cautions(rig, [{ kind: "judged", judged }])).toEqual([
-    "RAISED: Main line; Weblock of the main line, A; Weblock of the main line, B count as 1.01 times as strong as they otherwise would (make: six pulls). Without it the margins of these parts would be 3.00, 2.00, –.",
+    "RAISED: Main line counts as 1.01 times as strong as it otherwise would (make: six pulls); likewise: Weblock of the main line, A; Weblock of the main line, B. Without it the margins of these parts would be 3.00, 2.00, –.",
     "RAISED: Leash counts as 1.01 times as strong as it otherwise would (make: two pulls).",
   ]);
 });

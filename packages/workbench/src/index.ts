@@ -68,7 +68,7 @@ export {
   startHistory,
   undo,
 } from "./history/history.ts";
-export { type ViewName, viewOfOpened, viewOfStep, type WearPage } from "./history/inSight.ts";
+export { viewOfStep, type WearPage } from "./history/inSight.ts";
 export { type PageKey, pageKey } from "./history/pageKeys.ts";
 export { type Candidate, candidatesOf, documentAt } from "./howFar/candidate.ts";
 export { limitKind, whatsOf, whatText, withNumber } from "./howFar/choices.ts";
@@ -106,8 +106,10 @@ export type {
   SessionSlice,
   SheetPlace,
   ShownRun,
+  ViewName,
 } from "./inHand/state.ts";
 export { foundOf, outcomeOf } from "./inHand/verdictOf.ts";
+export { viewOfOpened } from "./inHand/viewOfOpened.ts";
 export type { Job, StoppableTask, TaskAnswer } from "./job/job.ts";
 export { JobSlot } from "./job/jobSlot.ts";
 export { findWork } from "./keeping/findWork.ts";

@@ -1,10 +1,11 @@
-import { alongRibbon, RIBBON_SIZE } from "@secondline/figures/lessons";
+import { alongRibbon, RIBBON_WIDTH, ribbonHeight } from "@secondline/figures/lessons";
 import type { PlaybackClock } from "@secondline/workbench";
 import { alongLine, carriedAt, type LessonRun, say } from "@secondline/workbench/lessons";
 import { useClock } from "../clock/useClock.ts";
 import { LookedAt } from "../picture/LookedAt.tsx";
 import { quantity } from "../words.ts";
 import styles from "./AlongRibbon.module.css";
+import { usePictureWidth } from "./usePictureWidth.ts";
 
 /** The line follows the clock this often [ms]. */
 const FOLLOW_INTERVAL_MS = 50;
@@ -13,6 +14,7 @@ const FOLLOW_INTERVAL_MS = 50;
 export function AlongRibbon({ run, clock }: { run: LessonRun; clock: PlaybackClock }) {
   const time = useClock(clock, (state) => state.time, FOLLOW_INTERVAL_MS);
   const line = alongLine(run);
+  const { ref, width } = usePictureWidth(RIBBON_WIDTH);
   const loads = carriedAt(run.recording, time, line.length);
   const { mark } = line;
   const here = mark && loads.find(({ to }) => to >= mark.middle)?.force;
@@ -24,12 +26,15 @@ export function AlongRibbon({ run, clock }: { run: LessonRun; clock: PlaybackClo
   return (
     <figure className={styles.figure}>
       <figcaption className={styles.title}>{say("ribbon.title", { time: quantity.seconds(time) })}</figcaption>
-      <LookedAt
-        of={alongRibbon({ ...line, loads, words })}
-        {...RIBBON_SIZE}
-        styles={styles}
-        label={say("ribbon.label")}
-      />
+      <div ref={ref}>
+        <LookedAt
+          of={alongRibbon({ width, ...line, loads, words })}
+          width={width}
+          height={ribbonHeight(width)}
+          styles={styles}
+          label={say("ribbon.label")}
+        />
+      </div>
     </figure>
   );
 }

@@ -2,9 +2,11 @@ import { CURVE_SIZE, sweepCurve } from "@secondline/figures/lessons";
 import { allFacts, crossingOf, type LessonRun, prose, say } from "@secondline/workbench/lessons";
 import { LookedAt } from "../picture/LookedAt.tsx";
 import styles from "./DotStrip.module.css";
+import { usePictureWidth } from "./usePictureWidth.ts";
 
 /** The drop over the range with its band, and where it meets the limit. */
 export function SweepCurve({ before, after }: { before: LessonRun; after: LessonRun }) {
+  const { ref, width } = usePictureWidth(CURVE_SIZE.width);
   const { swept } = after;
   const met = crossingOf(swept);
   if (!swept) return null;
@@ -21,7 +23,15 @@ export function SweepCurve({ before, after }: { before: LessonRun; after: Lesson
   const label = met ? say("howFar.curve", facts) : "";
   return (
     <figure className={styles.figure}>
-      <LookedAt of={sweepCurve({ from, to, points, crossing })} {...CURVE_SIZE} styles={styles} label={label} />
+      <div ref={ref}>
+        <LookedAt
+          of={sweepCurve({ width, from, to, points, crossing })}
+          width={width}
+          height={CURVE_SIZE.height}
+          styles={styles}
+          label={label}
+        />
+      </div>
       {met && <figcaption>{prose("howFar.curve", facts)}</figcaption>}
     </figure>
   );

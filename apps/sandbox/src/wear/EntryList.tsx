@@ -30,6 +30,12 @@ export function EntryList() {
     const after = addEntry(written, owner, { date: on, event, ...freshFields(kinds, event, rigName) });
     edit(after.record, sayRecord("entryList.entryAdded"));
     look({ entry: after.entry });
+    // Its form, which may lie far below on a small screen, comes into sight and takes the keyboard.
+    requestAnimationFrame(() => {
+      const row = document.querySelector(`[data-entry="${after.entry}"]`)?.closest("li");
+      row?.scrollIntoView({ block: "start" });
+      row?.querySelector<HTMLElement>("[role=combobox]")?.focus({ preventScroll: true });
+    });
   }
   return (
     <section aria-label={sayRecord("entryList.entries")} className={styles.section}>

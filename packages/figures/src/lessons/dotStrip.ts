@@ -8,10 +8,13 @@ const DOT_RADIUS = 5;
 const AXIS_HEIGHT = 26;
 export const STRIP_WIDTH = 560;
 
-/** `loads`: of all falls, smallest first; the last one is drawn as the hardest [N]. */
-export function dotStrip(loads: readonly number[]): { readonly height: number; readonly shapes: readonly Shape[] } {
+/** `loads`: of all falls, smallest first; the last one is drawn as the hardest [N]. `width`: of the drawing [px]. */
+export function dotStrip(
+  loads: readonly number[],
+  width = STRIP_WIDTH,
+): { readonly height: number; readonly shapes: readonly Shape[] } {
   const [from, to] = [500 * Math.floor(loads[0]! / 500), 500 * Math.ceil(loads.at(-1)! / 500)];
-  const x = scaleOf(from, Math.max(to, from + 1), SIDE_MARGIN, STRIP_WIDTH - SIDE_MARGIN);
+  const x = scaleOf(from, Math.max(to, from + 1), SIDE_MARGIN, width - SIDE_MARGIN);
   const places = loads.map(x.px);
   const levels = piled(places, 2 * DOT_RADIUS);
   const height = 2 * DOT_RADIUS * (1 + Math.max(...levels)) + AXIS_HEIGHT + 6;
@@ -26,7 +29,7 @@ export function dotStrip(loads: readonly number[]): { readonly height: number; r
   return {
     height,
     shapes: [
-      path(`M${SIDE_MARGIN} ${base}H${STRIP_WIDTH - SIDE_MARGIN}`, { styled: "axis" }),
+      path(`M${SIDE_MARGIN} ${base}H${width - SIDE_MARGIN}`, { styled: "axis" }),
       ...ticks
         .filter((force) => force <= to)
         .flatMap((force) => [

@@ -4,7 +4,7 @@ import { circle, path, type Shape, text } from "../shapes/shape.ts";
 
 export const CURVE_SIZE = { width: 560, height: 230 };
 const LEFT = 48;
-const RIGHT = CURVE_SIZE.width - 26;
+const RIGHT_MARGIN = 26;
 const TOP = 18;
 const BOTTOM = CURVE_SIZE.height - 26;
 
@@ -16,6 +16,8 @@ interface CurvePoint {
 }
 
 export interface CurveFacts {
+  /** Of the drawing; default: that of `CURVE_SIZE` [px]. */
+  readonly width?: number;
   /** [%] */
   readonly from: number;
   readonly to: number;
@@ -33,15 +35,17 @@ export interface CurveFacts {
     | undefined;
 }
 
-export function sweepCurve({ from, to, points, crossing }: CurveFacts): readonly Shape[] {
+export function sweepCurve(facts: CurveFacts): readonly Shape[] {
+  const { width = CURVE_SIZE.width, from, to, points, crossing } = facts;
+  const right = width - RIGHT_MARGIN;
   const top = 5 * Math.ceil(Math.max(...points.map(({ high }) => high)) / 5);
-  const x = scaleOf(from, to, LEFT, RIGHT);
+  const x = scaleOf(from, to, LEFT, right);
   const y = scaleOf(0, top, BOTTOM, TOP);
   const line = (of: "value" | "low" | "high", list = points) =>
     list.map((one, i) => `${i === 0 ? "M" : "L"}${x.px(one.at)} ${y.px(one[of])}`).join("");
   const band = `${line("high")}${line("low", [...points].reverse()).replace("M", "L")}Z`;
   const metres = Array.from({ length: top / 5 + 1 }, (_, i) => 5 * i);
-  const across = (metre: number, styled: string) => path(`M${LEFT} ${y.px(metre)}H${RIGHT}`, { styled });
+  const across = (metre: number, styled: string) => path(`M${LEFT} ${y.px(metre)}H${right}`, { styled });
   return [
     ...metres.flatMap((metre) => [
       across(metre, "grid"),

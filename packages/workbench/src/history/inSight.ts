@@ -1,11 +1,6 @@
 /** Where a step back or forward is seen: what was changed far away must not happen behind somebody's back. */
 import type { Documents } from "../documents/documents.ts";
 
-/**
- * What the page shows: one rig in full, rigs side by side, how far a number can go, what wears, lessons, the questions of a new rig,
- * or the site card.
- */
-export type ViewName = "rig" | "layouts" | "howFar" | "wear" | "lessons" | "newRig" | "card";
 export type WearPage = "record" | "log" | "teardown";
 
 /** The view that is in sight; `wear` has pages. */
@@ -40,18 +35,3 @@ export function viewOfStep(
 
 const pageOf = (changed: readonly (keyof Documents)[]): WearPage =>
   changed.every((name) => name === "log") ? "log" : "record";
-
-/** The view to be in once another rig was opened: lessons, layouts and the questions of a new rig show nothing of the open rig. */
-export function viewOfOpened(view: ViewName): ViewName {
-  switch (view) {
-    case "lessons":
-    case "layouts":
-    case "newRig":
-      return "rig";
-    case "rig":
-    case "howFar":
-    case "wear":
-    case "card":
-      return view;
-  }
-}

@@ -25,12 +25,12 @@ export function sweepTable({ swept, named }: FoundSweep): SweepTable {
       ...(region ? [words.sweep.limit(what, region.limit)] : []),
       ...(parts ? [words.sweep.say("table.governs")] : []),
     ],
-    rows: points.map(({ values, curve, change }, i) => {
+    rows: points.map(({ values, curve }, i) => {
       const state = region?.states[i];
       return {
         values,
         cells: [
-          ...knobs.map(({ name }) => String(change[name] ?? "")),
+          ...knobs.map((knob, k) => words.point(knob, values[k]!)),
           curve ? words.sweep.value(what, curve.value) : "–",
           curve ? words.sweep.band(what, curve) : "",
           ...(region ? [state ? say(`state.${state}`) : ""] : []),

@@ -5,7 +5,6 @@ import type { RunnerService } from "@secondline/runner";
 import type { Assessed, Outcome, SearchResult, StudyProgress, Verdict, WhatIf, WhatIfRun } from "@secondline/scenarios";
 import type { Documents, KeptWear, WrittenRig } from "../documents/documents.ts";
 import type { History } from "../history/history.ts";
-import type { ViewName } from "../history/inSight.ts";
 import type { Job } from "../job/job.ts";
 import type { KeptFounds } from "./keptFounds.ts";
 import type { AssessmentSlice } from "./known.ts";
@@ -21,6 +20,11 @@ export interface DocumentSlice {
 }
 
 export type SheetPlace = "verdict" | "time" | "rig";
+/**
+ * What the page shows: one rig in full, rigs side by side, how far a number can go, what wears, lessons, the questions of a new rig,
+ * or the site card.
+ */
+export type ViewName = "rig" | "layouts" | "howFar" | "wear" | "lessons" | "newRig" | "card";
 export type CameraName = "overview" | "event" | "elevation" | "anchor";
 
 export interface Notice {
