@@ -109,6 +109,25 @@ describe("an anchor on legs", () => {
     }
   });
 
+  it("takes the push of a ring beside it: one that hangs, slides or is caught there loses no energy to nothing", () => {
+    for (const rise of [0, 2, 6]) {
+      const rock = (side: number) => [-2, side, (-2 * rise) / FALL.span] as const;
+      const sloping = [-1, 1].map((side) => ({ rock: rock(side), stiffness: 4e5 }));
+      for (const start of ["hanging", "standing"] as const) {
+        const { letGo: _, ...rest } = FALL;
+        const { energy } = run({
+          ...(start === "standing" ? FALL : rest),
+          start,
+          rise,
+          walker: { ...FALL.walker, at: 0.04 },
+          anchors: { A: { legs: sloping } },
+          legFailure: { anchor: "A", leg: 0, time: 0.5 },
+        });
+        expect(energy.imbalance / energy.moved).toBeLessThan(0.01);
+      }
+    }
+  });
+
   it("lets a leg go that is loaded above its strength", () => {
     const weak = run({ ...legged, anchors: { A: { legs: [{ ...legs[0]!, strength: 2200 }, legs[1]!] } } });
     expect(weak.firstBreak?.part).toBe("anchorA");

@@ -75,9 +75,15 @@ export class EndSupport {
     for (let c = 0; c < 6; c++) this.#m[base + c * pitch + this.node] = state[c]!;
   }
 
-  /** Adds the line's pull on this end to `force`. */
-  addForce(force: Float64Array): void {
-    for (let c = 0; c < 3; c++) force[c] = force[c]! + this.#sign * this.#m[this.#pull + c]!;
+  /** Adds the line's pull on this end to `force`, and the push of a ring beside it: by that its node moves otherwise than `state`, at which it was placed. */
+  addForce(force: Float64Array, state: Float64Array): void {
+    const m = this.#m;
+    const { base, pitch, masses } = this.line;
+    const push = masses[this.node]! / this.#step;
+    for (let c = 0; c < 3; c++) {
+      const pushed = push * (m[base + (COLUMN.VX + c) * pitch + this.node]! - state[3 + c]!);
+      force[c] = force[c]! + this.#sign * m[this.#pull + c]! + pushed;
+    }
   }
 
   /** Moves a spring-held or free end by one step. Fixed ends stay; ends on legs follow their anchor. */
