@@ -75,6 +75,23 @@ describe("an elastic anchor", () => {
   });
 });
 
+it("an elastic anchor with a ring beside it, hanging, sliding or caught, balances its energy", () => {
+  for (const rise of [-2, 0, 3]) {
+    for (const stiffness of [4e4, 6e5]) {
+      for (const at of [0.02, 0.96]) {
+        const { energy } = run({
+          ...FALL,
+          rise,
+          walker: { ...FALL.walker, at },
+          anchors: { A: { stiffness }, B: { stiffness } },
+        });
+        expect(energy.imbalance / energy.moved).toBeLessThan(0.01);
+        expect(energy.created / energy.moved).toBeLessThan(0.01);
+      }
+    }
+  }
+});
+
 describe("an anchor on legs", () => {
   const legs = [-1, 1].map((side) => ({ rock: [-2, side, 0] as const, stiffness: 4e5 }));
   const legged: Problem = { ...FALL, anchors: { A: { legs } } };

@@ -126,8 +126,10 @@ export class EndSupport {
     const offset = this.offset();
     const after = (before + (step * (pull - k * offset)) / mass) / (1 + (step * step * k) / mass);
     const half = 0.5 * step * k * (offset + step * after);
-    this.#workNow = this.#work + half * before;
+    // Over the velocities on either side of the step: a ring beside the end has pushed its node meanwhile.
+    this.#workNow = this.#work + half * this.#speed;
     this.#work = this.#workNow + half * after;
+    this.#speed = after;
     this.#storedNow = 0.5 * k * offset * offset;
     for (let c = 0; c < 3; c++) {
       m[V + c * pitch] = u[c]! * after;
@@ -138,6 +140,8 @@ export class EndSupport {
   #work = 0;
   #workNow = 0;
   #storedNow = 0;
+  /** Along the chord, after the last step [m/s]. */
+  #speed = 0;
   /** What the spring has taken and does not hold [J]. */
   get lost(): number {
     return this.#workNow - this.#storedNow;
