@@ -32,8 +32,13 @@ export function randomDocument(seed: number): Readonly<Record<string, unknown>> 
   const span = about(10, 250).toFixed(1);
   const rise = between(-8, 8).toFixed(1);
   const stock = pick(WEBBINGS);
+  // An anchor that gives, in one rig of four.
+  const gives = (side: object) =>
+    seed % 4 === 0 ? { ...side, stiffness: `${about(15, 3000).toFixed(0)} kN/m` } : side;
   return {
     ...rest,
+    anchorA: gives(rest.anchorA),
+    anchorB: gives(rest.anchorB),
     name: `By chance ${seed}`,
     span: `${span} m`,
     rise: `${rise} m`,
@@ -71,6 +76,9 @@ const EVENTS = [
   "fails@0,hanging@0.5",
   "fails@1,standing@0.3",
   "fails@0.4,hanging@0.7",
+  "leg@A1,hanging@0.06",
+  "leg@B2,caught@0.4",
+  "fall@0.04",
 ];
 
 export type Looked =

@@ -75,6 +75,23 @@ describe("an elastic anchor", () => {
   });
 });
 
+it("an elastic anchor with a ring beside it, hanging, sliding or caught, balances its energy", () => {
+  for (const rise of [-2, 0, 3]) {
+    for (const stiffness of [4e4, 6e5]) {
+      for (const at of [0.02, 0.96]) {
+        const { energy } = run({
+          ...FALL,
+          rise,
+          walker: { ...FALL.walker, at },
+          anchors: { A: { stiffness }, B: { stiffness } },
+        });
+        expect(energy.imbalance / energy.moved).toBeLessThan(0.01);
+        expect(energy.created / energy.moved).toBeLessThan(0.01);
+      }
+    }
+  }
+});
+
 describe("an anchor on legs", () => {
   const legs = [-1, 1].map((side) => ({ rock: [-2, side, 0] as const, stiffness: 4e5 }));
   const legged: Problem = { ...FALL, anchors: { A: { legs } } };
@@ -106,6 +123,25 @@ describe("an anchor on legs", () => {
     for (const accuracy of ["quick", "standard", "fine"] as const) {
       const long = { ...legged, span: 150, main: { ...FALL.main, pretension: 1300 } };
       expect(solveStanding(long, { accuracy }).ok).toBe(true);
+    }
+  });
+
+  it("takes the push of a ring beside it: one that hangs, slides or is caught there loses no energy to nothing", () => {
+    for (const rise of [0, 2, 6]) {
+      const rock = (side: number) => [-2, side, (-2 * rise) / FALL.span] as const;
+      const sloping = [-1, 1].map((side) => ({ rock: rock(side), stiffness: 4e5 }));
+      for (const start of ["hanging", "standing"] as const) {
+        const { letGo: _, ...rest } = FALL;
+        const { energy } = run({
+          ...(start === "standing" ? FALL : rest),
+          start,
+          rise,
+          walker: { ...FALL.walker, at: 0.04 },
+          anchors: { A: { legs: sloping } },
+          legFailure: { anchor: "A", leg: 0, time: 0.5 },
+        });
+        expect(energy.imbalance / energy.moved).toBeLessThan(0.01);
+      }
     }
   });
 

@@ -75,9 +75,15 @@ export class EndSupport {
     for (let c = 0; c < 6; c++) this.#m[base + c * pitch + this.node] = state[c]!;
   }
 
-  /** Adds the line's pull on this end to `force`. */
-  addForce(force: Float64Array): void {
-    for (let c = 0; c < 3; c++) force[c] = force[c]! + this.#sign * this.#m[this.#pull + c]!;
+  /** Adds the line's pull on this end to `force`, and the push of a ring beside it: by that its node moves otherwise than `state`, at which it was placed. */
+  addForce(force: Float64Array, state: Float64Array): void {
+    const m = this.#m;
+    const { base, pitch, masses } = this.line;
+    const push = masses[this.node]! / this.#step;
+    for (let c = 0; c < 3; c++) {
+      const pushed = push * (m[base + (COLUMN.VX + c) * pitch + this.node]! - state[3 + c]!);
+      force[c] = force[c]! + this.#sign * m[this.#pull + c]! + pushed;
+    }
   }
 
   /** Moves a spring-held or free end by one step. Fixed ends stay; ends on legs follow their anchor. */
@@ -120,8 +126,10 @@ export class EndSupport {
     const offset = this.offset();
     const after = (before + (step * (pull - k * offset)) / mass) / (1 + (step * step * k) / mass);
     const half = 0.5 * step * k * (offset + step * after);
-    this.#workNow = this.#work + half * before;
+    // Over the velocities on either side of the step: a ring beside the end has pushed its node meanwhile.
+    this.#workNow = this.#work + half * this.#speed;
     this.#work = this.#workNow + half * after;
+    this.#speed = after;
     this.#storedNow = 0.5 * k * offset * offset;
     for (let c = 0; c < 3; c++) {
       m[V + c * pitch] = u[c]! * after;
@@ -132,6 +140,8 @@ export class EndSupport {
   #work = 0;
   #workNow = 0;
   #storedNow = 0;
+  /** Along the chord, after the last step [m/s]. */
+  #speed = 0;
   /** What the spring has taken and does not hold [J]. */
   get lost(): number {
     return this.#workNow - this.#storedNow;

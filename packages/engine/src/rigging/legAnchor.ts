@@ -59,7 +59,7 @@ export class LegAnchor {
     let mass = this.mass;
     for (let k = 0; k < ends.length; k++) {
       if (!this.#holds(ends[k]!)) continue;
-      ends[k]!.addForce(force);
+      ends[k]!.addForce(force, state);
       mass += ends[k]!.mass;
     }
     for (let c = 0; c < 3; c++) {
