@@ -1,7 +1,7 @@
 /** Every view for everybody: names, contrast, targets, narrow screens. */
 import type { Page } from "playwright-core";
 import { beforeAll, expect, it } from "vitest";
-import { type App, computed, openRig, PHONE, sharedApp, still, violationsInThemes } from "./app.ts";
+import { type App, choose, computed, openRig, PHONE, sharedApp, still, violationsInThemes } from "./app.ts";
 
 let app: App;
 beforeAll(async () => {
@@ -131,4 +131,14 @@ it("never scrolls sideways", async () => {
     await still(page);
     expect(await page.evaluate(() => document.documentElement.scrollWidth - innerWidth)).toBeLessThanOrEqual(0);
   }
+});
+
+it("keeps what belongs to the scene in reach in a low window, beside the open rig sheet", async () => {
+  const { page, problems } = await app.visit({ quickLookAlone: true, viewport: { width: 1000, height: 600 } });
+  await computed(page);
+  await choose(page, "What happens", "the main line fails");
+  await openRig(page);
+  await choose(page, "View", "The whole line");
+  await page.getByRole("button", { name: "Forces", exact: true }).click();
+  expect(problems).toEqual([]);
 });

@@ -1,7 +1,7 @@
 /** One force of several runs on one axis. */
 import { expect, it } from "vitest";
 import { PALETTES } from "../src/palette.ts";
-import { LOOKS } from "../src/time/layoutLook.ts";
+import { LAYOUT_LOOKS } from "../src/time/layoutLook.ts";
 import { layoutTraceData } from "../src/time/layoutTraceData.ts";
 import {
   hardestTold,
@@ -14,7 +14,7 @@ import {
 } from "../src/time/layoutTraces.ts";
 import { timeRecording } from "./timeRecording.ts";
 
-const looks: readonly TraceLook[] = ["A", "B", "C", "D"].map((name, i) => ({ name, look: LOOKS[i]! }));
+const looks: readonly TraceLook[] = ["A", "B", "C", "D"].map((name, i) => ({ name, look: LAYOUT_LOOKS[i]! }));
 const palette = PALETTES.light;
 const [first, without] = [timeRecording(), timeRecording({ unloadedBackup: true })];
 /** The second is not computed yet; in the third the backup never pulls. */

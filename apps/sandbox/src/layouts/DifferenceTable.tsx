@@ -1,4 +1,4 @@
-import { LOOKS } from "@secondline/figures/time";
+import { LAYOUT_LOOKS } from "@secondline/figures/time";
 import type { Outcome } from "@secondline/scenarios";
 import { sayLayouts } from "@secondline/words/page/layouts";
 import { fallRows, foundOf, type Layout, LETTERS, outcomeOf, type TableRow, verdictRows } from "@secondline/workbench";
@@ -42,7 +42,7 @@ export const DifferenceTable = memo(function DifferenceTable({ list }: { list: r
               <td />
               {list.map(({ id }, i) => (
                 <th key={id} scope="col">
-                  <TraceSample look={LOOKS[i]!} /> <b>{LETTERS[i]}</b>{" "}
+                  <TraceSample look={LAYOUT_LOOKS[i]!} /> <b>{LETTERS[i]}</b>{" "}
                   <span className={styles.verdict} style={{ color: verdictColour(soFar[i]!.verdict) }}>
                     <VerdictMark verdict={soFar[i]!.verdict} size={13} /> {words.verdictWord(soFar[i]!)}
                   </span>

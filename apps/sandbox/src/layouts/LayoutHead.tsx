@@ -1,4 +1,4 @@
-import { LOOKS } from "@secondline/figures/time";
+import { LAYOUT_LOOKS } from "@secondline/figures/time";
 import { sayLayouts } from "@secondline/words/page/layouts";
 import { type Layout, LETTERS, type Preset, roleWords } from "@secondline/workbench";
 import { ActionMenu, type MenuEntry } from "../design/ActionMenu.tsx";
@@ -53,7 +53,8 @@ export function LayoutHead({ layout, place, first, full, onEdit, onDuplicate, on
           {name}
         </h3>
         <p className={styles.role}>
-          <TraceSample look={LOOKS[place]!} /> {place === 0 ? sayLayouts("layoutHead.rigHand") : roleWords(changes)}
+          <TraceSample look={LAYOUT_LOOKS[place]!} />{" "}
+          {place === 0 ? sayLayouts("layoutHead.rigHand") : roleWords(changes)}
         </p>
       </div>
       <Button label={sayLayouts("layoutHead.changeLayout", { letter })} onClick={onEdit} />

@@ -1,12 +1,12 @@
 import type { Recording } from "@secondline/engine";
 import {
   axisKilonewtons,
-  COMPARED,
+  COMPARED_TRACES,
   type ComparedId,
   fitRange,
   type Gutter,
   hardestTold,
-  LOOKS,
+  LAYOUT_LOOKS,
   layoutDrawing,
   layoutFrame,
   layoutLabels,
@@ -32,13 +32,13 @@ interface Props {
 }
 
 const GUTTER = { wide: 132, compact: 74 };
-const OPTIONS = COMPARED.map(({ id, label }) => ({ value: id, label }));
+const OPTIONS = COMPARED_TRACES.map(({ id, label }) => ({ value: id, label }));
 
 /** One force over time, for all layouts on the same axes. */
 export const LayoutTraces = memo(function LayoutTraces({ clock, recordings, wide }: Props) {
   const [trace, setTrace] = useState<ComparedId>("leash");
   const { ref, size } = useFrameSize<HTMLDivElement>();
-  const label = COMPARED.find(({ id }) => id === trace)!.label;
+  const label = COMPARED_TRACES.find(({ id }) => id === trace)!.label;
   return (
     <section className={styles.traces} aria-label={sayLayouts("layoutTraces.forceOfAll")}>
       <div className={styles.head}>
@@ -67,7 +67,7 @@ export const LayoutTraces = memo(function LayoutTraces({ clock, recordings, wide
   );
 });
 
-const LAYOUT_LOOKS: readonly TraceLook[] = LOOKS.map((look, i) => ({ name: LETTERS[i]!, look }));
+const NAMED_LOOKS: readonly TraceLook[] = LAYOUT_LOOKS.map((look, i) => ({ name: LETTERS[i]!, look }));
 
 interface PlotProps {
   clock: PlaybackClock;
@@ -94,7 +94,7 @@ export function LayoutPlot({
   width,
   height,
   compact,
-  looks = LAYOUT_LOOKS,
+  looks = NAMED_LOOKS,
   gutter = GUTTER,
   lettering = 1,
 }: PlotProps) {

@@ -1,5 +1,5 @@
 import type { Recording } from "@secondline/engine";
-import { LOOKS, type TraceLook } from "@secondline/figures/time";
+import { LAYOUT_LOOKS, type TraceLook } from "@secondline/figures/time";
 import type { PlaybackClock } from "@secondline/workbench";
 import { type LessonRun, say } from "@secondline/workbench/lessons";
 import { useMemo } from "react";
@@ -18,8 +18,8 @@ interface Props {
 export const CLASS_GUTTER = { wide: 200, compact: 120 };
 
 const NAMES: readonly TraceLook[] = [
-  { name: say("lesson.pictureBefore"), look: LOOKS[0]! },
-  { name: say("lesson.pictureAfter"), look: LOOKS[1]! },
+  { name: say("lesson.pictureBefore"), look: LAYOUT_LOOKS[0]! },
+  { name: say("lesson.pictureAfter"), look: LAYOUT_LOOKS[1]! },
 ];
 
 /** Both runs where they differ: what happens once more to the same rig has the same trace. */

@@ -46,5 +46,5 @@ export { FIELD_OF_VIEW } from "./shape/viewPoints.ts";
 export { boneMatrix } from "./shape/walkerPose.ts";
 export { createStage, hasMoved, type Stage } from "./stage.ts";
 export { STONE, type StoneColours } from "./stone.ts";
+export { CLOTHES_COLOURS, WALKER_TONES } from "./walkerTones.ts";
 export type { WeakPlace } from "./weakPlace.ts";
-export { TONES, WEAR } from "./wear.ts";

@@ -11,8 +11,8 @@ export { type ForceView, forceData, forceDrawing, readyPyramid } from "./forceDr
 export { axisKilonewtons, forceLabels, forcePeaks } from "./forceMarks.ts";
 export { type ForceColumn, rangeTable, sampleTable } from "./forceTable.ts";
 export { goToEntries } from "./goTo.ts";
-export { type LayoutLook, LOOKS } from "./layoutLook.ts";
-export { COMPARED, type ComparedId, layoutTraceData } from "./layoutTraceData.ts";
+export { LAYOUT_LOOKS, type LayoutLook } from "./layoutLook.ts";
+export { COMPARED_TRACES, type ComparedId, layoutTraceData } from "./layoutTraceData.ts";
 export {
   hardestTold,
   layoutDrawing,

@@ -8,7 +8,7 @@ export interface LayoutLook {
   readonly dash: readonly number[];
 }
 
-export const LOOKS: readonly LayoutLook[] = [
+export const LAYOUT_LOOKS: readonly LayoutLook[] = [
   { colour: "ink", css: "var(--ink)", dash: [] },
   { colour: "lineMain", css: "var(--line-main)", dash: [10, 4] },
   { colour: "lineBackup", css: "var(--line-backup)", dash: [2, 3] },

@@ -8,14 +8,14 @@ import { traceSet } from "./traceSet.ts";
 import { loadedTraces, type TraceId } from "./traces.ts";
 
 /** Traces by which layouts can be compared, in the order of the load's way. */
-export const COMPARED = [
+export const COMPARED_TRACES = [
   { id: "leash", label: sayLayouts("layoutTraceData.leashYourHarness") },
   { id: "mainA", label: sayLayouts("layoutTraceData.mainLineA") },
   { id: "mainB", label: sayLayouts("layoutTraceData.mainLineB") },
   { id: "backupA", label: sayLayouts("layoutTraceData.backupA") },
   { id: "backupB", label: sayLayouts("layoutTraceData.backupB") },
 ] as const satisfies readonly { readonly id: TraceId; readonly label: string }[];
-export type ComparedId = (typeof COMPARED)[number]["id"];
+export type ComparedId = (typeof COMPARED_TRACES)[number]["id"];
 
 /** A layout's filtered trace; undefined where that part never pulls in it. */
 export function layoutPyramid(recording: Recording, id: ComparedId): Pyramid | undefined {

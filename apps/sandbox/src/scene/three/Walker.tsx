@@ -6,9 +6,9 @@ import {
   BONES,
   bodyMesh,
   boneMatrix,
+  CLOTHES_COLOURS,
   type LiveFrame,
-  TONES,
-  WEAR,
+  WALKER_TONES,
 } from "@secondline/figures/scene";
 import { useMemo } from "react";
 import { BackSide, Color, FrontSide, Matrix4, ShaderMaterial } from "three";
@@ -66,7 +66,7 @@ function bodyMaterial(look: SceneLook, matrices: Matrix4[], ink: number): Shader
       uGrow: { value: ink === INKS.outline ? 1.3 : 0 },
       uPaper: look.paper,
       uHaze: look.haze,
-      uTones: { value: TONES.map((tone) => new Color(WEAR[look.theme][tone])) },
+      uTones: { value: WALKER_TONES.map((tone) => new Color(CLOTHES_COLOURS[look.theme][tone])) },
       uInk: { value: new Color(colour) },
       uFlatInk: { value: ink },
     },

@@ -1,7 +1,7 @@
 /** The walker in the elevation: the same joints as in space, drawn as tapered limbs, far side first. */
 import type { Theme } from "../../palette.ts";
 import { type BodyJoint, jointAt, type WalkerPose } from "../shape/walkerPose.ts";
-import { type WalkerTone, WEAR } from "../wear.ts";
+import { CLOTHES_COLOURS, type WalkerTone } from "../walkerTones.ts";
 import type { FlatPen } from "./drawRig.ts";
 
 /** First joint, last joint, radius at either end [m], garment. */
@@ -44,12 +44,12 @@ export function drawFigure(pen: FlatPen, pose: WalkerPose, theme: Theme): void {
   }
   for (const part of LIMBS) {
     limbShape(pen, pose, part, 0);
-    ink.fillStyle = WEAR[theme][part[4]];
+    ink.fillStyle = CLOTHES_COLOURS[theme][part[4]];
     ink.fill();
   }
   drawHair(pen, pose, theme);
   const hip = jointAt("pelvis");
-  ink.strokeStyle = WEAR[theme].harness;
+  ink.strokeStyle = CLOTHES_COLOURS[theme].harness;
   ink.lineWidth = Math.max(0.05 * pen.scale, 1.5);
   ink.beginPath();
   const across = 0.12;
@@ -70,7 +70,7 @@ function drawHair(pen: FlatPen, pose: WalkerPose, theme: Theme): void {
   ink.beginPath();
   ink.arc(pen.px(pose.joints[head]!), pen.py(pose.joints[head + 2]!), 0.112 * pen.scale, up - 2.3, up + 0.85);
   ink.closePath();
-  ink.fillStyle = WEAR[theme].hair;
+  ink.fillStyle = CLOTHES_COLOURS[theme].hair;
   ink.fill();
 }
 

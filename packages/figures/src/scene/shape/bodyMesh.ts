@@ -1,5 +1,5 @@
 /** The walker's body as one mesh: tapered turned shapes, each bound to one bone, with the colour of the garment there. */
-import { TONES, type WalkerTone } from "../wear.ts";
+import { WALKER_TONES, type WalkerTone } from "../walkerTones.ts";
 import { type BodyJoint, jointAt } from "./walkerPose.ts";
 
 /** Bones in the order of the mesh's `bone` attribute: from joint, to joint. */
@@ -173,7 +173,7 @@ export function bodyMesh(): BodyMesh {
 function turn(piece: Piece, position: number[], normal: number[], binding: number[], index: number[]): void {
   const { turning, wide = 1, deep = 1, shift = 0 } = piece;
   const first = position.length / 3;
-  const tone = TONES.indexOf(piece.tone);
+  const tone = WALKER_TONES.indexOf(piece.tone);
   for (let i = 0; i < turning.length; i++) {
     const [z, radius] = turning[i]!;
     const [z0, r0] = turning[Math.max(i - 1, 0)]!;

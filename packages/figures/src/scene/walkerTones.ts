@@ -1,10 +1,10 @@
 /** The walker's clothes. Their colours are quiet, with the accent on the shirt, so that the eye finds the person first. */
 import type { Theme } from "../palette.ts";
 
-export const TONES = ["shirt", "trousers", "skin", "hair", "harness", "shoes"] as const;
-export type WalkerTone = (typeof TONES)[number];
+export const WALKER_TONES = ["shirt", "trousers", "skin", "hair", "harness", "shoes"] as const;
+export type WalkerTone = (typeof WALKER_TONES)[number];
 
-export const WEAR: Readonly<Record<Theme, Readonly<Record<WalkerTone, string>>>> = {
+export const CLOTHES_COLOURS: Readonly<Record<Theme, Readonly<Record<WalkerTone, string>>>> = {
   light: {
     shirt: "#1f7a88",
     trousers: "#4a525a",
