@@ -171,6 +171,7 @@ describe("upkeep in an assessment", () => {
     };
     expect(worked({ rig: old, wear: looked, on: "2026-11-01" }).upkeep).toEqual({
       lapses: [],
+      lastEntry: "2026-10-31",
       nextInspection: "2026-11-01",
     });
     expect(worked({ rig: old, wear: looked, on: "2026-11-02" }).upkeep.lapses).toMatchObject([
