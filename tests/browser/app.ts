@@ -155,7 +155,7 @@ function watch(page: Page): string[] {
   page.on("console", (message) => {
     const text = message.text();
     if (!["warning", "error"].includes(message.type()) || KNOWN.some((known) => known.test(text))) return;
-    problems.push(`${message.type()}: ${text}`);
+    problems.push(`${message.type()}: ${text} ${message.location().url}`.trim());
   });
   return problems;
 }

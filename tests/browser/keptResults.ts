@@ -15,6 +15,9 @@ const THREAD = /^sim\.worker-.*\.js$/;
 /** Its name in `packages/runner/src/results/browserResults.ts`. */
 const RESULTS_STORE = "secondline-results";
 
+/** Without it the browser asks for an icon of the site, and complains of the missing one when the test's own page is in sight. */
+const NO_ICON = '<link rel="icon" href="data:,">';
+
 /** The script that makes the runs, whose name holds a hash of it. */
 const threadIn = (outDir: string) => readdirSync(resolve(SANDBOX, outDir, "assets")).find((name) => THREAD.test(name))!;
 const file = () => `${FOLDER}/${threadIn("dist")}.results`;
@@ -63,7 +66,7 @@ export class Brought {
     const body = missing.map(([, line]) => line).join("\n");
     // A page of the app's origin without any code of it. The results come as a file of their own: as a page they would be laid out.
     const [address, results] = [`${this.#url}kept-results`, `${this.#url}kept-results.txt`];
-    await page.route(address, (route) => route.fulfill({ contentType: "text/html", body: "" }));
+    await page.route(address, (route) => route.fulfill({ contentType: "text/html", body: NO_ICON }));
     await page.goto(address);
     await page.evaluate(forget, RESULTS_STORE);
     if (missing.length > 0) {

@@ -8,7 +8,7 @@ export default defineConfig({
     include: ["*.test.ts"],
     exclude: ["journey.test.ts"],
     sequence: { groupOrder: 2 },
-    // One file at a time: they share the server, and some of them change what it serves.
-    maxWorkers: 1,
+    // Two files at a time, each with a server and a browser of its own: a page alone does not keep two cores busy.
+    maxWorkers: 2,
   },
 });
