@@ -24,7 +24,7 @@ export interface MeasuredSpan {
 
 /** `back`: the user did not take the values over. Undefined: the user has left. */
 export async function askMeasured(desk: Desk): Promise<MeasuredSpan | "back" | undefined> {
-  const { ask, tell } = desk;
+  const { tell } = desk;
   for (const one of MEASURED_WAYS) tell(`${one}: ${say(`measured.way.${one}`)}. ${say(`measured.help.${one}`)}`);
   const way = await askOneOf(MEASURED_WAYS, say("measured.way"), desk);
   if (way === undefined) return undefined;
