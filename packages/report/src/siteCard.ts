@@ -6,7 +6,7 @@
 import type { Assessed, Outcome, SiteCard } from "@secondline/scenarios";
 import { english, type Language } from "@secondline/words";
 import { type CardRow, type CardText, createCardWords } from "@secondline/words/card";
-import { dated } from "@secondline/words/dates";
+import { shortDay, withDays } from "@secondline/words/dates";
 import { sayLaterIn } from "@secondline/words/later";
 import { CARD_STYLE } from "./cardStyle.ts";
 import { elevation } from "./elevation.ts";
@@ -61,8 +61,7 @@ function status({ permission, word, says, late }: CardText): Html {
 }
 
 /** Days as the language writes them; none breaks in a line of large letters. */
-const inDays = (text: string): string =>
-  text.replace(/\b\d{4}-\d\d-\d\d\b/g, (day) => dated(day).replaceAll(" ", "\u00a0"));
+const inDays = (text: string): string => withDays(text, (time) => shortDay(time).replaceAll(" ", "\u00a0"));
 
 const mustDo = ({ must }: CardText): readonly Html[] =>
   must.items.length === 0

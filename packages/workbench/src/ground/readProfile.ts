@@ -1,9 +1,9 @@
 /** A ground profile from a table of distance and height, in metres or feet, as its first line says or as somebody was asked. */
 
 import { metreText } from "../metres.ts";
-import { readTable, type TableFault } from "../tables/readTable.ts";
+import { type FileColumn, readTable, type TableFault } from "../tables/readTable.ts";
 import type { Profile } from "./lowest.ts";
-import { FOOT, METRES, OTHER_LENGTH_UNIT, type ProfileColumns, profileColumns } from "./profileColumns.ts";
+import { FOOT, METRES, OTHER_LENGTH_UNIT, profileColumns } from "./profileColumns.ts";
 
 export type LengthUnit = "m" | "ft";
 /** The international foot [m]. */
@@ -61,8 +61,8 @@ export function readProfile(text: string, unit?: LengthUnit): ProfileReading {
 
 const NAMELESS = { name: "", unit: "" };
 
-const columnsNeeded = (columns: Parameters<typeof profileColumns>[0]): readonly number[] | undefined => {
-  const found: ProfileColumns | { readonly kind: string } = profileColumns(columns);
+const columnsNeeded = (columns: readonly FileColumn[]): readonly number[] | undefined => {
+  const found = profileColumns(columns);
   return "kind" in found ? undefined : [found.distance, found.height];
 };
 
