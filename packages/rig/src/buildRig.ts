@@ -3,6 +3,7 @@ import { readBasis } from "./basis.ts";
 import type { ReadDocument } from "./document.ts";
 import type { Draft } from "./draft.ts";
 import { chord } from "./geometry.ts";
+import { atLatitude } from "./hangingPlace.ts";
 import { findStock } from "./ownStocks.ts";
 import type {
   AnchorPart,
@@ -118,6 +119,11 @@ const atMost = (webbing: Rated, stated: Rated): Rated => (stated.strength > webb
 
 /** Turns a faultless document into a rig; `draft` is the same document, for its stocks and the stated defaults. */
 export function buildRig(read: ReadDocument, draft: Draft): Rig {
+  const rig = rigOf(read, draft);
+  return read.latitude === undefined ? rig : atLatitude(rig, read.latitude);
+}
+
+function rigOf(read: ReadDocument, draft: Draft): Rig {
   return present({
     version: 1 as const,
     id: read.id,

@@ -4,7 +4,7 @@
  */
 import * as z from "zod";
 import { bare, basis, choice, flag, measured, position, type RigFaultParams, stockId, text } from "./fieldSchemas.ts";
-import type { KnotKind } from "./rig.ts";
+import type { KnotKind, Latitude } from "./rig.ts";
 import { fact } from "./rigFacts.ts";
 import { describeValue } from "./units.ts";
 
@@ -221,6 +221,7 @@ export const rigSchema = z
     invented: flag("invented").optional(),
     span: measured("span"),
     rise: measured("rise").optional(),
+    latitude: choice<Latitude>("latitude").optional(),
     requiredFactor: bare("requiredFactor").optional(),
     requiredAfterFailure: bare("requiredAfterFailure").optional(),
     requiredClearance: measured("requiredClearance").optional(),

@@ -40,6 +40,16 @@ const general: FieldTable = {
     fallback: "0 m",
     help: "Height of anchor B above anchor A; negative when B is lower.",
   },
+  latitude: {
+    kind: "choice",
+    label: "Latitude",
+    options: [
+      { value: "low", label: "Below 30°" },
+      { value: "middle", label: "30° to 50°" },
+      { value: "high", label: "Above 50°" },
+    ],
+    help: "Where the rig hangs: the sun is strongest below 30°, which is taken when it is left out.",
+  },
   requiredFactor: {
     kind: "quantity",
     label: "Required factor for falls",

@@ -63,6 +63,9 @@ export interface OwnJudgement {
   readonly reason: string;
 }
 
+/** Where a rig hangs, as far as the sun asks: below 30 degrees, from 30 to 50, above 50. */
+export type Latitude = "low" | "middle" | "high";
+
 /**
  * What has happened to a part; every entry takes strength away through a named factor. An absent entry is unknown, and counts
  * as the worst that it can be.
@@ -72,6 +75,8 @@ export interface Condition {
   readonly monthsOutside?: number;
   /** Share of daylight that falls on it, 0 deep shade to 1 full sun [-]. */
   readonly sun?: number;
+  /** Where it was outside; absent: nobody said, and the sunniest counts. Beside `monthsOutside` only. */
+  readonly latitude?: Latitude;
   /** Sun taken, as months of full sun in an average month; from a wear record, and then used instead of months × sun [-]. */
   readonly sunMonths?: number;
   readonly ageYears?: number;
@@ -188,6 +193,8 @@ export interface Rig {
   readonly invented: boolean;
   readonly span: number;
   readonly rise: number;
+  /** Where it hangs; the conditions of its parts have it too. Absent: nobody said. */
+  readonly latitude?: Latitude;
   /** Paths, in the document, of values that nobody has confirmed; absent: there is none. */
   readonly unconfirmed?: readonly string[];
   /** Ground below the line, [x, z] from A to B, z relative to anchor A [m]. */

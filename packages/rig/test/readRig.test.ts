@@ -20,7 +20,12 @@ describe("reading a rig", () => {
     expect(rig.main.pretension).toBe(2500);
     expect(rig.backup?.slack).toBeCloseTo(0.05, 12);
     expect(rig.anchorA.legAngle).toBeCloseTo(Math.PI / 4, 12);
-    expect(rig.main.sections[0]?.condition).toEqual({ monthsOutside: 2, sun: 0.6, ageYears: 1 });
+    expect(rig.main.sections[0]?.condition).toEqual({
+      monthsOutside: 2,
+      sun: 0.6,
+      latitude: "middle",
+      ageYears: 1,
+    });
     expect(rig.main.sections[0]?.stock.name).toBe("Polyester webbing 25 mm");
   });
 

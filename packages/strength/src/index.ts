@@ -72,6 +72,7 @@ export { applyWear } from "./wear/applyWear.ts";
 export { ENTRY_KINDS } from "./wear/entries/entryKinds.ts";
 export type { RecordIssue } from "./wear/faults.ts";
 export type { WearFlag } from "./wear/flags.ts";
+export { latitudeNotes } from "./wear/inOnePlace.ts";
 export { nextInspection } from "./wear/lapse.ts";
 export { misplacedIssues } from "./wear/misplaced.ts";
 export { needFacts } from "./wear/needWords.ts";

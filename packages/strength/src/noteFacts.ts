@@ -55,6 +55,8 @@ type Clamped = { readonly name: string; readonly line: FactValue; readonly ends:
 
 /** How record and rig fit together. */
 interface RecordNoteFacts {
+  "rig.latitude": NoValues;
+  "record.otherLatitude": { readonly rig: string; readonly record: string };
   "record.latitude": NoValues;
   "record.hemisphere": NoValues;
   "record.matchedByName": { readonly name: string };

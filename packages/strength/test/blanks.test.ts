@@ -13,6 +13,7 @@ type Values = Readonly<Record<string, readonly unknown[]>>;
 const CONDITION: Values = {
   monthsOutside: [undefined, 0, 6, 24, 60, 120],
   sun: [undefined, 0, 0.5],
+  latitude: [undefined, "high"],
   ageYears: [undefined, 0, 2, 10, 50],
   wet: [undefined, false, true],
 };
@@ -40,9 +41,9 @@ interface Kind {
   readonly rig: (given: Record<string, unknown>) => Rig;
 }
 
-const conditionIn = ({ monthsOutside, sun, ageYears, wet }: Record<string, unknown>) =>
+const conditionIn = ({ monthsOutside, sun, latitude, ageYears, wet }: Record<string, unknown>) =>
   Object.fromEntries(
-    Object.entries({ monthsOutside, sun, ageYears, wet }).filter(([, value]) => value !== undefined),
+    Object.entries({ monthsOutside, sun, latitude, ageYears, wet }).filter(([, value]) => value !== undefined),
   ) as Condition;
 const without = (given: Record<string, unknown>, keys: readonly string[]) =>
   Object.fromEntries(Object.entries(given).filter(([key]) => keys.includes(key)));

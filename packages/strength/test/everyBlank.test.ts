@@ -52,6 +52,7 @@ const STATED = {
   secondline: "rig/1",
   name: "test",
   span: "60 m",
+  latitude: "middle",
   stocks: [
     {
       id: "own",

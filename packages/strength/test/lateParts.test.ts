@@ -9,15 +9,16 @@ import { asNew, exampleRig } from "./exampleRig.ts";
 type Part = NonNullable<WearDocument["parts"]>[number];
 
 const plain = exampleRig();
+const USED_SLING = { monthsOutside: 40, sun: 1, ageYears: 4, wet: false };
 const USED: Rig = exampleRig({
   leash: {
     ...plain.leash,
-    condition: { monthsOutside: 20, sun: 1, ageYears: 2, wet: false },
+    condition: { monthsOutside: 20, sun: 1, latitude: "middle", ageYears: 2, wet: false },
     falls: 350,
   },
   anchorA: {
     ...plain.anchorA,
-    hardware: [{ ...plain.anchorA.hardware[0]!, condition: { monthsOutside: 40, sun: 1, ageYears: 4, wet: false } }],
+    hardware: [{ ...plain.anchorA.hardware[0]!, condition: { ...USED_SLING, latitude: "middle" } }],
   },
 });
 

@@ -15,7 +15,7 @@ const usedRig = (given: Partial<ReturnType<typeof section>> = {}, monthsClamped:
   const { monthsClamped: _none, ...end } = plain.main.endA;
   const weblock = { ...end, ...(monthsClamped === null ? {} : { monthsClamped }) };
   const used = section({
-    condition: { monthsOutside: 18, sun: 0.8, ageYears: 5, wet: false },
+    condition: { monthsOutside: 18, sun: 0.8, latitude: "middle", ageYears: 5, wet: false },
     wear: [
       { kind: "clampMark", at: 4.3, length: 0.35, months: 14, load: 3200 },
       { kind: "fallZone", from: 24, to: 42, falls: 140 },

@@ -88,7 +88,7 @@ describe("the take-down date", () => {
 });
 
 describe("on later days, without a record", () => {
-  const used = { monthsOutside: 6, sun: 0.5, ageYears: 1, wet: false };
+  const used = { monthsOutside: 6, sun: 0.5, latitude: "middle", ageYears: 1, wet: false } as const;
   const usedRig = exampleRig({ main: { ...exampleRig().main, sections: [section({ condition: used })] } });
   const taken = (from: string, to: string, climate?: Parameters<typeof futureFromRig>[2]) => {
     const later = futureFromRig(usedRig, from, climate)(Temporal.PlainDate.from(to));
@@ -127,9 +127,10 @@ describe("on later days, with a record", () => {
   const CLIMATE = { latitude: "middle", hemisphere: "north" } as const;
   const TODAY = "2026-07-01";
   const LATER = "2027-07-01";
-  const used = { monthsOutside: 6, sun: 1, ageYears: 2, wet: false };
+  const used = { monthsOutside: 6, sun: 1, latitude: "middle", ageYears: 2, wet: false } as const;
   const plain = exampleRig();
   const usedRig = exampleRig({
+    latitude: "middle",
     main: { ...plain.main, sections: [section({ condition: used })] },
     backup: {
       ...plain.backup!,

@@ -282,7 +282,7 @@ export const ENGLISH = {
   "person.grade.keeps": "within",
   "person.grade.thin": "thin",
   "person.grade.fails": "fails",
-  "blank.item": "{part}: {what}; counts as {share} of what it would as new",
+  "blank.item": "{part}: {what}; counts as {share} of what it would at best",
 
   // The rig in a line and as a table
 

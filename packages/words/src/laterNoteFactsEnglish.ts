@@ -19,6 +19,10 @@ export const LATER_NOTE_FACTS_ENGLISH = {
   "factor.raises": "{name} × {value}, RAISES the strength by {raise}: {note}",
   "condition.onMetal":
     "Time outside, sun, age and wet, which are written for it, change nothing: no factor knows what they do to metal. If you doubt the part, give it an own factor.",
+  "rig.latitude":
+    'The rig\'s file does not say at which latitude it hangs: its months outside count with the sun of below 30 degrees. Write "latitude" into it: "low", "middle" (30 to 50 degrees) or "high".',
+  "record.otherLatitude":
+    'The rig\'s file has the latitude "{rig}", the record "{record}": the sun of the sunnier one is counted for both. Put the wrong one right.',
   "record.latitude":
     'The record does not say at which latitude it hangs: the sun of below 30 degrees is counted. Write "latitude" into it: "low", "middle" (30 to 50 degrees) or "high".',
   "record.hemisphere":

@@ -276,5 +276,5 @@ describe("until when", () => {
 it("a blank is named by its field, not by its path", () => {
   const blanks = [{ part: "leash", field: "leash.falls", costs: 0.849 }] as const;
   const [text] = words.blanks(rig, { blanks });
-  expect(text).toBe("Leash: Falls; counts as 84 % of what it would as new");
+  expect(text).toBe("Leash: Falls; counts as 84 % of what it would at best");
 });

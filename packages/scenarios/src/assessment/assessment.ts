@@ -21,6 +21,7 @@ import {
   type BreakTest,
   futureFromRecord,
   futureFromRig,
+  latitudeNotes,
   misplacedIssues,
   type PlainDate,
   readDate,
@@ -120,6 +121,7 @@ export function assess(assessment: Assessment): AssessmentReading {
       taken,
       notes: [
         ...(worn?.notes ?? []).filter((note) => !withholds.some((one) => sameFact(one, note))),
+        ...latitudeNotes(judged).filter((note) => !worn?.notes.some((one) => sameFact(one, note))),
         ...displaced,
         ...used.notes,
       ],

@@ -5,6 +5,7 @@
 import type { Basis, Condition, Fibre } from "@secondline/rig";
 import { constant } from "./constantValues.ts";
 import { evaluateFactor, type StrengthFactor } from "./factor.ts";
+import { latitudeWeight } from "./sunDose.ts";
 
 interface SunModel {
   /** Share left after a dose [months]. */
@@ -65,7 +66,7 @@ const SPREAD_PER_LOSS = constant("sun.spreadPerLoss");
 export function conditionSunMonths(condition: Condition): number | undefined {
   if (condition.sunMonths !== undefined) return condition.sunMonths;
   if (condition.monthsOutside === undefined) return undefined;
-  return condition.monthsOutside * (condition.sun ?? 1);
+  return condition.monthsOutside * (condition.sun ?? 1) * latitudeWeight(condition.latitude);
 }
 
 /** Factor for a dose of sun [months of full sun] on a fibre. */

@@ -1,7 +1,7 @@
 /** Turns calendar months into a dose of sun. All weights are assumed; they are here to be seen and replaced. */
+import type { Latitude } from "@secondline/rig";
 import { constant } from "./constantValues.ts";
 
-export type LatitudeClass = "low" | "middle" | "high";
 export type Hemisphere = "north" | "south";
 
 /** Weight of each calendar month, January to December, on the northern half; the mean is 1 [-]. */
@@ -21,14 +21,25 @@ const MONTH_WEIGHT: readonly number[] = [
 ];
 
 /** Weight of the latitude: below 30 degrees, 30 to 50, above 50 [-]. */
-const LATITUDE_WEIGHT: Readonly<Record<LatitudeClass, number>> = {
+const LATITUDE_WEIGHT: Readonly<Record<Latitude, number>> = {
   low: constant("dose.lowLatitude"),
   middle: constant("dose.middleLatitude"),
   high: constant("dose.highLatitude"),
 };
 
+const LATITUDES = Object.keys(LATITUDE_WEIGHT) as readonly Latitude[];
+
+/** The sunnier of two latitudes. */
+export const sunnier = (a: Latitude, b: Latitude): Latitude => (LATITUDE_WEIGHT[b] > LATITUDE_WEIGHT[a] ? b : a);
+const SUNNIEST_LATITUDE = LATITUDES.reduce(sunnier);
+
+/** Sun of an average month there [months of full sun]; the most if nobody said where. */
+export const latitudeWeight = (latitude: Latitude = SUNNIEST_LATITUDE): number => LATITUDE_WEIGHT[latitude];
+/** Least sun of an average month anywhere [months of full sun]. */
+export const LEAST_LATITUDE_WEIGHT = Math.min(...LATITUDES.map(latitudeWeight));
+
 /** Dose of one calendar month (1 to 12) in the open [months of full sun]. */
-export function monthDose(month: number, sun: number, latitude: LatitudeClass, hemisphere: Hemisphere): number {
+export function monthDose(month: number, sun: number, latitude: Latitude, hemisphere: Hemisphere): number {
   const northern = hemisphere === "north" ? month : ((month + 5) % 12) + 1;
   const weight = MONTH_WEIGHT[northern - 1];
   if (weight === undefined) throw new Error(`month must be 1 to 12, got ${month}`);
@@ -37,20 +48,16 @@ export function monthDose(month: number, sun: number, latitude: LatitudeClass, h
 
 /** Place and light of a part; a value that nobody wrote down is left out. */
 export interface Climate {
-  readonly latitude?: LatitudeClass;
+  readonly latitude?: Latitude;
   readonly hemisphere?: Hemisphere;
 }
-
-const SUNNIEST_LATITUDE = (Object.keys(LATITUDE_WEIGHT) as LatitudeClass[]).reduce((most, one) =>
-  LATITUDE_WEIGHT[one] > LATITUDE_WEIGHT[most] ? one : most,
-);
 
 /**
  * Sun taken month by month. Without a latitude the sunniest one counts, without a hemisphere the one that brought more sun in
  * all.
  */
 export class DoseSum {
-  private readonly latitude: LatitudeClass;
+  private readonly latitude: Latitude;
   private readonly sums: Map<Hemisphere, number>;
 
   constructor({ latitude, hemisphere }: Climate) {
@@ -79,5 +86,5 @@ export function mostDose(months: number): number {
   const rest = months - 12 * years;
   const part = sunniest.reduce((sum, weight, i) => sum + weight * Math.min(1, Math.max(0, rest - i)), 0);
   const year = sunniest.reduce((sum, weight) => sum + weight, 0);
-  return Math.max(...Object.values(LATITUDE_WEIGHT)) * (years * year + part);
+  return latitudeWeight() * (years * year + part);
 }

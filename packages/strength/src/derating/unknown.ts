@@ -19,11 +19,12 @@ export function possibleYears({ monthsOutside, ageYears }: Condition): number {
   return ageYears ?? Math.max(constant("unknown.age"), (monthsOutside ?? 0) / 12);
 }
 
-/** Most sun that a part can have taken [months of full sun]. */
+/**
+ * Most sun that a part can have taken of which nobody says how long it was outside [months of full sun]. Whoever does not know how long
+ * does not know where either: the latitude of the rig does not count.
+ */
 export function possibleSun(condition: Condition): number {
-  const { sunMonths, monthsOutside, sun = 1 } = condition;
-  if (sunMonths !== undefined) return sunMonths;
-  return sun * (monthsOutside ?? mostDose(possibleMonths(condition)));
+  return (condition.sun ?? 1) * mostDose(possibleMonths(condition));
 }
 
 /** Steps of dose in which a factor's worst value is looked for: by tests a middle dose can be worse than a large one [-]. */

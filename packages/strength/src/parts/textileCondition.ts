@@ -3,6 +3,7 @@ import type { Condition, Fibre } from "@secondline/rig";
 import { ageFactor } from "../derating/age.ts";
 import type { StrengthFactor } from "../derating/factor.ts";
 import { conditionSunMonths, sunFactor } from "../derating/sun.ts";
+import { LEAST_LATITUDE_WEIGHT, latitudeWeight } from "../derating/sunDose.ts";
 import { possibleMonths, possibleSun, possibleYears, standIn, worstUpTo } from "../derating/unknown.ts";
 import { wetFactor } from "../derating/wet.ts";
 import { noteFact } from "../noteFacts.ts";
@@ -27,13 +28,20 @@ function sunFactors({ condition, fibre, what, at, sun = (months) => sunFactor(fi
   const known = conditionSunMonths(condition);
   if (known !== undefined) {
     if (known <= 0) return [];
-    const shareKnown = condition.sunMonths !== undefined || condition.sun !== undefined;
-    return [shareKnown ? sun(known) : { ...sun(known), blank: { field: `${at}.sun`, best: 1 } }];
+    if (condition.sunMonths !== undefined) return [sun(known)];
+    if (condition.sun === undefined) return [{ ...sun(known), blank: { field: `${at}.sun`, best: 1 } }];
+    return [condition.latitude === undefined ? sunSomewhere(known, sun) : sun(known)];
   }
   const possible = possibleSun(condition);
   if (possible <= 0) return [];
   const why = noteFact("why.sun", { what: { brought: what }, months: { months: possibleMonths(condition) } });
   return [standIn(worstUpTo(sun, possible), { field: `${at}.outside`, best: 1 }, why)];
+}
+
+/** `known`: the sun of the written months at the sunniest latitude [months of full sun]. */
+function sunSomewhere(known: number, sun: (months: number) => StrengthFactor): StrengthFactor {
+  const least = (known * LEAST_LATITUDE_WEIGHT) / latitudeWeight();
+  return { ...sun(known), blank: { field: "latitude", best: sun(least).value } };
 }
 
 function ageFactors({ condition, what, at }: Textile): StrengthFactor[] {

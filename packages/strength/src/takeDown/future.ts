@@ -4,6 +4,7 @@ import { date, isBefore, monthShares, monthsBetween, type PlainDate } from "../d
 import { conditionSunMonths } from "../derating/sun.ts";
 import { type Climate, DoseSum } from "../derating/sunDose.ts";
 import { wearToRig } from "../wear/applyWear.ts";
+import { inOnePlace } from "../wear/inOnePlace.ts";
 import { type PartState, partState } from "../wear/partState.ts";
 import type { PartRecord, WearRecord, WebbingRecord } from "../wear/record.ts";
 import { rigMatch } from "../wear/rigReference.ts";
@@ -14,11 +15,14 @@ import { partOf, withPart } from "../wear/wornPart.ts";
  * From a wear record. Webbing and parts that it follows keep hanging as they hang, and are fallen on as often as since they
  * were rigged. Everything else ages as from the rig document alone.
  */
-export function futureFromRecord(rig: Rig, record: WearRecord, on: string): (day: PlainDate) => Rig {
+export function futureFromRecord(written: Rig, asWritten: WearRecord, on: string): (day: PlainDate) => Rig {
   const today = date(on);
+  const { rig, record } = inOnePlace(written, asWritten);
+  const { hemisphere } = record;
+  const climate = { ...climateOf(rig), ...(hemisphere === undefined ? {} : { hemisphere }) };
   return (day) => {
     if (!isBefore(today, day)) return wearToRig(rig, record, day);
-    const older = olderRig(rig, timeAhead(today, day, record));
+    const older = olderRig(rig, timeAhead(today, day, climate));
     return wearToRig(followedAsWritten(older, rig, record, today), usedUntil(record, today, day), day);
   };
 }
@@ -98,13 +102,16 @@ function fallenOnPart(part: PartRecord, record: WearRecord, today: PlainDate, da
 
 /**
  * From the rig document alone: every further month adds a month in the open to parts that have been in the open, and falls in
- * proportion. The sun of those months is that of their season. A rig document does not say where the rig hangs, so `climate` is empty
- * for it.
+ * proportion. The sun of those months is that of their season. A rig document says nothing of the hemisphere, so the one that brings
+ * more sun counts unless `climate` says it.
  */
-export function futureFromRig(rig: Rig, on: string, climate: Climate = {}): (day: PlainDate) => Rig {
+export function futureFromRig(rig: Rig, on: string, climate: Climate = climateOf(rig)): (day: PlainDate) => Rig {
   const today = date(on);
   return (day) => olderRig(rig, timeAhead(today, day, climate));
 }
+
+/** What a rig document says of the sun where the rig hangs. */
+const climateOf = ({ latitude }: Rig): Climate => (latitude === undefined ? {} : { latitude });
 
 /** Time from one day to a later one. */
 interface TimeAhead {

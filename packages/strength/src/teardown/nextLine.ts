@@ -2,14 +2,16 @@
 import type { Rig } from "@secondline/rig";
 import { date, monthsBetween, type PlainDate } from "../dates/calendarDate.ts";
 import { wearToRig } from "../wear/applyWear.ts";
+import { inOnePlace } from "../wear/inOnePlace.ts";
 import { partState } from "../wear/partState.ts";
 import type { PartRecord, WearRecord, WebbingRecord } from "../wear/record.ts";
 import { rigMatch } from "../wear/rigReference.ts";
 import { webbingState } from "../wear/webbingState.ts";
 
 /** The next line on a day, if it is hung on `on`. */
-export function nextLine(rig: Rig, record: WearRecord, on: string): (day: PlainDate) => Rig {
+export function nextLine(written: Rig, asWritten: WearRecord, on: string): (day: PlainDate) => Rig {
   const today = date(on);
+  const { rig, record } = inOnePlace(written, asWritten);
   return (day) => wearToRig(rig, nextRecord(rig, record, today, day), day);
 }
 
@@ -61,18 +63,26 @@ function nextWebbing(
 
 function nextPart(part: PartRecord, record: WearRecord, today: PlainDate, day: PlainDate): PartRecord {
   const { condition, recorded } = partState(part, today, record);
-  const { monthsOutside: months, sunMonths, falls } = recorded;
-  const sun = months > 0 ? Math.min(1, sunMonths / months) : 1;
+  const { monthsOutside: months, falls } = recorded;
   const more = (falls * monthsBetween(today, day)) / Math.max(LEAST_MONTHS, months);
   return {
     ...part,
     made: today,
     firstUse: today,
     entries: [
-      { date: today, event: "putUp", sun },
+      { date: today, event: "putUp", sun: shareOfSun(part, record, today) },
       { date: today, event: "falls", falls: 0 },
       ...(condition.wet === undefined ? [] : [{ date: today, event: "wet" as const, wet: condition.wet }]),
       ...(more > 0 ? [{ date: day, event: "falls" as const, falls: more }] : []),
     ],
   };
+}
+
+/** Share of the light that has fallen on the part while it was up, over all seasons; all of it if the record does not know [-]. */
+function shareOfSun(part: PartRecord, record: WearRecord, today: PlainDate): number {
+  const unshaded = part.entries.map((entry) => (entry.event === "putUp" ? { ...entry, sun: 1 } : entry));
+  const [taken, most] = [part, { ...part, entries: unshaded }].map(
+    (one) => partState(one, today, record).recorded.sunMonths,
+  ) as [number, number];
+  return most > 0 ? Math.min(1, taken / most) : 1;
 }

@@ -13,7 +13,8 @@ import {
 import { date, type PlainDate } from "../dates/calendarDate.ts";
 import { type NoteFact, noteFact } from "../noteFacts.ts";
 import { addedCondition } from "./addedCondition.ts";
-import { lateNote } from "./lateNote.ts";
+import { inOnePlace } from "./inOnePlace.ts";
+import { lateNotes } from "./lateNote.ts";
 import { isUsedSection, lateEnd, lateMarks } from "./lateWebbing.ts";
 import { placedWear, wearOfMarks } from "./markWear.ts";
 import { missingSection } from "./misplaced.ts";
@@ -53,8 +54,9 @@ const LENGTH_DOUBT = 0.1;
  * wear from the record alone, but for damage; their wear in the rig document is put aside. A record that begins later is added
  * to the document. Everything else stays as written.
  */
-export function applyWear(rig: Rig, record: WearRecord, on: string | PlainDate): WornRig {
+export function applyWear(written: Rig, asWritten: WearRecord, on: string | PlainDate): WornRig {
   const day = typeof on === "string" ? date(on) : on;
+  const { rig, record, notes: placeNotes } = inOnePlace(written, asWritten);
   const own = recordOfRig(rig, record);
   const state = wearState(own.record, day);
   const hanging = state.webbings.filter((w) => w.placement && rigMatch(rig, w.placement.rig));
@@ -62,7 +64,7 @@ export function applyWear(rig: Rig, record: WearRecord, on: string | PlainDate):
   const flags = state.flags.filter((f) => hanging.some((w) => w.id === f.webbing)).map((f) => f.message);
   const notes = [...flags, ...own.notes, ...matchNotes(rig, hanging, parts), ...silentLineNotes(rig, hanging, state)];
   notes.push(...otherRigNotes(rig, otherReferences(record, state, silentLines(rig, hanging).length > 0)));
-  if (hanging.length + parts.length > 0) notes.push(...climateNotes(record));
+  if (hanging.length + parts.length > 0) notes.push(...placeNotes, ...climateNotes(record));
   const worn: Worn = { rig, notes, needs: [] };
   wearLine(worn, "main", mainSectionLengths(rig), hanging);
   wearLine(worn, "backup", backupSectionLengths(rig), hanging);
@@ -160,7 +162,10 @@ function wearLine(worn: Worn, line: LineName, lengths: readonly number[], hangin
       (mark) => !(booked && atOwnWeblock(mark, webbing, { first, last, endA, endB })),
     );
     const isLate = !webbing.reach.fromNew;
-    if (isLate && isUsedSection(section, ends)) worn.notes.push(lateNote(webbing.name, webbing.reach));
+    if (isLate && isUsedSection(section, ends)) {
+      const written = [section, ...ends].map(({ condition }) => condition);
+      worn.notes.push(...lateNotes(webbing.name, webbing.reach, written));
+    }
     const marks = isLate ? lateMarks(inSection, section, ends) : inSection;
     const recorded = wearOfMarks(marks, webbing.placement!, lengths[i]!);
     const speaksOfFalls = marks.some(({ kind }) => kind === "fallZone");

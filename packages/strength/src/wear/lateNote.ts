@@ -1,8 +1,17 @@
-/** The note on a record that begins after a possible first use. */
-import type { FactValue } from "@secondline/rig";
+/** The notes on a record that begins after a possible first use. */
+import type { Condition, FactValue } from "@secondline/rig";
 import { type NoteFact, noteFact } from "../noteFacts.ts";
+import { countsAnywhere } from "./inOnePlace.ts";
 import type { RecordReach } from "./reach.ts";
 
-/** `name`: the webbing or part, in the form that begins a sentence. */
-export const lateNote = (name: FactValue, { begun }: RecordReach): NoteFact =>
-  begun === undefined ? noteFact("record.noEntry", { name }) : noteFact("record.late", { name, begun: `${begun}` });
+/** `name`: the webbing or part, in the form that begins a sentence; `written`: its conditions in the rig's file. */
+export function lateNotes(
+  name: FactValue,
+  { begun }: RecordReach,
+  written: readonly (Condition | undefined)[],
+): readonly NoteFact[] {
+  return [
+    begun === undefined ? noteFact("record.noEntry", { name }) : noteFact("record.late", { name, begun: `${begun}` }),
+    ...(written.some((one) => one !== undefined && countsAnywhere(one)) ? [noteFact("rig.latitude", {})] : []),
+  ];
+}

@@ -3,7 +3,7 @@ import { type Condition, type OwnJudgement, partIds, type Rig } from "@secondlin
 import { noteFact } from "../noteFacts.ts";
 import { added, addedCondition } from "./addedCondition.ts";
 import type { Worn } from "./applyWear.ts";
-import { lateNote } from "./lateNote.ts";
+import { lateNotes } from "./lateNote.ts";
 import { needFacts, ownOf } from "./needWords.ts";
 import type { PartState } from "./partState.ts";
 
@@ -28,7 +28,9 @@ export function wearPart(worn: Worn, state: PartState): Rig {
     return rig;
   }
   worn.needs.push(...needs);
-  if (!state.reach.fromNew && isUsed(rig, state.part)) notes.push(lateNote(name, state.reach));
+  if (!state.reach.fromNew && isUsed(rig, state.part)) {
+    notes.push(...lateNotes(name, state.reach, [partOf(rig, state.part)?.condition]));
+  }
   const { replacedOn: on, condition } = state;
   if (on !== undefined && condition.ageYears === undefined && !isHard(rig, state.part)) {
     notes.push(noteFact("record.replacedUnmade", { name, on }));

@@ -49,6 +49,7 @@ export const PLAIN: WrittenRig = {
   invented: true,
   span: "60 m",
   rise: "0 m",
+  latitude: "middle",
   requiredFactor: 2,
   requiredFactorBasis: "common practice: no source",
   anchorA: ANCHOR,
