@@ -115,7 +115,7 @@ export const BROUGHT: readonly (readonly [file: string, texts: number, why: stri
   ["packages/rig/src/document.ts", 4, "the title of the rig's schema"],
   ["packages/rig/src/field.ts", 24, "labels and hints of the field table"],
   ["packages/rig/src/fieldSchemas.ts", 1, "a hint with its limits in the rig's schema"],
-  ["packages/rig/src/fields.ts", 64, "labels and hints of the field table"],
+  ["packages/rig/src/fields.ts", 69, "labels and hints of the field table"],
   ["packages/rig/src/fieldsAnchor.ts", 30, "labels and hints of the field table"],
   ["packages/rig/src/fieldsLine.ts", 53, "labels and hints of the field table"],
   ["packages/rig/src/fieldsStock.ts", 30, "labels and hints of the field table"],

@@ -3,7 +3,6 @@ import { readBasis } from "./basis.ts";
 import type { ReadDocument } from "./document.ts";
 import type { Draft } from "./draft.ts";
 import { chord } from "./geometry.ts";
-import { atLatitude } from "./hangingPlace.ts";
 import { findStock } from "./ownStocks.ts";
 import type {
   AnchorPart,
@@ -11,6 +10,7 @@ import type {
   Basis,
   Condition,
   ConnectionPart,
+  Latitude,
   LineEnd,
   LineStock,
   OwnJudgement,
@@ -55,13 +55,16 @@ const rated = (part: { strength: number; basis?: Basis | undefined }): Rated => 
 const own = (read: ReadOwn): OwnJudgement | undefined =>
   read?.reason === undefined ? undefined : present({ factor: read.factor, reason: read.reason.trim() });
 
+type Where = Latitude | undefined;
+
 /** `inUse`: times that something else in the document says the part has been in use [s]. Nothing is younger than its longest use. */
-function condition(read: ReadCondition, inUse: readonly number[] = []): Condition {
+function condition(read: ReadCondition, latitude: Where, inUse: readonly number[] = []): Condition {
   if (!read) return {};
   const { outside, sun, age, wet } = read;
   return present({
     monthsOutside: outside === undefined ? undefined : outside / MONTH_SECONDS,
     sun,
+    latitude: outside === undefined ? undefined : latitude,
     ageYears: age === undefined ? undefined : Math.max(age, outside ?? 0, ...inUse) / YEAR_SECONDS,
     wet,
   });
@@ -73,7 +76,7 @@ function wear(read: ReadWear): Wear {
   return present({ kind, at, length, months: clamped / MONTH_SECONDS, load });
 }
 
-function anchorPart(read: ReadPart | ReadHardware): AnchorPart {
+function anchorPart(read: ReadPart | ReadHardware, latitude: Where): AnchorPart {
   const { name, kind, rigged } = read;
   return present({
     name,
@@ -82,15 +85,15 @@ function anchorPart(read: ReadPart | ReadHardware): AnchorPart {
     rigged,
     carries: "carries" in read ? read.carries : undefined,
     pullAngle: "pullAngle" in read ? read.pullAngle : undefined,
-    condition: condition(read.condition),
+    condition: condition(read.condition, latitude),
     own: own(read.own),
   });
 }
 
-function anchorSide(read: ReadAnchor): AnchorSide {
+function anchorSide(read: ReadAnchor, latitude: Where): AnchorSide {
   return present({
-    points: read.points.map(anchorPart),
-    hardware: (read.hardware ?? []).map(anchorPart),
+    points: read.points.map((part) => anchorPart(part, latitude)),
+    hardware: (read.hardware ?? []).map((part) => anchorPart(part, latitude)),
     legAngle: read.legAngle ?? 0,
     legLength: read.legLength ?? 0,
     axisAngle: read.axisAngle,
@@ -98,10 +101,10 @@ function anchorSide(read: ReadAnchor): AnchorSide {
   });
 }
 
-function lineEnd(read: ReadEnd, stock: LineStock): LineEnd {
+function lineEnd(read: ReadEnd, stock: LineStock, latitude: Where): LineEnd {
   const common = present({
     bend: read.bend,
-    condition: read.condition && condition(read.condition),
+    condition: read.condition && condition(read.condition, latitude),
     own: own(read.own),
   });
   if (read.kind === "weblock") {
@@ -119,11 +122,7 @@ const atMost = (webbing: Rated, stated: Rated): Rated => (stated.strength > webb
 
 /** Turns a faultless document into a rig; `draft` is the same document, for its stocks and the stated defaults. */
 export function buildRig(read: ReadDocument, draft: Draft): Rig {
-  const rig = rigOf(read, draft);
-  return read.latitude === undefined ? rig : atLatitude(rig, read.latitude);
-}
-
-function rigOf(read: ReadDocument, draft: Draft): Rig {
+  const { latitude } = read;
   return present({
     version: 1 as const,
     id: read.id,
@@ -133,11 +132,12 @@ function rigOf(read: ReadDocument, draft: Draft): Rig {
     unconfirmed: unconfirmedIn(draft.document),
     span: read.span,
     rise: filled(draft, "rise"),
+    latitude,
     ground: read.ground,
-    anchorA: anchorSide(read.anchorA),
-    anchorB: anchorSide(read.anchorB),
-    main: { pretension: read.main.pretension, ...line(read.main, draft) },
-    backup: read.backup && backupLine(read.backup, draft),
+    anchorA: anchorSide(read.anchorA, latitude),
+    anchorB: anchorSide(read.anchorB, latitude),
+    main: { pretension: read.main.pretension, ...line(read.main, draft, latitude) },
+    backup: read.backup && backupLine(read.backup, draft, latitude),
     rings: read.rings.map((ring, i) =>
       present({
         name: ring.name,
@@ -145,7 +145,7 @@ function rigOf(read: ReadDocument, draft: Draft): Rig {
         clearance: filled(draft, `rings[${i}].clearance`),
         friction: filled(draft, `rings[${i}].friction`),
         rated: rated(ring),
-        condition: condition(ring.condition),
+        condition: condition(ring.condition, latitude),
         own: own(ring.own),
       }),
     ),
@@ -153,7 +153,7 @@ function rigOf(read: ReadDocument, draft: Draft): Rig {
       stock: stock(draft, read.leash.stock),
       length: read.leash.length,
       knots: read.leash.knots,
-      condition: condition(read.leash.condition),
+      condition: condition(read.leash.condition, latitude),
       falls: read.leash.falls,
       sheathSlip: read.leash.sheathSlip,
       glazed: read.leash.glazed,
@@ -161,7 +161,7 @@ function rigOf(read: ReadDocument, draft: Draft): Rig {
     }),
     harness: present({
       rated: rated(read.harness),
-      condition: condition(read.harness.condition),
+      condition: condition(read.harness.condition, latitude),
       own: own(read.harness.own),
     }),
     walker: present({
@@ -191,14 +191,14 @@ function stock(draft: Draft, id: string): LineStock {
   return findStock(draft, id) as LineStock;
 }
 
-function line(read: { sections: ReadSection[]; endA: ReadEnd; endB: ReadEnd }, draft: Draft) {
+function line(read: { sections: ReadSection[]; endA: ReadEnd; endB: ReadEnd }, draft: Draft, latitude: Where) {
   const ends = [[read.endA, 0] as const, [read.endB, read.sections.length - 1] as const];
   const sections = read.sections.map(
     (from, i): WebbingSection =>
       present({
         stock: stock(draft, from.stock),
         length: from.length,
-        condition: condition(from.condition, [
+        condition: condition(from.condition, latitude, [
           ...(from.wear ?? []).flatMap((one) => (one.kind === "clampMark" ? [one.clamped] : [])),
           ...ends.flatMap(([end, section]) => (section === i && end.kind === "weblock" ? (end.clamped ?? []) : [])),
         ]),
@@ -206,24 +206,28 @@ function line(read: { sections: ReadSection[]; endA: ReadEnd; endB: ReadEnd }, d
         own: own(from.own),
       }),
   );
-  return { sections, endA: lineEnd(read.endA, sections[0]!.stock), endB: lineEnd(read.endB, sections.at(-1)!.stock) };
+  return {
+    sections,
+    endA: lineEnd(read.endA, sections[0]!.stock, latitude),
+    endB: lineEnd(read.endB, sections.at(-1)!.stock, latitude),
+  };
 }
 
-function backupLine(read: NonNullable<ReadDocument["backup"]>, draft: Draft): RigBackup {
+function backupLine(read: NonNullable<ReadDocument["backup"]>, draft: Draft, latitude: Where): RigBackup {
   const distance = chord({ span: filled(draft, "span"), rise: filled(draft, "rise") });
   const slack = read.slack ?? filled(draft, "backup.length") / distance - 1;
-  return { slack, ...line(read, draft), connections: joints(read) };
+  return { slack, ...line(read, draft, latitude), connections: joints(read, latitude) };
 }
 
 /** Connections in the order of the document, then the tapes in theirs: an index leads back to its field. */
-function joints(backup: NonNullable<ReadDocument["backup"]>): ConnectionPart[] {
+function joints(backup: NonNullable<ReadDocument["backup"]>, latitude: Where): ConnectionPart[] {
   const made = (kind: ConnectionPart["kind"], list: NonNullable<typeof backup.connections> | undefined) =>
     (list ?? []).map((joint) =>
       present({
         at: joint.at,
         kind,
         rated: rated(joint),
-        condition: condition(joint.condition),
+        condition: condition(joint.condition, latitude),
         own: own(joint.own),
       }),
     );

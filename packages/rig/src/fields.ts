@@ -48,7 +48,7 @@ const general: FieldTable = {
       { value: "middle", label: "30° to 50°" },
       { value: "high", label: "Above 50°" },
     ],
-    help: "Where the rig hangs: the sun is strongest below 30°, which is taken when it is left out.",
+    help: "Where the rig hangs. Left out, the strong sun below 30° counts.",
   },
   requiredFactor: {
     kind: "quantity",

@@ -34,7 +34,6 @@ export {
 } from "./geometry.ts";
 export { type GroundFault, groundFaults } from "./groundFaults.ts";
 export { groupName } from "./groups.ts";
-export { atLatitude, withConditions } from "./hangingPlace.ts";
 export { hiddenCharacter, visibleText } from "./hiddenCharacters.ts";
 export { type Issues, issuesListed, MOST_ISSUES } from "./issueList.ts";
 export { nearest } from "./nearest.ts";

@@ -1,5 +1,5 @@
 /** Where a rig hangs, which its file, its wear record, or neither says. */
-import { atLatitude, type Condition, type Rig } from "@secondline/rig";
+import type { Condition, Rig } from "@secondline/rig";
 import { Temporal } from "temporal-polyfill";
 import { describe, expect, it } from "vitest";
 import {
@@ -12,6 +12,7 @@ import {
   type WearRecord,
 } from "../src/index.ts";
 import { nextLine } from "../src/teardown/nextLine.ts";
+import { atLatitude } from "../src/wear/atLatitude.ts";
 import type { WearDocument } from "../src/wear/schema.ts";
 import { exampleRig, section } from "./exampleRig.ts";
 

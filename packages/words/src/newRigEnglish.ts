@@ -26,7 +26,7 @@ export const NEW_RIG_ENGLISH = {
   "help.leash": "What joins you to the ring.",
   "help.walker": "The heaviest who will walk, with all that is worn.",
   "help.age":
-    "The same for all parts; enter parts that differ in the rig sheet. “new” for parts that have never hung. Left blank, the worst counts: fifty years in full sun.",
+    "The same for all parts; enter parts that differ in the rig sheet. “new” for parts that have never hung. The latitude of the place says how strong its sun is: low is below 30°, middle up to 50°, high above. Left blank, the worst counts: fifty years in full sun below 30°.",
 
   "answer.name": "Name",
   "answer.span": "Span",
@@ -56,6 +56,8 @@ export const NEW_RIG_ENGLISH = {
   "answer.age": "Age",
   "answer.outside": "Time outside",
   "answer.sun": "Share of full sun",
+  "answer.latitude": "Latitude",
+  "unsaid.latitude": "Not said: counts as below 30°",
   "hint.connections": "“every 15 m”, “10 m, 25 m, 40 m” from A, or “none”",
   "hint.age": "“new”, or a time such as “2 years”",
   "shape.slopes": "Straight slopes",

@@ -57,6 +57,9 @@ export function rigRows(language: Language, rig: Rig): readonly RigRow[] {
   const tied = tiedAt(say, rig);
   const rows: RigRow[] = [
     { name: say("rig.row.span"), value: span(say, rig) },
+    ...(rig.latitude === undefined
+      ? []
+      : [{ name: say("rig.row.latitude"), value: say(`rig.latitude.${rig.latitude}`) }]),
     {
       name: say("rig.row.main"),
       value: say("rig.mainIs", { sections: sections(say, main.sections), tension: load(main.pretension) }),

@@ -4,7 +4,7 @@ import { readRig, writeRig } from "@secondline/rig";
 import { tellFault } from "@secondline/words/faults";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { ANSWERS, type Answers, QUESTIONS, readAnswers, rigFrom } from "../src/index.ts";
+import { ANSWERS, type Answers, answerWay, QUESTIONS, readAnswers, rigFrom } from "../src/index.ts";
 
 const ALL: Answers = {
   name: "Quarry",
@@ -75,6 +75,25 @@ describe("a new rig", () => {
     const { unconfirmed } = rigFrom({ confirmed: ["leash"] });
     expect(unconfirmed.filter((path) => path.startsWith("leash"))).toEqual([]);
     expect(unconfirmed.length).toBeGreaterThan(30);
+  });
+
+  it("hangs where somebody says, and says nothing of it otherwise: then its months count with the most sun", () => {
+    const old = { age: "2 years", outside: "10 months", sun: "50 %" };
+    const { rig, document, unconfirmed } = rigFrom({ ...old, latitude: "high" });
+    expect(rig).toMatchObject({ latitude: "high", leash: { condition: { monthsOutside: 10, latitude: "high" } } });
+    expect(unconfirmed).not.toContain("latitude");
+    expect(document.latitude).toBe("high");
+    const silent = rigFrom(old);
+    expect("latitude" in silent.document).toBe(false);
+    expect(silent.rig?.leash.condition.latitude).toBeUndefined();
+    expect(placesOf({ ...old, latitude: "60" })).toEqual(["latitude"]);
+    const options = answerWay("latitude");
+    expect(options.kind === "chosen" && options.options.map(({ value }) => value)).toEqual([
+      "",
+      "low",
+      "middle",
+      "high",
+    ]);
   });
 
   it("needs kind and number of the points to call an anchor's points confirmed", () => {

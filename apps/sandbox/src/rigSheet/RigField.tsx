@@ -29,6 +29,8 @@ interface Props {
   slider?: boolean;
   /** Shown under the field; default: nothing. */
   help?: boolean;
+  /** Of a choice that may be left open: what leaving it open amounts to. */
+  unsaid?: string;
 }
 
 /** One field of the rig document, made from the field table: label, text as typed, faults beside it, a slider. */
@@ -42,7 +44,7 @@ export function RigField(props: Props) {
   );
 }
 
-function FieldItself({ path, label, slider = false, help = false }: Props) {
+function FieldItself({ path, label, unsaid, slider = false, help = false }: Props) {
   const field = spokenField(path);
   if (!field) throw new Error(`There is no field at ${path}`);
   const name = label ?? field.label;
@@ -50,7 +52,7 @@ function FieldItself({ path, label, slider = false, help = false }: Props) {
     case "quantity":
       return <Quantity path={path} field={field} name={name} slider={slider} help={help} />;
     case "choice":
-      return <OneOf path={path} name={name} options={field.options} fallback={field.fallback} />;
+      return <OneOf {...{ path, name, unsaid }} options={field.options} fallback={field.fallback} />;
     case "stock":
       return <Stock path={path} name={name} />;
     case "flag":
@@ -120,16 +122,18 @@ function Quantity({ path, field, name, slider, help }: FieldProps & { field: Qua
 interface OneOfProps extends Omit<FieldProps, "help"> {
   options: readonly { value: string; label: string }[];
   fallback?: string | undefined;
+  unsaid: string | undefined;
 }
 
-function OneOf({ path, name, options, fallback }: OneOfProps) {
+function OneOf({ path, name, options, fallback, unsaid }: OneOfProps) {
   const { value, unconfirmed, put, onFocus } = useField(path, name);
   return (
     <Choice
       label={name}
       value={String(value ?? fallback ?? "")}
-      {...{ options, unconfirmed, onFocus }}
-      onChange={(next) => put(next)}
+      options={unsaid === undefined ? options : [{ value: "", label: unsaid }, ...options]}
+      {...{ unconfirmed, onFocus }}
+      onChange={(next) => put(next === "" ? undefined : next)}
     />
   );
 }

@@ -50,12 +50,13 @@ export function RigSheet({ onClose }: { onClose?: () => void }) {
         </Group>
         <Group
           title={sayRigSheet("rigSheet.siteGround")}
-          groups={["name", "id", "notes", "span", "rise", "ground", "requiredFactorBasis"]}
+          groups={["name", "id", "notes", "span", "rise", "latitude", "ground", "requiredFactorBasis"]}
         >
           <RigField path="name" />
           <RigField path="id" help />
           <RigField path="notes" />
           <RigField path="rise" slider />
+          <RigField path="latitude" unsaid={sayRigSheet("rigField.latitudeNotSaid")} />
           <FromMeasured />
           <RigField path="requiredFactorBasis" />
           <GroundFields />

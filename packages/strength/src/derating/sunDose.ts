@@ -27,16 +27,12 @@ const LATITUDE_WEIGHT: Readonly<Record<Latitude, number>> = {
   high: constant("dose.highLatitude"),
 };
 
-const LATITUDES = Object.keys(LATITUDE_WEIGHT) as readonly Latitude[];
-
 /** The sunnier of two latitudes. */
 export const sunnier = (a: Latitude, b: Latitude): Latitude => (LATITUDE_WEIGHT[b] > LATITUDE_WEIGHT[a] ? b : a);
-const SUNNIEST_LATITUDE = LATITUDES.reduce(sunnier);
+const SUNNIEST_LATITUDE = (Object.keys(LATITUDE_WEIGHT) as Latitude[]).reduce(sunnier);
 
 /** Sun of an average month there [months of full sun]; the most if nobody said where. */
 export const latitudeWeight = (latitude: Latitude = SUNNIEST_LATITUDE): number => LATITUDE_WEIGHT[latitude];
-/** Least sun of an average month anywhere [months of full sun]. */
-export const LEAST_LATITUDE_WEIGHT = Math.min(...LATITUDES.map(latitudeWeight));
 
 /** Dose of one calendar month (1 to 12) in the open [months of full sun]. */
 export function monthDose(month: number, sun: number, latitude: Latitude, hemisphere: Hemisphere): number {

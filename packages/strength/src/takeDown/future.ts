@@ -4,6 +4,7 @@ import { date, isBefore, monthShares, monthsBetween, type PlainDate } from "../d
 import { conditionSunMonths } from "../derating/sun.ts";
 import { type Climate, DoseSum } from "../derating/sunDose.ts";
 import { wearToRig } from "../wear/applyWear.ts";
+import { withConditions } from "../wear/atLatitude.ts";
 import { inOnePlace } from "../wear/inOnePlace.ts";
 import { type PartState, partState } from "../wear/partState.ts";
 import type { PartRecord, WearRecord, WebbingRecord } from "../wear/record.ts";
@@ -131,30 +132,18 @@ function olderRig(rig: Rig, ahead: TimeAhead): Rig {
   const { months } = ahead;
   const line = <T extends { sections: readonly WebbingSection[]; endA: LineEnd; endB: LineEnd }>(made: T): T => ({
     ...made,
-    sections: made.sections.map((section) => olderSection(section, ahead)),
-    endA: olderEnd(made.endA, ahead),
-    endB: olderEnd(made.endB, ahead),
-  });
-  const older = <T extends { readonly condition?: Condition }>(part: T): T =>
-    part.condition === undefined ? part : { ...part, condition: olderCondition(part.condition, ahead) };
-  const side = (anchor: Rig["anchorA"]) => ({
-    ...anchor,
-    points: anchor.points.map(older),
-    hardware: anchor.hardware.map(older),
+    sections: made.sections.map((section) => fallenOnLonger(section, months)),
+    endA: clampedLonger(made.endA, months),
+    endB: clampedLonger(made.endB, months),
   });
   const { backup, leash } = rig;
-  return {
+  const used = {
     ...rig,
     main: line(rig.main),
-    ...(backup === undefined ? {} : { backup: { ...line(backup), connections: backup.connections.map(older) } }),
-    leash: {
-      ...older(leash),
-      ...(leash.falls === undefined ? {} : { falls: leash.falls * growth(leash.condition, months) }),
-    },
-    harness: older(rig.harness),
-    anchorA: side(rig.anchorA),
-    anchorB: side(rig.anchorB),
+    ...(backup && { backup: line(backup) }),
+    leash: leash.falls === undefined ? leash : { ...leash, falls: leash.falls * growth(leash.condition, months) },
   };
+  return withConditions(used, (condition) => olderCondition(condition, ahead));
 }
 
 function olderCondition(condition: Condition, ahead: TimeAhead): Condition {
@@ -168,19 +157,14 @@ function olderCondition(condition: Condition, ahead: TimeAhead): Condition {
   };
 }
 
-function olderSection(section: WebbingSection, ahead: TimeAhead): WebbingSection {
-  const factor = growth(section.condition, ahead.months);
+function fallenOnLonger(section: WebbingSection, months: number): WebbingSection {
+  const factor = growth(section.condition, months);
   const wear = section.wear.map((w): Wear => (w.kind === "fallZone" ? { ...w, falls: w.falls * factor } : w));
-  return { ...section, condition: olderCondition(section.condition, ahead), wear };
+  return { ...section, wear };
 }
 
-function olderEnd(end: LineEnd, ahead: TimeAhead): LineEnd {
-  return {
-    ...end,
-    ...(end.condition === undefined ? {} : { condition: olderCondition(end.condition, ahead) }),
-    ...(end.monthsClamped === undefined ? {} : { monthsClamped: end.monthsClamped + ahead.months }),
-  };
-}
+const clampedLonger = (end: LineEnd, months: number): LineEnd =>
+  end.monthsClamped === undefined ? end : { ...end, monthsClamped: end.monthsClamped + months };
 
 /** Growth of a count that arose in the months outside so far; the count of a new rig is taken to be that of a month. */
 function growth(condition: Condition, months: number): number {

@@ -1,7 +1,8 @@
 /** Where a rig and its record hang: both may say it. */
-import { atLatitude, type Condition, type Rig, withConditions } from "@secondline/rig";
+import type { Condition, Rig } from "@secondline/rig";
 import { sunnier } from "../derating/sunDose.ts";
 import { type NoteFact, noteFact } from "../noteFacts.ts";
+import { atLatitude, withConditions } from "./atLatitude.ts";
 import type { WearRecord } from "./record.ts";
 
 interface OnePlace {

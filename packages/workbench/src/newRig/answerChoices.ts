@@ -20,7 +20,9 @@ export function answerWay(id: AnswerId): AnswerWay {
     case "field": {
       const field = spokenField(answer.field);
       if (field?.kind === "stock") return { kind: "stock" };
-      return field?.kind === "choice" ? { kind: "chosen", options: field.options } : { kind: "typed" };
+      if (field?.kind !== "choice") return { kind: "typed" };
+      const unsaid = id === "latitude" ? [{ value: "", label: say("unsaid.latitude") }] : [];
+      return { kind: "chosen", options: [...unsaid, ...field.options] };
     }
     default:
       return { kind: "typed" };

@@ -83,6 +83,7 @@ export const ANSWERS = {
   age: own("age", "", NEW_PART_ANSWERS),
   outside: field("leash.condition.outside", "", []),
   sun: field("leash.condition.sun", "", []),
+  latitude: field("latitude", ""),
 } as const satisfies Readonly<Record<string, NewRigAnswer>>;
 export type AnswerId = keyof typeof ANSWERS;
 export const ANSWER_IDS = Object.keys(ANSWERS) as readonly AnswerId[];
@@ -99,7 +100,7 @@ export const QUESTIONS = [
   },
   { id: "leash", answers: ["rope", "leashLength", "knot"] },
   { id: "walker", answers: ["mass"] },
-  { id: "age", answers: ["age", "outside", "sun"] },
+  { id: "age", answers: ["age", "outside", "sun", "latitude"] },
 ] as const satisfies readonly { readonly id: string; readonly answers: readonly AnswerId[] }[];
 export type QuestionId = (typeof QUESTIONS)[number]["id"];
 const QUESTION_IDS = QUESTIONS.map(({ id }) => id) as [QuestionId, ...QuestionId[]];

@@ -99,6 +99,7 @@ function said(answers: Answers, faults: NewRigFault[]): Said {
     leashLength: of("leashLength"),
     knot: of("knot"),
     mass: of("mass"),
+    latitude: of("latitude"),
     ...age,
   };
 }

@@ -35,6 +35,8 @@ export interface Said {
   readonly leashLength: string;
   readonly knot: string;
   readonly mass: string;
+  /** Empty: nobody said, and the sunniest counts. */
+  readonly latitude: string;
   /** The condition of every part; undefined: nobody said, and the worst counts. */
   readonly condition: Condition | undefined;
   readonly isNew: boolean;
@@ -65,6 +67,7 @@ export function rigFromAnswers(said: Said): RigDocument {
     name: said.name,
     span: said.span,
     rise: said.rise,
+    ...(said.latitude === "" ? {} : { latitude: said.latitude as NonNullable<RigDocument["latitude"]> }),
     ...(said.stocks && said.stocks.length > 0 ? { stocks: said.stocks } : {}),
     anchorA: anchorOf(said.anchorA, said.backup !== undefined, aged),
     anchorB: anchorOf(said.anchorB, said.backup !== undefined, aged),

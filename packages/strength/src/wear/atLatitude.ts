@@ -1,24 +1,29 @@
-/** Where a rig hangs, in the rig and in every condition that counts months outside. */
-import type { AnchorPart, Condition, Latitude, LineEnd, Rig, WebbingSection } from "./rig.ts";
+/** The conditions of a rig's textile parts, and the latitude that stands in each of them. */
+import type { AnchorSide, Condition, Latitude, LineEnd, Rig, WebbingSection } from "@secondline/rig";
 
 type Change = (condition: Condition) => Condition;
+interface Conditioned {
+  readonly kind?: string;
+  readonly condition?: Condition;
+}
+
+/** Neither time nor sun weakens metal or a tree. */
+const HARD_KINDS: readonly unknown[] = ["bolt", "shackle", "tree"];
 
 /** The rig with the condition of every textile part changed; a part without a condition stays without. */
 export function withConditions(rig: Rig, change: Change): Rig {
-  const changed = <T extends { readonly condition?: Condition }>(part: T): T =>
-    part.condition === undefined ? part : { ...part, condition: change(part.condition) };
+  const changed = <T extends Conditioned>(part: T): T =>
+    part.condition && !HARD_KINDS.includes(part.kind) ? { ...part, condition: change(part.condition) } : part;
   const line = <T extends { sections: readonly WebbingSection[]; endA: LineEnd; endB: LineEnd }>(made: T): T => ({
     ...made,
     sections: made.sections.map(changed),
     endA: changed(made.endA),
     endB: changed(made.endB),
   });
-  const parts = (list: readonly AnchorPart[]) =>
-    list.map((part) => (part.kind === "sling" || part.kind === "other" ? changed(part) : part));
-  const side = (anchor: Rig["anchorA"]) => ({
+  const side = (anchor: AnchorSide): AnchorSide => ({
     ...anchor,
-    points: parts(anchor.points),
-    hardware: parts(anchor.hardware),
+    points: anchor.points.map(changed),
+    hardware: anchor.hardware.map(changed),
   });
   const { backup } = rig;
   return {
