@@ -125,6 +125,45 @@ describe("what is wrong with a recording is told, and what of it was used", () =
     expect(fall.force[Math.round(0.55 * 2000)]).toBeNaN();
   });
 
+  it("an overload that the recorder writes is a least value, however few samples it lasts", () => {
+    const over = compared({ force: (n, t) => (Math.abs(t - peakAt) < 0.0004 ? "OVERLOAD" : (n / 1000).toFixed(4)) });
+    expect(over.notes).toMatchObject([{ kind: "uneven" }, { kind: "overload" }]);
+    expect(over.inCatch).toHaveLength(1);
+    expect([over.peak.atLeast, over.peak.place]).toEqual([true, "open"]);
+    const beside = compared({ force: (n, t) => (t > 0.2 && t < 0.201 ? "ovl" : (n / 1000).toFixed(4)) });
+    expect([kinds(beside), beside.inCatch]).toEqual([["uneven", "overload"], []]);
+  });
+
+  it("a larger force outside of the catch is told, and the peak is a least value", () => {
+    // A knock of 1.4 times the peak, before the fall.
+    const knock = (t: number) => (t > 0.2 && t < 0.4 ? 1.4 * Math.sin((Math.PI * (t - 0.2)) / 0.2) : 0);
+    const most = compared().peak.measured;
+    const two = compared({ force: (n, t) => ((n + most * knock(t)) / 1000).toFixed(4) });
+    expect(two.elsewhere!.at).toBeCloseTo(0.3, 1);
+    expect(two.elsewhere!.force).toBeGreaterThan(1.3 * most);
+    expect(two.peak.measured).toBeCloseTo(most, 0);
+    expect([two.peak.atLeast, two.peak.place]).toEqual([true, "open"]);
+    expect(compared().elsewhere).toBeUndefined();
+  });
+
+  it("decimal commas between commas are refused: a force of 1,234 kN would read as 1 kN", () => {
+    const [fault] = faultsOf({
+      columns: "time [ms],force [kN]",
+      time: (s) => (1000 * s).toFixed(0),
+      keep: (t) => Math.round(t * 2000) % 2 === 0,
+      force: (n) => (n / 1000).toFixed(3).replace(".", ","),
+    });
+    expect(fault).toMatchObject({ line: 6, expected: "2 cells, as in the header" });
+    // Empty cells at the end of a line are none.
+    expect(faultsOf({ force: (n) => `${(n / 1000).toFixed(3)},,` })).toEqual([]);
+  });
+
+  it("single samples without a number leave longer intervals, which are told", () => {
+    const every = (t: number) => Math.round(t * 2000) % 3 === 1;
+    const fall = fallOf({ force: (n, t) => (every(t) ? "" : (n / 1000).toFixed(4)) });
+    expect(fall.notes).toMatchObject([{ kind: "uneven", most: expect.closeTo(0.001, 6) }]);
+  });
+
   it("a saturated cell gives a least value, open among the draws, or above them all the same", () => {
     const limit = (n: number) => (Math.min(n, 1200) / 1000).toFixed(4);
     const cut = compared({ force: limit });

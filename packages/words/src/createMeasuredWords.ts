@@ -81,9 +81,12 @@ function row(name: "peak" | "impulse", among: Among, shown: (value: number) => s
   };
 }
 
-function noteTexts({ notes, inCatch, impulse: whole }: MeasuredComparison): readonly string[] {
+function noteTexts({ notes, inCatch, elsewhere, impulse: whole }: MeasuredComparison): readonly string[] {
   return [
     ...notes.map(noteText),
+    ...(elsewhere === undefined
+      ? []
+      : [sayMeasured("use.elsewhere", { force: force(elsewhere.force), at: moment(elsewhere.at) })]),
     ...(inCatch.length > 0 ? [sayMeasured("use.part")] : []),
     sayMeasured(whole === undefined ? "use.noImpulse" : "use.all"),
     sayMeasured("one"),
@@ -96,6 +99,8 @@ function noteText(note: RecordingNote): string {
       return sayMeasured("note.gap", { from: moment(note.from), to: moment(note.to) });
     case "saturated":
       return sayMeasured("note.saturated", { force: force(note.force), from: moment(note.from), to: moment(note.to) });
+    case "overload":
+      return sayMeasured("note.overload", { from: moment(note.from), to: moment(note.to) });
     case "negative":
       return sayMeasured("note.negative", { samples: note.samples, least: force(note.least) });
     case "slow":

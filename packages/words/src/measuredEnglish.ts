@@ -35,6 +35,8 @@ export const MEASURED_ENGLISH = {
   "note.gap": "No force is known from {from} to {to}.",
   "note.saturated":
     "Between {from} and {to} the force stands at {force}: the cell was at its limit. What it pulled above that is not known.",
+  "note.overload":
+    "Between {from} and {to} the recorder wrote an overload instead of a force: the cell was beyond its limit. What it pulled there is not known.",
   "note.negative":
     "{samples} {samples|sample lies|samples lie} below zero, down to {least}. A line does not push: the cell's zero is off. Nothing was added.",
   "note.reversed": "All forces were below zero and were turned round.",
@@ -44,6 +46,8 @@ export const MEASURED_ENGLISH = {
   "use.all": "The recording covers the whole catch.",
   "use.noImpulse":
     "The recording does not cover the whole catch: there is no impulse to compare, and the peak is a least value.",
+  "use.elsewhere":
+    "The force is larger outside of the compared catch: {force} at {at}. If that was another fall, cut the file to the one that is meant. The peak counts as a least value.",
   "use.part": "The faults noted above lie in the catch: it pulled at least the measured force, and maybe more.",
   failed: "{count} {count|draw|draws} gave no numbers to trust and {count|is|are} left out.",
   "why.noDraws": "no draw of the model gave numbers to trust: {list}",

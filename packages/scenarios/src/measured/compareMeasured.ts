@@ -33,6 +33,8 @@ export interface MeasuredComparison {
   readonly impulse?: Among;
   /** Why a number is only a least value: notes that bear on the catch. */
   readonly inCatch: readonly RecordingNote[];
+  /** A force outside of the catch that is larger than its peak [N], and when [s]: maybe another fall, or the one that was meant. */
+  readonly elsewhere?: { readonly force: number; readonly at: number };
   readonly notes: readonly RecordingNote[];
 }
 
@@ -62,7 +64,8 @@ export function compareMeasured(fall: MeasuredFall, { signals, failed }: ModelSi
   const { force, notes, ...rest } = fall;
   const { impulse } = nearest.own;
   // Where the recording does not cover the whole catch the peak may lie in what is missing.
-  const peakAtLeast = impulse === undefined || inCatch.length > 0;
+  const elsewhere = largerOutside(recording, nearest);
+  const peakAtLeast = impulse === undefined || inCatch.length > 0 || elsewhere !== undefined;
   return {
     ok: true,
     comparison: {
@@ -85,6 +88,7 @@ export function compareMeasured(fall: MeasuredFall, { signals, failed }: ModelSi
             ),
           }),
       inCatch,
+      ...(elsewhere === undefined ? {} : { elsewhere }),
       notes,
     },
   };
@@ -123,6 +127,15 @@ function laidOver(model: Float64Array, recording: Float64Array): Laid | undefine
   };
 }
 
+/** The largest force before and after the catch, if it is larger than the catch's. */
+function largerOutside(recording: Float64Array, { from, to, own }: Laid): MeasuredComparison["elsewhere"] {
+  let [force, at] = [own.peak, -1];
+  recording.forEach((value, k) => {
+    if ((k < from || k >= to) && value > force) [force, at] = [value, k];
+  });
+  return at < 0 ? undefined : { force, at: at / COMPARED_RATE };
+}
+
 /** Peak [N] and impulse [N·s] of a stretch; unknown samples are passed over. */
 function shapeOf(force: Float64Array): { readonly peak: number; readonly impulse: number } {
   let [peak, sum] = [0, 0];
@@ -141,6 +154,7 @@ function shapeOf(force: Float64Array): { readonly peak: number; readonly impulse
 function isIn(note: RecordingNote, from: number, to: number): boolean {
   switch (note.kind) {
     case "gap":
+    case "overload":
     case "saturated":
       return note.from < to && note.to > from;
     case "slow":

@@ -18,6 +18,7 @@ const UNEVEN_INTERVAL_RATIO = 1.5;
 interface Sample {
   readonly time: number;
   readonly force: number;
+  readonly overload?: boolean;
 }
 
 /** `samples`: at least two, their times growing. Forces are laid between neighbours on straight lines; NaN in gaps. */
@@ -27,7 +28,7 @@ export function evenSamples(samples: readonly Sample[]): {
   readonly notes: readonly RecordingNote[];
 } {
   const start = samples[0]!.time;
-  const intervals = samples.slice(1).map(({ time }, i) => time - samples[i]!.time);
+  const intervals = intervalsOf(samples);
   const usual = [...intervals].sort((a, b) => a - b)[Math.floor(intervals.length / 2)]!;
   const rate = Math.min(MOST_RATE, Math.round(1e6 / usual) / 1e6);
   const turned = isReversed(samples);
@@ -42,13 +43,27 @@ export function evenSamples(samples: readonly Sample[]): {
     notes: [
       ...(Math.abs(start) > usual ? [{ kind: "begins", at: start } as const] : []),
       ...(turned ? [{ kind: "reversed" } as const] : []),
-      ...unevenness(intervals, usual),
+      ...unevenness(intervalsOf(known), usual),
       ...(rate < FILTER_RATE ? [{ kind: "slow", rate } as const] : []),
       ...gaps.map((gap) => ({ kind: "gap", ...gap }) as const),
+      ...overloads(samples, start),
       ...saturation(known, usual),
       ...belowZero(known),
     ],
   };
+}
+
+const intervalsOf = (samples: readonly Sample[]): readonly number[] =>
+  samples.slice(1).map(({ time }, i) => time - samples[i]!.time);
+
+/** Where the recorder wrote that the cell was beyond its limit, from the sample before to the sample after. */
+function overloads(samples: readonly Sample[], start: number): readonly RecordingNote[] {
+  return samples.flatMap((one, i) => {
+    if (!one.overload || samples[i - 1]?.overload) return [];
+    const after = samples.findIndex(({ overload }, k) => k > i && !overload);
+    const [from, to] = [samples[Math.max(0, i - 1)]!, after < 0 ? samples.at(-1)! : samples[after]!];
+    return [{ kind: "overload", from: from.time - start, to: to.time - start } as const];
+  });
 }
 
 /** A line pulls one way: what is mostly and by far below zero was wired the other way round. */

@@ -19,6 +19,8 @@ export interface CellSample {
   readonly time: number;
   /** NaN where the cell is empty or says that there is no number. */
   readonly force: number;
+  /** The recorder wrote that the cell was beyond its limit. */
+  readonly overload?: boolean;
   readonly line: number;
 }
 
@@ -71,7 +73,9 @@ export function recordingFault(
 }
 
 /** What recorders write where they have no number. */
-const NO_NUMBER = /^(nan|n\/a|na|null|-|--|#n\/a|overload|ovl)?$/i;
+const NO_NUMBER = /^(nan|n\/a|na|null|-|--|#n\/a)?$/i;
+/** What they write where the cell pulled more than they can. */
+const OVERLOAD = /^[+-]?(overload|ovl)$/i;
 const NUMBER = /^[+-]?(\d+\.?\d*|\.\d+)(e[+-]?\d+)?$/i;
 
 function readSamples(lines: readonly string[], head: RecordingHead) {
@@ -87,8 +91,9 @@ function readSamples(lines: readonly string[], head: RecordingHead) {
     if (text === "" || text.startsWith("#")) continue;
     const cells = text.split(head.delimiter).map((cell) => decimal(cell.trim(), head));
     const [time, force] = [cells[head.timeColumn] ?? "", cells[head.forceColumn] ?? ""];
-    if (!NUMBER.test(time)) tell(noTime(i + 1, time, head));
-    else if (!NUMBER.test(force) && !NO_NUMBER.test(force)) {
+    if (cells.slice(head.columns).some((cell) => cell !== "")) tell(manyCells(i + 1, text, cells.length, head));
+    else if (!NUMBER.test(time)) tell(noTime(i + 1, time, head));
+    else if (![NUMBER, NO_NUMBER, OVERLOAD].some((form) => form.test(force))) {
       tell(
         recordingFault(
           i + 1,
@@ -100,7 +105,8 @@ function readSamples(lines: readonly string[], head: RecordingHead) {
       );
     } else {
       const value = NUMBER.test(force) ? Number(force) * head.forceUnit : Number.NaN;
-      samples.push({ time: Number(time) * head.timeUnit, force: value, line: i + 1 });
+      const overload = OVERLOAD.test(force) ? { overload: true } : {};
+      samples.push({ time: Number(time) * head.timeUnit, force: value, ...overload, line: i + 1 });
     }
   }
   if (more > 0) {
@@ -122,6 +128,15 @@ function readSamples(lines: readonly string[], head: RecordingHead) {
 const decimal = (cell: string, { delimiter }: RecordingHead) => (delimiter === "," ? cell : cell.replace(",", "."));
 
 const short = (text: string) => (text.length > 40 ? `${text.slice(0, 40)}…` : text);
+
+/** With decimal commas between commas the digits behind a comma would be lost, and the force would read too low. */
+function manyCells(line: number, text: string, cells: number, { columns, delimiter }: RecordingHead): RecordingFault {
+  const message =
+    delimiter === ","
+      ? "This line has more cells than the header. Are its decimals behind commas? Then part the cells by semicolons or tabs."
+      : "This line has more cells than the header.";
+  return recordingFault(line, "", `${cells} cells: "${short(text)}"`, `${columns} cells, as in the header`, message);
+}
 
 function noTime(line: number, time: string, { timeName }: RecordingHead): RecordingFault {
   const clock = /\d:\d/.test(time);

@@ -9,6 +9,8 @@ export type RecordingNote =
   | { readonly kind: "gap"; readonly from: number; readonly to: number }
   /** The largest value stands for several samples between these times: the cell, or what records it, was at its limit. */
   | { readonly kind: "saturated"; readonly from: number; readonly to: number; readonly force: number }
+  /** The recorder wrote no number between these times but that the cell was beyond its limit. */
+  | { readonly kind: "overload"; readonly from: number; readonly to: number }
   /** Below zero by more than a zero that is a little off. */
   | { readonly kind: "negative"; readonly least: number; readonly samples: number }
   /** All that pulls was written with a minus; it was turned round. */

@@ -13,6 +13,8 @@ export interface RecordingHead {
   readonly delimiter: "," | ";" | "\t";
   readonly timeColumn: number;
   readonly forceColumn: number;
+  /** Cells of the header. */
+  readonly columns: number;
   readonly timeName: string;
   readonly forceName: string;
   /** Seconds, and newtons, to one of the file's units. */
@@ -127,7 +129,7 @@ function readColumns(header: string) {
     const forceUnit = FORCE_UNITS.get(unitOf(names[forceColumn]!));
     if (timeUnit === undefined || forceUnit === undefined) return undefined;
     const named = { timeName: names[timeColumn]!, forceName: names[forceColumn]! };
-    return { delimiter, timeColumn, forceColumn, timeUnit, forceUnit, ...named };
+    return { delimiter, columns: names.length, timeColumn, forceColumn, timeUnit, forceUnit, ...named };
   }
   return undefined;
 }
