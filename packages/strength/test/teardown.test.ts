@@ -22,6 +22,7 @@ import {
 import { builtInFactors } from "../src/retention/testedStock.ts";
 import { useOfTest as countsFor } from "../src/retention/testUse.ts";
 import { allSamples } from "../src/teardown/samples.ts";
+import { samplesOn } from "../src/teardown/teardown.ts";
 import type { WearDocument } from "../src/wear/schema.ts";
 import { exampleRig, section } from "./exampleRig.ts";
 
@@ -415,8 +416,7 @@ describe("the plan of any line", () => {
         fc.pre(reading.ok);
         if (!reading.ok) return;
         const rig = exampleRig();
-        const worn = applyWear(rig, reading.record, "2026-04-01");
-        const states = new Set(allSamples(worn.rig, worn.state.webbings).samples.map(({ state }) => state));
+        const states = new Set(samplesOn(rig, reading.record, "2026-04-01").samples.map(({ state }) => state));
         const plan = planned(rig, reading.record, states.size, "2026-04-01");
         expect(new Set(plan.pieces.map(({ state }) => state))).toEqual(states);
         expect(plan.leftOut).toEqual([]);
@@ -444,5 +444,55 @@ describe("a line that is down already", () => {
       ok: false,
       issue: { webbings: [{ since: "2026-11-05" }, { since: "2026-11-05" }] },
     });
+  });
+});
+
+describe("the sun in the row of a piece", () => {
+  const { latitude: _1, hemisphere: _2, ...silent } = JSON.parse(demo("old-rig-wear.json")) as WearDocument;
+  const { latitude: _3, ...rig } = demoRig();
+  const sunOf = (of: Rig, record: Partial<WearDocument>) =>
+    Object.fromEntries(
+      samplesOn(of, recordOf({ ...silent, ...record }), DATE).samples.flatMap(({ kind, cuts, row }) =>
+        kind === "sunOnly" || kind === "clampMark" ? [[`${kind} ${cuts[0]!.webbing}`, Number(row.sun_months)]] : [],
+      ),
+    );
+
+  it("is the least that it can have been where nobody says at which latitude and on which half of the earth it hung", () => {
+    const unsaid = sunOf(rig, {});
+    expect(Object.keys(unsaid).length).toBeGreaterThan(1);
+    for (const latitude of ["low", "middle", "high"] as const) {
+      for (const hemisphere of ["north", "south"] as const) {
+        for (const [piece, sun] of Object.entries(sunOf(rig, { latitude, hemisphere }))) {
+          expect(unsaid[piece]).toBeLessThanOrEqual(sun + 0.3);
+        }
+      }
+    }
+    const [high] = Object.values(sunOf(rig, { latitude: "high" }));
+    expect(Object.values(unsaid)[0]).toBe(high);
+  });
+
+  it("is that of the less sunny latitude if file and record differ, though strengths count the sunnier one", () => {
+    expect(sunOf({ ...rig, latitude: "high" }, { latitude: "low", hemisphere: "north" })).toEqual(
+      sunOf(rig, { latitude: "high", hemisphere: "north" }),
+    );
+  });
+
+  it("stands in the rows of the plan", () => {
+    const { pieces } = planned(rig, recordOf(silent), 2);
+    const known = sunOf(rig, {});
+    const webbings = pieces.filter(({ kind }) => kind === "sunOnly");
+    for (const { cuts, row } of webbings) expect(Number(row.sun_months)).toBe(known[`sunOnly ${cuts[0]!.webbing}`]);
+    expect(webbings.length).toBeGreaterThan(0);
+  });
+
+  it("is left out for a part of whose light nobody says anything", () => {
+    const whole = (sun?: number) => {
+      const condition = { monthsOutside: 10, ageYears: 2, wet: false, ...(sun === undefined ? {} : { sun }) };
+      const leash = { ...rig.leash, condition };
+      const record = recordOf({ ...silent, parts: [] });
+      return samplesOn({ ...rig, leash }, record, DATE).samples.find(({ kind }) => kind === "leash")!.row;
+    };
+    expect(whole().sun_months ?? "").toBe("");
+    expect(whole(0.5).sun_months).toBe("4");
   });
 });

@@ -80,7 +80,7 @@ function nextPart(part: PartRecord, record: WearRecord, today: PlainDate, day: P
 
 /** Share of the light that has fallen on the part while it was up, over all seasons; all of it if the record does not know [-]. */
 function shareOfSun(part: PartRecord, record: WearRecord, today: PlainDate): number {
-  const unshaded = part.entries.map((entry) => (entry.event === "putUp" ? { ...entry, sun: 1 } : entry));
+  const unshaded = part.entries.map((entry) => ("sun" in entry ? { ...entry, sun: 1 } : entry));
   const [taken, most] = [part, { ...part, entries: unshaded }].map(
     (one) => partState(one, today, record).recorded.sunMonths,
   ) as [number, number];

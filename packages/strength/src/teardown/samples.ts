@@ -1,5 +1,5 @@
 /** All samples that a rig which comes down can give the machine. */
-import { isTape, type LineName, type PartId, type Rig } from "@secondline/rig";
+import { type Condition, isTape, type LineName, type PartId, type Rig } from "@secondline/rig";
 import type { WrittenTest } from "../breakLog/readEntry.ts";
 import { conditionSunMonths } from "../derating/sun.ts";
 import type { WebbingState } from "../wear/webbingState.ts";
@@ -143,7 +143,7 @@ function newPieces({ leash }: Rig, used: readonly Sample[]): Sample[] {
 function leashSamples({ leash }: Rig): FoundSamples {
   const { stock, condition, knots, falls, length } = leash;
   const knot = knots[0]?.kind;
-  const sun = conditionSunMonths(condition);
+  const sun = knownSun(condition);
   const row: WrittenTest = {
     part: "leash",
     material: stock.id,
@@ -198,9 +198,9 @@ function whole(
   part: string,
   name: string,
   rated: number,
-  condition: Parameters<typeof conditionSunMonths>[0],
+  condition: Condition,
 ): Sample {
-  const sun = conditionSunMonths(condition);
+  const sun = knownSun(condition);
   const months = condition.monthsOutside;
   return {
     kind,
@@ -221,3 +221,9 @@ function whole(
     },
   };
 }
+
+/** Sun of a condition for the row of a test; undefined if nobody says how much of the light fell on the part. */
+const knownSun = (condition: Condition): number | undefined =>
+  condition.sunMonths === undefined && condition.sun === undefined && condition.monthsOutside !== 0
+    ? undefined
+    : conditionSunMonths(condition);

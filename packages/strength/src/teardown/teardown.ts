@@ -3,6 +3,7 @@
 import type { Rig } from "@secondline/rig";
 import type { BreakTest } from "../breakLog/logEntry.ts";
 import { testsUntil } from "../breakLog/untilDay.ts";
+import { date } from "../dates/calendarDate.ts";
 import type { NoteFact } from "../noteFacts.ts";
 import type { NotUsed } from "../retention/testState.ts";
 import { applyWear } from "../wear/applyWear.ts";
@@ -13,8 +14,10 @@ import type { WearMark, WebbingState } from "../wear/webbingState.ts";
 import { firstOfEveryState, type Group, PieceChoice } from "./choice.ts";
 import { expectedBand } from "./expectedBand.ts";
 import { differentStocks, mattersMost, type RigPlace, sameStock } from "./governing.ts";
+import { leastSun } from "./leastSun.ts";
 import { FREE_LENGTH, GRIP_LENGTH, type NotToBeHad, type Sample } from "./sample.ts";
 import { allSamples } from "./samples.ts";
+import type { FoundSamples } from "./webbingSamples.ts";
 
 export interface TeardownQuestion {
   readonly rig: Rig;
@@ -122,7 +125,7 @@ export function planTeardown({
   const worn = applyWear(rig, record, on);
   const hanging = worn.state.webbings.filter(hangsIn(rig));
   if (hanging.length === 0) return { ok: false, issue: notHanging(rig, record, on) };
-  const { samples, cannot } = allSamples(worn.rig, hanging);
+  const { samples, cannot } = samplesOn(rig, record, on);
   const stocks = differentStocks(samples.flatMap(({ stock }) => stock ?? []));
   const bands = stocks.flatMap((stock): Group[] => {
     const own = samples.filter((sample) => sample.stock !== undefined && sameStock(sample.stock, stock));
@@ -151,6 +154,13 @@ export function planTeardown({
       notes: worn.notes,
     },
   };
+}
+
+/** All samples of the rig on a day; their rows tell the least sun that they can have taken. */
+export function samplesOn(rig: Rig, record: WearRecord, on: string): FoundSamples {
+  const least = leastSun(rig, record, date(on));
+  const worn = applyWear(least.rig, least.record, on);
+  return allSamples(worn.rig, worn.state.webbings.filter(hangsIn(rig)));
 }
 
 function drawn({ id, name, mark, from, to, placement, marks }: WebbingState): TeardownWebbing {

@@ -1,0 +1,36 @@
+/**
+ * The least sun that the parts of a rig can have taken. A break test whose dose is told too large makes the sun look harmless: what is left
+ * unsaid counts as the least for a test, and as the most for a strength.
+ */
+import type { Latitude, Rig } from "@secondline/rig";
+import type { PlainDate } from "../dates/calendarDate.ts";
+import { sunnier } from "../derating/sunDose.ts";
+import { atLatitude } from "../wear/atLatitude.ts";
+import type { WearRecord } from "../wear/record.ts";
+import { wearState } from "../wear/wearState.ts";
+
+/** Rig and record in the least sunny place at which they can hang. */
+export function leastSun(rig: Rig, record: WearRecord, day: PlainDate): { rig: Rig; record: WearRecord } {
+  const [ofRig, ofRecord] = [rig.latitude ?? "high", record.latitude ?? "high"];
+  const differ = rig.latitude !== undefined && record.latitude !== undefined;
+  const latitude = (one: Latitude) => (differ ? lessSunny(ofRig, ofRecord) : one);
+  // The rig's months have their latitude, and the rig none: `applyWear` would take the sunnier one for both.
+  const { latitude: _said, ...placed } = atLatitude(rig, latitude(ofRig));
+  return { rig: placed, record: onDarkerHalf({ ...record, latitude: latitude(ofRecord) }, day) };
+}
+
+const lessSunny = (a: Latitude, b: Latitude): Latitude => (sunnier(a, b) === a ? b : a);
+
+/** On the hemisphere where all of it together took less sun, if the record does not say which. */
+function onDarkerHalf(record: WearRecord, day: PlainDate): WearRecord {
+  if (record.hemisphere !== undefined) return record;
+  const [north, south] = (["north", "south"] as const).map((hemisphere) => ({ ...record, hemisphere })) as [
+    WearRecord,
+    WearRecord,
+  ];
+  const sun = (one: WearRecord): number => {
+    const { webbings, parts } = wearState(one, day);
+    return [...webbings, ...parts.map(({ recorded }) => recorded)].reduce((sum, { sunMonths }) => sum + sunMonths, 0);
+  };
+  return sun(south) < sun(north) ? south : north;
+}
