@@ -19,7 +19,7 @@ export function sweepData(rig: Rig, swept: Swept, taken: string): object {
     sentences: words.sentences(rig, swept),
     words: {
       head: words.head(rig, swept),
-      notes: words.notes(swept),
+      notes: words.notes(rig, swept),
       cautions: words.cautions(rig, swept),
       events: swept.events.map(({ key, event }) => ({ key, title: words.eventTitle(rig, event) })),
       ...(swept.region ? { limit: words.limit(swept.what, swept.region.limit) } : {}),
@@ -37,7 +37,7 @@ export function sweepText(rig: Rig, swept: Swept, taken: string): string {
     ...(knobs.length > 1 ? mapLines(swept) : lineLines(rig, swept)),
     "",
     ...words.sentences(rig, swept).map((text) => bold(wrap(text, width))),
-    ...words.notes(swept).map((text) => wrap(text, width)),
+    ...words.notes(rig, swept).map((text) => wrap(text, width)),
     "",
     ...(bad.length > 0
       ? [

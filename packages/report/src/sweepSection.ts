@@ -34,7 +34,7 @@ function ofOne({ swept, named }: ReportedSweep, index: number): readonly Html[] 
     ...howFarWords.sweep.sentences(named, swept).map((text) => tag("p", tag("strong", text))),
     tag("p", howFarWords.region(swept)),
     tag("figure", [raw(drawing), tag("figcaption", plot.notes.join(" "))], { class: "sweep" }),
-    ...howFarWords.sweep.notes(swept).map((text) => tag("p", text, { class: "soft" })),
+    ...howFarWords.sweep.notes(named, swept).map((text) => tag("p", text, { class: "soft" })),
     pointsTable(swept, named, names),
   ];
 }

@@ -233,6 +233,7 @@ describe("what the report says besides", () => {
         },
       ],
       kept: [{ from: 2, to: 9.2 }],
+      silent: [],
       besides: { judged: [], withheld: [], lapses: [] },
     } as const;
     const page = report(assessed, outcome, { date: DATE, sweeps: [{ swept, named: rig }] });

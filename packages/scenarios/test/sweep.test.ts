@@ -282,6 +282,17 @@ describe("a sweep", () => {
     }
   });
 
+  it("names events that gave no number when all were looked at: one of them may govern", () => {
+    const isLeg = ({ event }: { readonly event: { readonly kind: string } }) => event.kind === "legFails";
+    const all = swept(nine, [slack], { what: { kind: "drop" }, size: "quick" }, () => ({}));
+    const some = swept(nine, [slack], { what: { kind: "drop" }, size: "quick" }, () => ({}), isLeg);
+    expect(all.silent).toEqual([]);
+    expect(some.silent.length).toBeGreaterThan(0);
+    expect(some.silent.every(isLeg)).toBe(true);
+    expect(some.events.some(isLeg)).toBe(false);
+    expect(some.looked).toBe(all.looked);
+  });
+
   it("over two numbers makes a map with the region that keeps a limit", () => {
     const asked = ["backup.slack=2%..14%", "walker.mass=60kg..120kg"];
     const found = pointsOver(asked, 5);

@@ -62,7 +62,7 @@ export function createSweepWords(language: Language) {
     sentences: (rig: Rig, swept: Swept) => sentencesOf(language, rig, swept),
     limit: (what: SweepWhat, limit: SweepLimit) =>
       saySweep(`region.limit.${limit.kind}`, { limit: limitValue(what, limit) }),
-    notes: (swept: Swept) => noteTexts(swept),
+    notes: (rig: Rig, swept: Swept) => noteTexts(language, rig, swept),
     cautions: (rig: Rig, swept: Swept) => [
       saySweep("caution.sweep"),
       ...unconfirmedTexts(sayIn(language), rig),
@@ -242,15 +242,28 @@ function intervalText(knob: Knob, { low, high }: Crossing): string {
   return saySweep("interval", { low: from, high: `${to}${unit}` });
 }
 
-function noteTexts({ points, misfit, accuracy, knobs, what }: Swept): readonly string[] {
+function noteTexts(
+  language: Language,
+  rig: Rig,
+  { points, misfit, accuracy, knobs, what, silent }: Swept,
+): readonly string[] {
   const failed = points.reduce((sum, one) => sum + one.failed, 0);
   return [
     ...(what.kind === "margin" ? [saySweep("said.partsAlone")] : []),
+    ...(silent.length > 0 ? [silentText(language, rig, silent)] : []),
     ...(failed > 0 ? [saySweep("said.failed", { count: failed })] : []),
     ...(misfit > LARGEST_UNTOLD_MISFIT ? [saySweep("said.misfit", { times: rounded(misfit, 1, "up") })] : []),
     ...(knobs.some(({ kind }) => kind === "months") ? [saySweep("caption.months")] : []),
     ...(accuracy === "quick" ? [saySweep("said.coarse")] : []),
   ];
+}
+
+/** So many are named [-]. */
+const MOST_NAMED = 3;
+
+function silentText(language: Language, rig: Rig, silent: Swept["silent"]): string {
+  const named = silent.slice(0, MOST_NAMED).map(({ event }) => eventTitle(language, rig, event));
+  return saySweep("said.silent", { count: silent.length, list: listed(named, "semicolon") });
 }
 
 export const changeText = (change: Readonly<Record<string, string>>): string =>

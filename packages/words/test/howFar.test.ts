@@ -25,6 +25,7 @@ const swept = (part: Partial<Swept>): Swept =>
     what: { kind: "margin" },
     points: [],
     limits: [{ limit, crossings: [] }],
+    silent: [],
     besides: { judged: [], withheld: [], lapses: [] },
     ...part,
   }) as unknown as Swept;
@@ -50,11 +51,23 @@ describe("words of how far a number can go", () => {
   });
 
   it("tell beside the margins of parts what a verdict limits too, and beside a drop do not", () => {
-    const notes = (what: Swept["what"]) => words.sweep.notes(swept({ what, misfit: 1, accuracy: "standard" }));
+    const notes = (what: Swept["what"]) => words.sweep.notes(rig, swept({ what, misfit: 1, accuracy: "standard" }));
     expect(notes({ kind: "margin" })).toEqual([
       expect.stringMatching(/^These are the margins of parts\. .*pull on the person/),
     ]);
     expect(notes({ kind: "drop" })).toEqual([]);
+  });
+
+  it("name the what-ifs that gave no number, of which one may be the hardest", () => {
+    const silent = [0.2, 0.4, 0.6, 0.8].map((at) => ({ event: { kind: "leashFall", at } as const, key: `fall@${at}` }));
+    const [text] = words.sweep.notes(rig, swept({ what: { kind: "drop" }, silent }));
+    expect(text).toMatch(
+      /^4 what-ifs gave no number where all were looked at, and are in no curve, though one of them may/,
+    );
+    expect(text).toMatch(/: Leash fall 12 m from anchor A; Leash fall 24 m from anchor A; Leash fall [^;]*\.$/);
+    expect(words.sweep.notes(rig, swept({ what: { kind: "drop" }, silent: silent.slice(1, 2) }))[0]).toMatch(
+      /^1 what-if gave no number where all were looked at, and is in no curve, though it may be the hardest: /,
+    );
   });
 
   it("never say of a sweep that a rig holds", () => {

@@ -30,7 +30,7 @@ export function SweepResult({ desk }: { desk: HowFarDesk }) {
       <p className={styles.fact}>{words.region(swept)}</p>
       {desk.canOpen() && <Candidates {...{ desk, found }} />}
       <Picture {...{ desk, found }} />
-      <Paragraphs of={words.sweep.notes(swept)} className={styles.note} />
+      <Paragraphs of={words.sweep.notes(named, swept)} className={styles.note} />
       <Bad found={found} />
       <Disclosure title={say("table.title")} level={4}>
         <Values {...{ desk, found }} />

@@ -146,6 +146,13 @@ export function* sweep(
     });
     return { point, runs };
   });
+  // Whether these govern nobody knows: they may be the hardest.
+  const silent = seeds.filter((event) =>
+    looks.some((point) => {
+      const group = groupOf(point);
+      return !missingIn(event, group.assessed.rig) && group.book.result(event, CENTRE, accuracy)?.ok !== true;
+    }),
+  );
   const events = options.whatIfs ?? governingEvents(seen, tracks, most);
   expected = made + groups.size * draws * events.length;
   const samples = (group: Group, event: WhatIf) =>
@@ -197,6 +204,7 @@ export function* sweep(
       : alongOne(what, limits, axes[0]!, envelope)),
     events: events.map((event) => ({ event, key: whatIfKey(event) })),
     looked: seeds.length,
+    silent: silent.map((event) => ({ event, key: whatIfKey(event) })),
     runs: made,
     draws,
     misfit: envelope.misfit,

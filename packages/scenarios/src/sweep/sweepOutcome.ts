@@ -123,6 +123,8 @@ export interface Swept {
   /** The events that were drawn, and how many events were looked at. */
   readonly events: readonly { readonly event: WhatIf; readonly key: string }[];
   readonly looked: number;
+  /** Events that gave no number where all were looked at: whether one of them governs nobody knows. */
+  readonly silent: readonly { readonly event: WhatIf; readonly key: string }[];
   readonly runs: number;
   readonly draws: number;
   /** How many times more than by chance the points lie off the curves that govern, in squares [-]. */
