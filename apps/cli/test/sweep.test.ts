@@ -169,6 +169,9 @@ describe("study", () => {
     [{ colour: "red" }, "one of secondline, name"],
     [{ secondline: "study/2" }, '"study/1"'],
     [{ whatIfs: ["leg@A9,hanging@0.5"] }, "there is nothing to run"],
+    [{ whatIfs: ["fall@0.5", "leg@A9,hanging@0.5"] }, "none of its rigs has what leg@A9,hanging@0.5 needs"],
+    [{ whatIfs: ["fall@0.5", "fall@0.50"] }, "every what-if once"],
+    [{ rigs: [short, short] }, "every rig file once"],
   ])("refuses %j", async (changes, words) => {
     const { file, out } = plan(changes);
     const { status, err } = await secondline("study", file, "--out", out);

@@ -127,6 +127,7 @@ export const SWEEP_ENGLISH = {
     "{file}: this plan has {runs} runs; a study makes {most} at most. Take fewer points, what-ifs or draws, or several plans.",
   "study.tooManyCases":
     "{file}: this plan has {cases} rigs and points; a study takes {most} at most. Take fewer points, or several plans.",
+  "study.nowhere": "{file}: none of its rigs has what {event} needs. Leave it out, or name a part that they have.",
   "study.noRuns": "{file}: none of its rigs has any of its what-ifs; there is nothing to run.",
   "study.noFolder": "--out: name the folder that results go into.",
   "study.noSuchFolder": "{folder}: there is no such folder",

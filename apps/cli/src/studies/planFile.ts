@@ -9,6 +9,7 @@ import {
   planned,
   readKnob,
   readPlan,
+  whatIfKey,
 } from "@secondline/scenarios";
 import { quantity } from "@secondline/words";
 import { tellFault } from "@secondline/words/faults";
@@ -56,6 +57,9 @@ export function readPlanFile(file: string): PlanRuns {
       saySweep("study.tooMany", { file, runs: quantity.local(runs.count.toPrecision(2)), most: MOST_RUNS }),
     ]);
   }
+  const { nowhere } = runs;
+  if (nowhere.length > 0 && runs.count > 0)
+    throw refuse(nowhere.map((event) => saySweep("study.nowhere", { file, event: whatIfKey(event) })));
   if (runs.count === 0) throw refuse([saySweep("study.noRuns", { file })]);
   return runs;
 }

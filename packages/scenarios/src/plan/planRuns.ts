@@ -105,6 +105,8 @@ export class PlanRuns {
   readonly plan: StudyPlan;
   /** How many runs there are. */
   readonly count: number;
+  /** What-ifs that the plan names and that none of its rigs has, at no value. */
+  readonly nowhere: readonly WhatIf[];
   /** Hash of everything that decides about the numbers. */
   readonly hash: string;
   readonly #cases: readonly Case[];
@@ -114,6 +116,8 @@ export class PlanRuns {
     this.plan = plan;
     this.count = count;
     this.#cases = cases;
+    const named = typeof plan.whatIfs === "string" ? [] : plan.whatIfs;
+    this.nowhere = named.filter((event) => !cases.some(({ events }) => events.includes(event)));
     const documents = rigs.map(({ document }) => document);
     this.hash = inputHash({ version: VERSION, generation: GENERATION, plan: { ...plan, rigs: documents } });
   }

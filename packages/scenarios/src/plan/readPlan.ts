@@ -2,7 +2,7 @@
 
 import type { Accuracy } from "@secondline/engine";
 import { isGroup } from "@secondline/rig";
-import { parseWhatIf, type WhatIf } from "../events/registry.ts";
+import { parseWhatIf, type WhatIf, whatIfKey } from "../events/registry.ts";
 
 export const PLAN_FORMAT = "study/1";
 
@@ -71,6 +71,9 @@ export function readPlan(document: unknown): PlanReading {
     return value.filter((one): one is string => typeof one === "string");
   };
   const rigs = texts("rigs", of("rigs"), 1, MOST_RIGS, "names of rig files");
+  rigs.forEach((one, i) => {
+    if (rigs.indexOf(one) < i) fault(`rigs[${i}]`, one, "every rig file once");
+  });
   const sweeps = (Array.isArray(of("sweeps")) ? (of("sweeps") as unknown[]) : []).map((one, i): PlanSweep => {
     const path = `sweeps[${i}]`;
     if (!isGroup(one)) {
@@ -119,9 +122,13 @@ function readWhatIfs(
     fault("whatIfs", value, '"quick", "full" or a list of what-ifs such as ["fall@0.5", "fails@0,hanging@0.25"]');
     return [];
   }
+  const seen = new Set<string>();
   return texts("whatIfs", value, 1, 1000, "what-ifs such as fall@0.5").flatMap((text, i) => {
     const found = parseWhatIf(text);
     if (!found) fault(`whatIfs[${i}]`, text, "a what-if such as fall@0.5 or fails@0,hanging@0.25");
+    // Its draws would be the same once more, and count twice.
+    else if (seen.has(whatIfKey(found))) fault(`whatIfs[${i}]`, text, "every what-if once");
+    if (found) seen.add(whatIfKey(found));
     return found ?? [];
   });
 }
