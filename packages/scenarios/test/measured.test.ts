@@ -158,6 +158,17 @@ describe("what is wrong with a recording is told, and what of it was used", () =
     expect(faultsOf({ force: (n) => `${(n / 1000).toFixed(3)},,` })).toEqual([]);
   });
 
+  it("two columns of force are refused: which of them is the cell in question nobody knows", () => {
+    const columns = "time [s],force A [kN],force B [kN]";
+    const [fault] = faultsOf({ columns, force: (n) => `${(n / 1000).toFixed(3)},${(n / 500).toFixed(3)}` });
+    expect(fault).toMatchObject({ line: 5, got: "2 columns of force" });
+    expect(faultsOf({ columns: columns.replace("force B", "other"), force: (n) => `${n / 1000},1` })).toEqual([]);
+  });
+
+  it("a recording without any number is refused as such", () => {
+    expect(faultsOf({ force: () => "NaN" })[0]!.message).toBe("There is no force in it.");
+  });
+
   it("single samples without a number leave longer intervals, which are told", () => {
     const every = (t: number) => Math.round(t * 2000) % 3 === 1;
     const fall = fallOf({ force: (n, t) => (every(t) ? "" : (n / 1000).toFixed(4)) });

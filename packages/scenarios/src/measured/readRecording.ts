@@ -196,6 +196,10 @@ function axisFaults(samples: readonly CellSample[], { timeName }: RecordingHead)
 
 function sizeFault(samples: readonly CellSample[], { forceName }: RecordingHead): RecordingFault | undefined {
   const known = samples.filter(({ force }) => !Number.isNaN(force));
+  if (known.length === 0) {
+    const expected = "a force in newtons or kilonewtons";
+    return recordingFault(samples[0]!.line, forceName, "no number in any line", expected, "There is no force in it.");
+  }
   const largest = known.reduce((most, { force }) => Math.max(most, Math.abs(force)), 0);
   if (largest >= LEAST_PEAK && largest <= MOST_PEAK) return undefined;
   const { line } = known.find(({ force }) => Math.abs(force) === largest) ?? samples[0]!;

@@ -89,8 +89,17 @@ export function readHead(lines: readonly string[]): HeadReading {
       "Time (s or ms) and force (N or kN) need their units in the header.",
     );
   }
+  if (columns !== undefined && columns.forces > 1)
+    tell(
+      at + 1,
+      "",
+      `${columns.forces} columns of force`,
+      "one column of force",
+      "Which of the columns of force is the one of this channel? Rename the others.",
+    );
   if (faults.length > 0 || channel === undefined || columns === undefined) return { ok: false, faults };
   const source = said("source");
+  const { forces: _one, ...read } = columns;
   return {
     ok: true,
     head: {
@@ -100,7 +109,7 @@ export function readHead(lines: readonly string[]): HeadReading {
       synthetic: /^synthetic\b/i.test(source),
       filtered: filter === "cfc 60",
       ...(mass === undefined ? {} : { mass: Number(mass) }),
-      ...columns,
+      ...read,
       firstRow: at + 1,
     },
   };
@@ -128,7 +137,8 @@ function readColumns(header: string) {
     const timeUnit = TIME_UNITS.get(unitOf(names[timeColumn]!));
     const forceUnit = FORCE_UNITS.get(unitOf(names[forceColumn]!));
     if (timeUnit === undefined || forceUnit === undefined) return undefined;
-    const named = { timeName: names[timeColumn]!, forceName: names[forceColumn]! };
+    const forces = names.filter((name) => /^force\b/i.test(name)).length;
+    const named = { forces, timeName: names[timeColumn]!, forceName: names[forceColumn]! };
     return { delimiter, columns: names.length, timeColumn, forceColumn, timeUnit, forceUnit, ...named };
   }
   return undefined;
