@@ -72,7 +72,8 @@ function feetFact(language: Language, rig: Rig, outcome: Outcome): string {
     const event = eventOf(language, rig, outcome, leastFeet.whatIf);
     return say("fact.inEvent", { value: height(leastFeet.height), event });
   }
-  const index = ground === undefined ? leastFeet?.whatIf : (leastFeet?.whatIf ?? ground);
+  const isLowest = ground === undefined || (leastFeet !== undefined && onGround.includes(leastFeet.whatIf));
+  const index = isLowest ? leastFeet?.whatIf : ground;
   if (index === undefined) return say("fact.noGround");
   return say("fact.onGround", { event: eventOf(language, rig, outcome, index) });
 }

@@ -92,9 +92,9 @@ const id = ({ part }: PartMargins) => part.id as PartId;
 
 /** Among the events that bring the feet to the ground, in a run or in one of twenty: the event that brings the walker lowest. */
 function groundFirst({ onGround, leastFeet }: FallFacts, feet: number | undefined): readonly number[] {
-  if (feet !== undefined && feet <= 0) return [leastFeet!.event];
-  if (onGround.length === 0) return [];
-  return [leastFeet && onGround.includes(leastFeet.event) ? leastFeet.event : onGround[0]!];
+  const [first] = onGround;
+  if (first !== undefined) return [leastFeet && onGround.includes(leastFeet.event) ? leastFeet.event : first];
+  return feet !== undefined && feet <= 0 ? [leastFeet!.event] : [];
 }
 
 const rank = ({ governing }: PartMargins) =>
