@@ -31,7 +31,11 @@ describe("a newcomer", () => {
     await field(page, "Span").fill("62 m");
     await field(page, "Lowest ground, below A").fill("40 m");
     await field(page, "Tension").fill("2 kN");
+    const latitude = page.getByRole("combobox", { name: "Latitude" });
+    expect(await latitude.textContent()).toContain("Not said: counts as below 30°");
     for (const act of [
+      () => latitude.click(),
+      () => page.getByRole("option", { name: "Above 50°" }).click(),
       () => page.getByRole("checkbox", { name: "Right as it stands" }).nth(3).click(),
       () => page.getByRole("button", { name: "All of it is new" }).click(),
       () => page.getByRole("button", { name: "Make this rig" }).click(),
@@ -54,6 +58,14 @@ describe("a newcomer", () => {
     await expect.poll(async () => Number.parseInt((await count.textContent())!, 10)).toBe(before - 1);
     await field(page, "Length of the leash").fill("1.5 m");
     await expect.poll(async () => Number.parseInt((await count.textContent())!, 10)).toBe(before - 2);
+    // The rig says where it hangs, until it is asked to say nothing of it any more.
+    await page.getByRole("button", { name: /^Site and ground/ }).click();
+    expect(await latitude.textContent()).toContain("Above 50°");
+    await latitude.click();
+    await page.getByRole("option", { name: "Not said: counts as below 30°" }).click();
+    await expect.poll(() => latitude.textContent()).toContain("Not said");
+    await page.getByRole("button", { name: "Undo: Latitude" }).click();
+    await expect.poll(() => latitude.textContent()).toContain("Above 50°");
     // A part that is added has values that nobody has looked at either, and goes in one step.
     await page.getByRole("button", { name: /^Connections and tapes/ }).click();
     await page.getByRole("button", { name: "Add a connection" }).click();
