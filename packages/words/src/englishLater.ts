@@ -5,7 +5,7 @@ export const ENGLISH_LATER = {
   "fact.feet": "Height of the feet above the ground that 95 % of such falls keep, in the lowest what-if that counts",
   "fact.weakest": "Nearest to its required margin",
   "fact.single": "Single points of failure",
-  "fact.blanks": "Not written down",
+  "fact.blanks": "Not written down: at most the five that cost most",
   "fact.until": "Until when",
   "fact.inEvent": "{value} ({event})",
   "fact.onGround": "none: the feet reach the ground ({event})",
@@ -523,7 +523,7 @@ export const ENGLISH_LATER = {
   "person.belowAll": "below every limit ({limit}: {note})",
   "table.single": "If this one goes",
   "table.leaves": "What then carries the walker",
-  "head.blanks": "Not written down, and counted cautiously",
+  "head.blanks": "Not written down, and counted cautiously: at most the five that cost most",
   "trouble.draw": "Too many of its draws gave no numbers that can be trusted.",
 
   // Tables of report and terminal

@@ -199,6 +199,14 @@ it("what raises a webbing and its ends by the same tests is one caution, which n
   ]);
 });
 
+it("of many blanks five are named, and their heading says that there may be more", () => {
+  const bare = { ...rig, leash: { ...rig.leash, condition: {} }, harness: { ...rig.harness, condition: {} } };
+  const many = quickOutcome(bare).outcome;
+  expect(words.blanks(bare, many)).toHaveLength(5);
+  const fact = facts(words.language, bare, many).find(({ name }) => name.startsWith("Not written down"))!;
+  expect(fact.name).toBe("Not written down: at most the five that cost most");
+});
+
 describe("the height of the feet on the first page", () => {
   const feetOf = (falls: Partial<Outcome["falls"]>) =>
     facts(words.language, rig, { ...outcome, falls: { ...outcome.falls, ...falls } })[1]!;
