@@ -1,6 +1,6 @@
 /** The verdict's words follow its facts. */
 
-import { type Outcome, PULL_LIMITS } from "@secondline/scenarios";
+import { PULL_LIMITS } from "@secondline/scenarios";
 import { noteFact } from "@secondline/strength";
 import { beforeAll, describe, expect, it } from "vitest";
 import { tableWords } from "../src/createTableWords.ts";
@@ -197,31 +197,6 @@ it("what raises a webbing and its ends by the same tests is one caution, which n
     "RAISED: Main line counts as 1.01 times as strong as it otherwise would (make: six pulls); likewise: Weblock of the main line, A; Weblock of the main line, B. Without it the margins of these parts would be 3.00, 2.00, –.",
     "RAISED: Leash counts as 1.01 times as strong as it otherwise would (make: two pulls).",
   ]);
-});
-
-it("of many blanks five are named, and their heading says that there may be more", () => {
-  const bare = { ...rig, leash: { ...rig.leash, condition: {} }, harness: { ...rig.harness, condition: {} } };
-  const many = quickOutcome(bare).outcome;
-  expect(words.blanks(bare, many)).toHaveLength(5);
-  const fact = facts(words.language, bare, many).find(({ name }) => name.startsWith("Not written down"))!;
-  expect(fact.name).toBe("Not written down: at most the five that cost most");
-});
-
-describe("the height of the feet on the first page", () => {
-  const feetOf = (falls: Partial<Outcome["falls"]>) =>
-    facts(words.language, rig, { ...outcome, falls: { ...outcome.falls, ...falls } })[1]!;
-  const lowest = (height: number, whatIf: number) => ({ height, whatIf, interval: [height, height] as const });
-
-  it("names an event that brings the feet to the ground, not another one that keeps a height", () => {
-    expect(feetOf({ onGround: [], leastFeet: lowest(2.34, 1) }).value).toMatch(/^2\.3 m \(main line fails at anchor A/);
-    // One run of many of the fall reaches the ground; 95 % of them stay higher than those of the other event do.
-    expect(feetOf({ onGround: [0], leastFeet: lowest(0.4, 1) }).value).toMatch(
-      /^none: the feet reach the ground \(leash fall in the middle/,
-    );
-    expect(feetOf({ onGround: [0, 1], leastFeet: lowest(-0.4, 1) }).value).toMatch(
-      /^none: the feet reach the ground \(main line fails at anchor A/,
-    );
-  });
 });
 
 describe("the pull on the person", () => {

@@ -1,0 +1,78 @@
+/** How much sun the rows of a teardown's pieces tell. */
+import { readFileSync } from "node:fs";
+import { type Rig, readRig } from "@secondline/rig";
+import { describe, expect, it } from "vitest";
+import { planTeardown, readWearRecord, type Teardown, type WearRecord } from "../src/index.ts";
+import { samplesOn } from "../src/teardown/teardown.ts";
+import type { WearDocument } from "../src/wear/schema.ts";
+
+const demo = (name: string) => readFileSync(new URL(`../../../demo-data/${name}`, import.meta.url), "utf8");
+const DATE = "2026-11-10";
+
+function demoRig(): Rig {
+  const reading = readRig(demo("old-rig.json"));
+  if (!reading.ok) throw new Error("the demonstration rig is not sound");
+  return reading.rig;
+}
+
+function recordOf(document: unknown): WearRecord {
+  const reading = readWearRecord(document);
+  if (!reading.ok) throw new Error(JSON.stringify(reading.issues));
+  return reading.record;
+}
+
+function planned(rig: Rig, record: WearRecord, pulls: number): Teardown {
+  const reading = planTeardown({ rig, record, on: DATE, pulls });
+  if (!reading.ok) throw new Error(JSON.stringify(reading.issue));
+  return reading.teardown;
+}
+
+describe("the sun in the row of a piece", () => {
+  const { latitude: _1, hemisphere: _2, ...silent } = JSON.parse(demo("old-rig-wear.json")) as WearDocument;
+  const { latitude: _3, ...rig } = demoRig();
+  const sunOf = (of: Rig, record: Partial<WearDocument>) =>
+    Object.fromEntries(
+      samplesOn(of, recordOf({ ...silent, ...record }), DATE).samples.flatMap(({ kind, cuts, row }) =>
+        kind === "sunOnly" || kind === "clampMark" ? [[`${kind} ${cuts[0]!.webbing}`, Number(row.sun_months)]] : [],
+      ),
+    );
+
+  it("is the least that it can have been where nobody says at which latitude and on which half of the earth it hung", () => {
+    const unsaid = sunOf(rig, {});
+    expect(Object.keys(unsaid).length).toBeGreaterThan(1);
+    for (const latitude of ["low", "middle", "high"] as const) {
+      for (const hemisphere of ["north", "south"] as const) {
+        for (const [piece, sun] of Object.entries(sunOf(rig, { latitude, hemisphere }))) {
+          expect(unsaid[piece]).toBeLessThanOrEqual(sun + 0.3);
+        }
+      }
+    }
+    const [high] = Object.values(sunOf(rig, { latitude: "high" }));
+    expect(Object.values(unsaid)[0]).toBe(high);
+  });
+
+  it("is that of the less sunny latitude if file and record differ, though strengths count the sunnier one", () => {
+    expect(sunOf({ ...rig, latitude: "high" }, { latitude: "low", hemisphere: "north" })).toEqual(
+      sunOf(rig, { latitude: "high", hemisphere: "north" }),
+    );
+  });
+
+  it("stands in the rows of the plan", () => {
+    const { pieces } = planned(rig, recordOf(silent), 2);
+    const known = sunOf(rig, {});
+    const webbings = pieces.filter(({ kind }) => kind === "sunOnly");
+    for (const { cuts, row } of webbings) expect(Number(row.sun_months)).toBe(known[`sunOnly ${cuts[0]!.webbing}`]);
+    expect(webbings.length).toBeGreaterThan(0);
+  });
+
+  it("is left out for a part of whose light nobody says anything", () => {
+    const whole = (sun?: number) => {
+      const condition = { monthsOutside: 10, ageYears: 2, wet: false, ...(sun === undefined ? {} : { sun }) };
+      const leash = { ...rig.leash, condition };
+      const record = recordOf({ ...silent, parts: [] });
+      return samplesOn({ ...rig, leash }, record, DATE).samples.find(({ kind }) => kind === "leash")!.row;
+    };
+    expect(whole().sun_months ?? "").toBe("");
+    expect(whole(0.5).sun_months).toBe("4");
+  });
+});
