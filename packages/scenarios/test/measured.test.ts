@@ -130,6 +130,8 @@ describe("what is wrong with a recording is told, and what of it was used", () =
     expect(over.notes).toMatchObject([{ kind: "uneven" }, { kind: "overload" }]);
     expect(over.inCatch).toHaveLength(1);
     expect([over.peak.atLeast, over.peak.place]).toEqual([true, "open"]);
+    const often = fallOf({ force: (n, t) => (Math.round(t * 2000) % 2 === 1 ? "OVL" : (n / 1000).toFixed(4)) });
+    expect(kinds(often).filter((kind) => kind === "overload")).toHaveLength(1);
     const beside = compared({ force: (n, t) => (t > 0.2 && t < 0.201 ? "ovl" : (n / 1000).toFixed(4)) });
     expect([kinds(beside), beside.inCatch]).toEqual([["uneven", "overload"], []]);
   });

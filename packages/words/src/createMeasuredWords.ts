@@ -81,9 +81,15 @@ function row(name: "peak" | "impulse", among: Among, shown: (value: number) => s
   };
 }
 
+/** So many faults of a recording are told one by one; a file full of gaps has thousands [-]. */
+const MOST_NOTES = 12;
+
 function noteTexts({ notes, inCatch, elsewhere, impulse: whole }: MeasuredComparison): readonly string[] {
+  const isOfMany = ({ kind }: RecordingNote) => kind === "gap" || kind === "overload";
+  const told = [...notes.filter((note) => !isOfMany(note)), ...notes.filter(isOfMany)].slice(0, MOST_NOTES);
   return [
-    ...notes.map(noteText),
+    ...told.map(noteText),
+    ...(notes.length > MOST_NOTES ? [sayMeasured("note.more", { count: notes.length - MOST_NOTES })] : []),
     ...(elsewhere === undefined
       ? []
       : [sayMeasured("use.elsewhere", { force: force(elsewhere.force), at: moment(elsewhere.at) })]),

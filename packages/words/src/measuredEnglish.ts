@@ -43,6 +43,7 @@ export const MEASURED_ENGLISH = {
   "note.slow": "{rate} samples a second are too few to filter (600 are needed): a peak may lie between two of them.",
   "note.begins": "The time axis begins at {at}; times here count from the first sample.",
   "note.uneven": "Samples are {least} to {most} apart; between them straight lines were taken.",
+  "note.more": "{count} more such {count|fault|faults} of the recording.",
   "use.all": "The recording covers the whole catch.",
   "use.noImpulse":
     "The recording does not cover the whole catch: there is no impulse to compare, and the peak is a least value.",

@@ -46,7 +46,7 @@ export function evenSamples(samples: readonly Sample[]): {
       ...unevenness(intervalsOf(known), usual),
       ...(rate < FILTER_RATE ? [{ kind: "slow", rate } as const] : []),
       ...gaps.map((gap) => ({ kind: "gap", ...gap }) as const),
-      ...overloads(samples, start),
+      ...overloads(samples, start, usual),
       ...saturation(known, usual),
       ...belowZero(known),
     ],
@@ -56,14 +56,18 @@ export function evenSamples(samples: readonly Sample[]): {
 const intervalsOf = (samples: readonly Sample[]): readonly number[] =>
   samples.slice(1).map(({ time }, i) => time - samples[i]!.time);
 
-/** Where the recorder wrote that the cell was beyond its limit, from the sample before to the sample after. */
-function overloads(samples: readonly Sample[], start: number): readonly RecordingNote[] {
-  return samples.flatMap((one, i) => {
-    if (!one.overload || samples[i - 1]?.overload) return [];
-    const after = samples.findIndex(({ overload }, k) => k > i && !overload);
-    const [from, to] = [samples[Math.max(0, i - 1)]!, after < 0 ? samples.at(-1)! : samples[after]!];
-    return [{ kind: "overload", from: from.time - start, to: to.time - start } as const];
+/** Where the recorder wrote that the cell was beyond its limit, from the sample before to the sample after; what is nearer than a gap is one. */
+function overloads(samples: readonly Sample[], start: number, usual: number): readonly RecordingNote[] {
+  const found: { kind: "overload"; from: number; to: number }[] = [];
+  samples.forEach(({ time, overload }, i) => {
+    if (!overload) return;
+    const from = (samples[i - 1]?.time ?? time) - start;
+    const to = (samples[i + 1]?.time ?? time) - start;
+    const last = found.at(-1);
+    if (last && from - last.to <= GAP_INTERVAL_RATIO * usual) last.to = to;
+    else found.push({ kind: "overload", from, to });
   });
+  return found;
 }
 
 /** A line pulls one way: what is mostly and by far below zero was wired the other way round. */
