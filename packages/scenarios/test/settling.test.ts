@@ -69,10 +69,12 @@ class Swings {
   readonly events: readonly { readonly kind: string; readonly part: string }[];
   readonly recorder = { channels: Array.from({ length: 8 }, () => new Float32Array(0)), samples: 0 };
   readonly #ring: number;
+  readonly #range: number;
 
-  /** `ring`: along both lines [m]; `failed`: what has failed. */
-  constructor(ring: number, failed: string) {
+  /** `ring`: along both lines [m]; `failed`: what has failed; `range`: how far the ring moves along them in a swing [m]. */
+  constructor(ring: number, failed: string, range: number) {
     this.#ring = ring;
+    this.#range = range;
     this.events = [{ kind: "cut", part: failed }];
   }
 
@@ -84,13 +86,14 @@ class Swings {
     return Math.min(this.time, 1);
   }
   get ringAt(): readonly [number, number] {
-    return [this.#ring / 60, this.#ring / 60];
+    const at = (this.#ring + 0.5 * this.#range * Math.sin(Math.PI * this.time)) / 60;
+    return [at, at];
   }
 }
 
 /** After how many low points it is over, of at most twelve. */
-function lowsUntilOver(ring: number, failed: string, usual = 2): number {
-  const run = new Swings(ring, failed);
+function lowsUntilOver(ring: number, failed: string, { usual = 2, range = 0 } = {}): number {
+  const run = new Swings(ring, failed, range);
   const settling = new Settling(run as unknown as Simulation, { from: 0, usual, most: 100 });
   let lows = 0;
   let last = run.walkerHeight;
@@ -107,19 +110,26 @@ function lowsUntilOver(ring: number, failed: string, usual = 2): number {
 }
 
 describe("a ring that hangs beside a connection of a line that has parted", () => {
-  it("is given several more swings to slip past it", () => {
-    expect(lowsUntilOver(29, "main")).toBe(lowsUntilOver(15, "main") + 3);
-    expect(lowsUntilOver(15, "main")).toBeLessThanOrEqual(3);
+  it("is waited for as long as it moves so far in a swing that it may slip past", () => {
+    expect(lowsUntilOver(28, "main", { range: 0.6 })).toBe(Number.POSITIVE_INFINITY);
+    expect(lowsUntilOver(28, "main", { range: 0.4 })).toBeLessThanOrEqual(3);
+    expect(lowsUntilOver(20, "main", { range: 1.2 })).toBeLessThanOrEqual(3);
+  });
+
+  it("is waited for at the connection itself, however little it moves", () => {
+    expect(lowsUntilOver(29.6, "main")).toBe(Number.POSITIVE_INFINITY);
+    expect(lowsUntilOver(29.4, "main")).toBeLessThanOrEqual(3);
   });
 
   it("is not waited for where both lines are whole", () => {
-    expect(lowsUntilOver(29, "anchorA")).toBe(lowsUntilOver(15, "anchorA"));
+    expect(lowsUntilOver(29.6, "anchorA")).toBe(lowsUntilOver(15, "anchorA"));
+    expect(lowsUntilOver(28, "anchorA", { range: 0.6 })).toBe(lowsUntilOver(15, "anchorA"));
   });
 });
 
 describe("small swings at the beginning", () => {
   it("say nothing of what is to come: half of the usual time goes by first", () => {
-    expect(lowsUntilOver(15, "main", 20)).toBeGreaterThan(lowsUntilOver(15, "main") + 1);
+    expect(lowsUntilOver(15, "main", { usual: 20 })).toBeGreaterThan(lowsUntilOver(15, "main") + 1);
   });
 });
 

@@ -17,7 +17,7 @@ import { type ProblemOptions, toProblem } from "./toProblem.ts";
  * Over the time that a deep drop and the way back take [-]. A run ends when its walker has settled; if not, at the first; and, where
  * the walker is on the way to a new lowest point then, at the second.
  */
-const LATEST_SETTLED_RATIO = 3.2;
+const LATEST_SETTLED_RATIO = 4;
 const LATEST_END_RATIO = 5;
 
 export interface RunToEndOptions extends ProblemOptions {

@@ -1,8 +1,8 @@
 /**
  * When a run may end. A walker who was caught may slide down the slope of the line that caught, past a connection, into the next bay,
  * and fall on: seconds after the catch. So a run ends once two low points in a row say that the worst is over, or once nothing holds
- * the walker any more. Where a line has parted, a ring beside a connection may still slip past it, swings later: there it takes more of
- * them. How often this ends a run too early was counted: docs/decisions/0007-end-of-a-run.md.
+ * the walker any more. Where a line has parted, a ring beside a connection may still slip past it, swings later: a run waits as long as
+ * the ring moves far enough for that. How often this ends a run too early was counted: docs/decisions/0007-end-of-a-run.md.
  */
 import { SIGNALS, type Simulation } from "@secondline/engine";
 import { fallsFreely, hangsStill, lowestReach, STILL_TIME } from "./fate.ts";
@@ -11,10 +11,10 @@ import { fallsFreely, hangsStill, lowestReach, STILL_TIME } from "./fate.ts";
 export const LEAST_TURN_RISE = 0.05;
 /** A ring that is further along a line than at the low point before is still sliding down [m]. */
 const LEAST_SLIDE = 2;
-/** A ring that is nearer to a connection may slip past it [m of the backup]. */
-const SLIP_REACH = 6;
-/** Calm low points that are asked for there besides [-]. */
-const MORE_LOWS_BESIDE_CONNECTION = 3;
+/** A ring that moved along the backup by so much in its last swing may reach a connection, and slip past it, so many times as far away [-]. */
+const SWINGS_TO_SLIP = 4;
+/** A ring that is nearer to a connection than this may slip past it however little it moves [m of the backup]. */
+const LEAST_SLIP_REACH = 0.5;
 /** Share of the usual time [-]: bounces before it say nothing, for a ring sets out slowly down a slope. */
 const EARLIEST_SETTLED_SHARE = 0.5;
 /** A walker whose lowest point was less long ago is still on the way down [s]. */
@@ -54,8 +54,8 @@ export class Settling {
   readonly #connections: readonly number[];
   /** Whether a line has parted: what it was connected to hangs at an angle there. */
   #parted = false;
-  /** Low points in a row that say that the worst is over [-]. */
-  #calm = 0;
+  /** Where the ring was along the backup since the last low point [m]. */
+  readonly #ringRange = { from: Number.POSITIVE_INFINITY, to: Number.NEGATIVE_INFINITY };
   /** Lowest of all low points so far [m]. */
   #deepest = Number.POSITIVE_INFINITY;
   #last: Low | undefined;
@@ -97,7 +97,6 @@ export class Settling {
     if (since.some(({ kind }) => kind !== "leashTaut")) {
       this.#from = Math.max(this.#from, time + TIME_AFTER_FAILURE);
       this.#last = undefined;
-      this.#calm = 0;
       this.#turn = undefined;
       this.#rising = false;
     }
@@ -105,11 +104,12 @@ export class Settling {
   }
 
   /**
-   * Whether the walker has just risen from a low point that is neither the deepest nor far along the line from the one before; from
-   * several of them in a row, where the ring may still slip.
+   * Whether the walker has just risen from a low point that is neither the deepest nor far along the line from the one before, nor
+   * where the ring may still slip past a connection.
    */
   #cameBackUp(now: Low): boolean {
     this.#turn ??= now;
+    this.#range(now);
     const up = now.height - this.#turn.height;
     if (this.#rising ? up > 0 : up < 0) this.#turn = now;
     else if (this.#rising && up < -LEAST_TURN_RISE) {
@@ -119,19 +119,33 @@ export class Settling {
       const low = this.#turn;
       const last = this.#last;
       const calm = last !== undefined && low.height >= this.#deepest && this.#slid(last, low) < LEAST_SLIDE;
-      this.#calm = calm ? this.#calm + 1 : 0;
+      const over = calm && this.#run.time > this.#least && !this.#maySlip(low);
       this.#deepest = Math.min(this.#deepest, low.height);
       this.#last = low;
       this.#rising = true;
       this.#turn = now;
-      return this.#run.time > this.#least && this.#calm > (this.#maySlip(low) ? MORE_LOWS_BESIDE_CONNECTION : 0);
+      this.#ringRange.from = Number.POSITIVE_INFINITY;
+      this.#ringRange.to = Number.NEGATIVE_INFINITY;
+      this.#range(low);
+      return over;
     }
     return false;
   }
 
-  #maySlip({ ring: [, onBackup] }: Low): boolean {
+  #range({ ring: [, onBackup] }: Low): void {
+    if (onBackup < 0) return;
     const at = onBackup * this.#lengths[1];
-    return this.#parted && onBackup >= 0 && this.#connections.some((place) => Math.abs(place - at) < SLIP_REACH);
+    this.#ringRange.from = Math.min(this.#ringRange.from, at);
+    this.#ringRange.to = Math.max(this.#ringRange.to, at);
+  }
+
+  /** Whether a line has parted and the ring may reach a connection of the backup within a few swings like the last one. */
+  #maySlip({ ring: [, onBackup] }: Low): boolean {
+    if (!this.#parted || onBackup < 0) return false;
+    const at = onBackup * this.#lengths[1];
+    const { from, to } = this.#ringRange;
+    const reach = Math.max(LEAST_SLIP_REACH, SWINGS_TO_SLIP * (to - from));
+    return this.#connections.some((place) => Math.abs(place - at) < reach);
   }
 
   /** How far the ring went along the lines that it is on [m]. */
