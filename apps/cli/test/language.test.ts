@@ -57,13 +57,26 @@ function textsIn(value: unknown): readonly string[] {
 /** A text where it is no part of a longer word. */
 const whole = (text: string) => new RegExp(`(?<!\\p{L})${text.replace(/[.*+?^${}()|[\]\\]/g, "\\$&")}(?!\\p{L})`, "gu");
 
-/** Words with a vowel as English writes it: they were said outside the words. `typed`: what the call itself had. */
+/** A day as the language has it; a month that a narrow column parted from it. */
+const DAY = /\b\d{1,2}\. \p{L}+\.? \d{4}\b|\bNov\./gu;
+/** A day as files have it. */
+const ISO_DAY = /\b\d{4}-\d{2}-\d{2}\b/g;
+/** In an example of a call. */
+const TYPED_DAY = /--on \S+/g;
+
+/** Words with a vowel as English writes it, and days of files: they were said outside the words. `typed`: what the call itself had. */
 function strayIn({ out, err }: Finished, typed: readonly string[]): readonly string[] {
   let rest = `${out} ${err}`.replace(/\s+/g, " ");
   const asTyped = typed.filter((text) => text.length > 2).sort((a, b) => b.length - a.length);
   for (const one of [...asTyped, ...OWN_TEXTS, ...OWN_TEXTS.map(lowered)]) rest = rest.replace(whole(one), " ");
-  const words = rest.replace(NAMES_OF_THINGS, " ").match(/[\p{L}\d]*[aeiou][\p{L}\d]+/giu) ?? [];
-  return words.filter((word) => ![...TYPED, ...NAMES, ...FAILURES].includes(word));
+  const words =
+    rest
+      .replace(DAY, " ")
+      .replace(NAMES_OF_THINGS, " ")
+      .match(/[\p{L}\d]*[aeiou][\p{L}\d]+/giu) ?? [];
+  return [...words, ...(rest.replace(TYPED_DAY, " ").match(ISO_DAY) ?? [])].filter(
+    (word) => ![...TYPED, ...NAMES, ...FAILURES].includes(word),
+  );
 }
 
 const folder = scratch();

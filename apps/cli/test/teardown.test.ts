@@ -114,7 +114,7 @@ describe("teardown", () => {
     const refusals: [readonly string[], string][] = [
       [
         [demo("old-rig.json"), "--wear", down, "--on", "2026-11-10"],
-        "came down on 2026-11-05: give a day before that with --on",
+        "came down on 5 Nov 2026: ask for a day before that",
       ],
       [[demo("sound-rig.json"), ...given.slice(1)], "--wear: The wear record"],
       [[...given.slice(0, 3), "--on", "2024-01-01"], "--on: The day 2024-01-01 lies before"],

@@ -3,8 +3,14 @@
  * in the user's language; no package below them has one.
  */
 
-/** Quantities in SI units, shown rounded in the unit that suits their size. */
+/** A calendar day, YYYY-MM-DD; the words write it as their language does. */
+export interface FactDay {
+  readonly day: string;
+}
+
+/** Days, and quantities in SI units, shown rounded in the unit that suits their size. */
 export type FactAmount =
+  | FactDay
   | { readonly force: number }
   | { readonly length: number }
   | { readonly mass: number }

@@ -1,4 +1,5 @@
 /** A teardown in words: the plan and the gain of its results, for terminal, sheet and page. */
+
 import { type PartId, type Rig, visibleText } from "@secondline/rig";
 import {
   type Contradiction,
@@ -16,6 +17,7 @@ import {
   Z95,
 } from "@secondline/strength";
 import { broughtIn } from "./broughtEnglish.ts";
+import { dayText } from "./dates.ts";
 import type { Language, LaterKey } from "./language.ts";
 import { type LaterSay, sayLaterIn } from "./laterLanguage.ts";
 import { capital, lowered, partName } from "./partNames.ts";
@@ -214,9 +216,11 @@ export function teardownIssueTexts(
   { webbings }: TeardownIssue,
 ): readonly string[] {
   return [
-    say("teardown.fault.notHanging", { rig: rig.name, on }),
+    say("teardown.fault.notHanging", { rig: rig.name, on: dayText(on) }),
     ...webbings.map(({ name, since }) =>
-      since === undefined ? say("teardown.fault.elsewhere", { name }) : say("teardown.fault.left", { name, since }),
+      since === undefined
+        ? say("teardown.fault.elsewhere", { name })
+        : say("teardown.fault.left", { name, since: dayText(since) }),
     ),
   ];
 }

@@ -1,6 +1,7 @@
 /** Makes the sentence of a fact. Facts from the packages below the words are a code with its values; their texts are here. */
 import type { Fact, FactAmount, FactValue } from "@secondline/rig";
 import { broughtIn } from "./broughtEnglish.ts";
+import { dayText } from "./dates.ts";
 import { formatForce, formatLength, formatMass, formatMonths, formatPercent, formatRatio } from "./formats.ts";
 import { filled } from "./language.ts";
 import { listed } from "./lists.ts";
@@ -44,6 +45,7 @@ export function telling<Code extends string>(sentences: Readonly<Record<Code, st
 }
 
 function amountText(amount: FactAmount): string {
+  if ("day" in amount) return dayText(amount.day);
   if ("force" in amount) return formatForce(amount.force);
   if ("length" in amount) return formatLength(amount.length);
   if ("mass" in amount) return formatMass(amount.mass);

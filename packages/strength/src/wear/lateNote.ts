@@ -5,4 +5,6 @@ import type { RecordReach } from "./reach.ts";
 
 /** `name`: the webbing or part, in the form that begins a sentence. */
 export const lateNote = (name: FactValue, { begun }: RecordReach): NoteFact =>
-  begun === undefined ? noteFact("record.noEntry", { name }) : noteFact("record.late", { name, begun: `${begun}` });
+  begun === undefined
+    ? noteFact("record.noEntry", { name })
+    : noteFact("record.late", { name, begun: { day: `${begun}` }, typed: `${begun}` });

@@ -31,7 +31,7 @@ export function wearPart(worn: Worn, state: PartState): Rig {
   if (!state.reach.fromNew && isUsed(rig, state.part)) notes.push(lateNote(name, state.reach));
   const { replacedOn: on, condition } = state;
   if (on !== undefined && condition.ageYears === undefined && !isHard(rig, state.part)) {
-    notes.push(noteFact("record.replacedUnmade", { name, on }));
+    notes.push(noteFact("record.replacedUnmade", { name, on: { day: on } }));
   }
   return state.part === "leash" ? { ...found, leash: withFalls(found.leash, state) } : found;
 }
