@@ -8,9 +8,10 @@ export {
   groupNumbers,
 } from "../breakLog/groupNumbers.ts";
 export {
+  type MatchState,
   matchState,
   materialWords,
-  PREVIEW_HEADS,
+  previewHeads,
   previewRows,
   sameOptions,
   sourceChoice,
