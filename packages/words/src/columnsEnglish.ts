@@ -45,7 +45,7 @@ export const COLUMNS_ENGLISH = {
   save: "Save this matching",
   saveHint: "For the terminal: secondline strength FILE --columns MATCHING.json",
   took: "{count} break tests were taken from {file}.",
-  notKept: "This device has no room to remember the matching: {why}.",
+  notKept: "This device does not remember the matching: {why}.",
   template: "Save an empty template",
   templateDetail: "CSV for any spreadsheet, with what goes where",
   match: "Match the columns by hand",

@@ -81,7 +81,15 @@ export const NEW_RIG_ENGLISH = {
   sketch: "The rig from the side: span {span}",
   "sketch.coming": "The drawing comes as soon as the answers make a rig.",
   "sketch.kept": "Drawn as it was before the answers that are to be put right.",
-  notKept: "These answers are not kept on this device ({message}). Finish, or copy them before you leave.",
+  "unkept.here": "Not kept on this device: {reason}.",
+  "unkept.all":
+    "Your answers are not kept on this device: {reason}. They stay as long as this page is open, and everything goes on. Before you close it, make the rig and save its file, or save the answers.",
+  "answers.save": "Save these answers",
+  "answers.open": "Open saved answers",
+  "answers.back": "Back to the answers before",
+  "answers.file": "answers for a new rig",
+  "answers.opened": "The answers of {file} stand here now.",
+  "answers.refused": "{file} was not opened, and nothing here has changed. {why}",
 
   "fault.yesNo": "Got “{got}”; yes or no is needed here.",
   "fault.points": "Got “{got}”; a whole number from 1 to 12 is needed here.",
