@@ -129,7 +129,7 @@ describe("a newcomer", () => {
     await field(page, "Span").fill("63 m");
     await told.waitFor({ state: "detached" });
     await page.getByRole("button", { name: "Make this rig" }).click();
-    await page.getByRole("heading", { name: "New rig" }).waitFor({ state: "detached" });
+    await page.getByRole("heading", { name: "New rig", level: 2 }).waitFor({ state: "detached" });
     await rigSheetOpen(page);
     expect(await field(page, "Span").inputValue()).toBe("63 m");
     expect(problems).toEqual([]);
