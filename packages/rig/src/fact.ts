@@ -26,6 +26,8 @@ export type FactValue =
   | FactAmount
   | { readonly list: readonly FactValue[]; readonly joined?: "and" | "or" | "semicolon" }
   | { readonly brought: string }
+  /** The name of a webbing or rope: one of the library is looked up, another is its owner's. */
+  | { readonly stock: string }
   | Fact;
 
 export interface Fact {

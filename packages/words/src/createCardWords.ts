@@ -9,6 +9,7 @@ import { english, filled, type Language, sayIn, type Values } from "./language.t
 import { listed } from "./lists.ts";
 import { capital, partName } from "./partNames.ts";
 import { height, length, massUpTo, required } from "./quantity.ts";
+import { stockName } from "./stockNames.ts";
 import { valueNames } from "./valueNames.ts";
 import { lapseText, singlesText, verdictSentence } from "./verdictWords.ts";
 
@@ -260,7 +261,7 @@ export function leashText({ leash, rings }: Rig): string {
       [
         sayCard("leash.knots", {
           length: length(leash.length),
-          stock: leash.stock.name,
+          stock: stockName(leash.stock.name),
           knots: knots.length === 0 ? sayCard("leash.sewn") : listed(knots),
         }),
         sayCard("leash.rings", { count: rings.length, names: listed(rings.map(({ name }) => name)) }),

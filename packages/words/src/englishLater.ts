@@ -53,6 +53,9 @@ export const ENGLISH_LATER = {
   "until.partBeyond": "keeps what is required beyond {horizon}",
 
   // Teardown
+  "breakLog.group": "{part}, {material}, {state}, {wetness}",
+  "breakLog.wet": "wet",
+  "breakLog.dry": "dry",
   "breakLog.next":
     "Test next: {label}. One more test is expected to raise its value with 75 % confidence by about {gain} ({share}){assumed}; it may lower it.",
   "breakLog.assumedSpread": ", if such parts scatter by a tenth",

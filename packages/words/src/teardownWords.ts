@@ -20,8 +20,9 @@ import { broughtIn } from "./broughtEnglish.ts";
 import { dayText } from "./dates.ts";
 import type { Language, LaterKey } from "./language.ts";
 import { type LaterSay, sayLaterIn } from "./laterLanguage.ts";
-import { capital, lowered, partName } from "./partNames.ts";
+import { capital, lowered, partName, weakness } from "./partNames.ts";
 import { cutAt, factor, kilonewtons, length, load, percent, required, strength } from "./quantity.ts";
+import { stockName } from "./stockNames.ts";
 
 /** Turns a deviation of the logarithm into a coefficient of variation [-]. */
 const scatter = (sigmaLog: number): string => percent(Math.sqrt(Math.expm1(sigmaLog ** 2)), "up");
@@ -59,7 +60,7 @@ export function pieceWhere(say: LaterSay, plan: Pick<Teardown, "webbings">, samp
   const [first, second] = cuts;
   if (first !== undefined) return second === undefined ? first : say("teardown.cutJoin", { first, second });
   if (sample.kind === "new" || sample.kind === "newKnot") {
-    return say("teardown.newFrom", { length: length(sample.length!), stock: broughtIn(sample.stock!.name) });
+    return say("teardown.newFrom", { length: length(sample.length!), stock: stockName(sample.stock!.name) });
   }
   if (sample.kind === "leash") return say("teardown.leashWhole");
   if (sample.kind === "leashPlain") return say("teardown.leashMiddle", { length: length(sample.length!) });
@@ -127,7 +128,7 @@ export function pieceTeaches(say: LaterSay, rig: Rig, plan: Teardown, { teaches,
 /** The weakest place of a webbing or rope, now and after all pulls. */
 export function teardownBandSentence(say: LaterSay, rig: Rig, band: TeardownBand): string {
   const name = partName(say, rig, band.place.part as PartId);
-  const values = { part: name, reason: broughtIn(band.reason ?? ""), at: cutAt(band.at ?? 0) };
+  const values = { part: name, reason: weakness(band.reason ?? ""), at: cutAt(band.at ?? 0) };
   const part =
     band.at !== undefined
       ? say("teardown.bandAt", values)
@@ -239,7 +240,7 @@ export function factorLearntRow(
   const text = ({ value, spread }: LearntFactor["before"]) =>
     say("teardown.learnt.value", { value: factor(value), spread: percent(spread, "up") });
   const name = what === "level" ? say("teardown.learnt.level") : broughtIn(what);
-  return { what: `${broughtIn(stock)}: ${name}`, tests: String(testCount), before: text(before), after: text(after) };
+  return { what: `${stockName(stock)}: ${name}`, tests: String(testCount), before: text(before), after: text(after) };
 }
 
 /** The measured strength of a state; a value that is only expected beyond a bound is told as such. */
@@ -258,7 +259,7 @@ function heldText(say: LaterSay, { held, testCount: count, tested }: Contradicti
 
 export function contradictionText(say: LaterSay, one: Contradiction): string {
   const said = say("teardown.learnt.contradicts", {
-    stock: broughtIn(one.stock),
+    stock: stockName(one.stock),
     state: broughtIn(one.state),
     held: heldText(say, one),
     builtIn: strength(one.builtIn),

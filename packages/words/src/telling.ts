@@ -6,6 +6,7 @@ import { formatForce, formatLength, formatMass, formatMonths, formatPercent, for
 import { filled } from "./language.ts";
 import { listed } from "./lists.ts";
 import { required, rounded } from "./quantity.ts";
+import { stockName } from "./stockNames.ts";
 
 /** A value whose facts have sentences in a catalogue; the sentence of a fact whose code the types do not know is looked up. */
 type ToldIn<Value, Code extends string> = Value extends Fact
@@ -28,6 +29,7 @@ export function telling<Code extends string>(sentences: Readonly<Record<Code, st
     if (typeof one === "number") return one;
     if ("code" in one) return sentence(one);
     if ("brought" in one) return broughtIn(one.brought);
+    if ("stock" in one) return stockName(one.stock);
     if ("list" in one)
       return listed(
         one.list.map((item) => String(value(item))),

@@ -1,7 +1,7 @@
 /** Days that stay on one line of large letters. */
 import { DAY_FORMAT } from "./dates.ts";
 
-const PART: Partial<Record<Intl.DateTimeFormatPartTypes, string>> = {
+const PART: Readonly<Record<string, string>> = {
   day: "\\d{1,2}",
   month: "\\p{L}+\\.?",
   year: "\\d{4}",

@@ -25,7 +25,6 @@ export { readMatched } from "./breakLog/readMatched.ts";
 export { logTemplate } from "./breakLog/template.ts";
 export {
   groupsBy,
-  groupTitle,
   loadOf,
   resultWords,
 } from "./breakLog/testGroups.ts";

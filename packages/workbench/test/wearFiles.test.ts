@@ -1,8 +1,9 @@
 /** Records and logs from files, what takes the place of what, and what is told of tests and dates. */
 import { GENERIC_STOCKS } from "@secondline/rig";
 import { analyseBreakLog, type BreakTest, readBreakLog } from "@secondline/strength";
+import { groupTitle } from "@secondline/words/breakLog";
 import { describe, expect, it } from "vitest";
-import { groupTitle, readLogTable, suggestMatch, type WearWork } from "../src/index.ts";
+import { readLogTable, suggestMatch, type WearWork } from "../src/index.ts";
 import {
   createWearFiles,
   earlierReplacements,

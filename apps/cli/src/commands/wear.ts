@@ -3,7 +3,7 @@
 import { isTape, type PartId, type Rig } from "@secondline/rig";
 import { judgedFactors, rigStrengths } from "@secondline/scenarios";
 import { type PartStrength, type StrengthZone, weakestFirst } from "@secondline/strength";
-import { broughtIn, listed, quantity, englishWords as words } from "@secondline/words";
+import { listed, quantity, weakness, englishWords as words } from "@secondline/words";
 import { dayText } from "@secondline/words/dates";
 import { tellNote } from "@secondline/words/notes";
 import { tableWords } from "@secondline/words/tables";
@@ -82,7 +82,7 @@ function lineText(rig: Rig, { id, zones }: PartStrength, bases: readonly string[
     say("wear.stretch", { from: place(zone.from), to: place(zone.to) }),
     quantity.strengthIn(zone.strength),
     quantity.strengthIn(zone.strength5),
-    broughtIn(zone.reason),
+    weakness(zone.reason),
     tableWords.factors({ factors: zone.factors.filter((one) => one.value !== 1) }),
     listed(weakestFirst(zoneBases(zone)).map((basis) => String(bases.indexOf(words.basis(basis)) + 1))),
   ]);

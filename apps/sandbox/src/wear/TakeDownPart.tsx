@@ -1,5 +1,6 @@
 import type { Outcome, Outlook, PartDate } from "@secondline/scenarios";
-import { broughtIn } from "@secondline/words";
+import { weakness } from "@secondline/words";
+
 import { dayText } from "@secondline/words/dates";
 import { tellFault } from "@secondline/words/faults";
 import { tellNote } from "@secondline/words/notes";
@@ -143,7 +144,7 @@ function Part({ part, outcome, horizon }: { part: PartDate } & Omit<PartsProps, 
       <p className={styles.partName}>
         {today && <VerdictMark verdict={today.verdict} size={14} />} {words.partName(rig, part.part)}
         {today && <span className={styles.soft}>, {words.partVerdict(today.verdict)}</span>}
-        {part.reason && part.reason !== "webbing" && <span className={styles.soft}>, {broughtIn(part.reason)}</span>}
+        {part.reason && part.reason !== "webbing" && <span className={styles.soft}>, {weakness(part.reason)}</span>}
       </p>
       <p className={styles.note}>{`${untilWords.part(part, horizon)}: ${untilWords.margins(part, horizon)}.`}</p>
       {part.flags.map((flag) => (

@@ -1,7 +1,7 @@
 /** What is asked and told while the columns of a file are matched with those of a break log. */
 import { GENERIC_STOCKS, type LineStock, unitsOf } from "@secondline/rig";
 import { type BreakTest, type LogColumn, type LogFault, REQUIRED_COLUMNS } from "@secondline/strength";
-import { listed, quantity } from "@secondline/words";
+import { listed, materialName, quantity } from "@secondline/words";
 import { columnLabel, sayColumns as say } from "@secondline/words/columns";
 import { dayText } from "@secondline/words/dates";
 import { tellLogFault } from "@secondline/words/logFaults";
@@ -20,7 +20,7 @@ import {
   wordsIn,
 } from "./match.ts";
 import { cellOf, readMatched } from "./readMatched.ts";
-import { loadOf, materialName } from "./testGroups.ts";
+import { loadOf } from "./testGroups.ts";
 
 interface Option {
   readonly value: string;

@@ -1,7 +1,7 @@
 /** What the record says, in sentences. */
 
 import type { PartState, StrengthZone, WearFlag, WearMark, WebbingState } from "@secondline/strength";
-import { broughtIn, capital, listed, quantity } from "@secondline/words";
+import { capital, listed, quantity, weakness } from "@secondline/words";
 import { dayText } from "@secondline/words/dates";
 import { formatLength, formatRatio } from "@secondline/words/formats";
 import { sayWear } from "@secondline/words/page/wear";
@@ -165,6 +165,6 @@ export const zoneRows = (zones: readonly StrengthZone[]): readonly (readonly str
     formatLength(zone.to),
     quantity.strength(zone.strength5),
     quantity.strength(zone.strength),
-    broughtIn(zone.reason),
+    weakness(zone.reason),
     basisKinds(zone),
   ]);
