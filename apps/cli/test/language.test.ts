@@ -42,6 +42,10 @@ const [LOG_HEAD = [], ...LOG_ROWS] = readFileSync(demo("break-log.csv"), "utf8")
   .split("\n")
   .filter((line) => !line.startsWith("#"))
   .map((line) => line.split(","));
+/** What was pulled, and the state it was in, in their words too. */
+const PULLED = LOG_ROWS.flatMap((cells) =>
+  ["part", "state"].flatMap((name) => cells[LOG_HEAD.indexOf(name)]?.split(" ") ?? []),
+);
 const FAILURES = LOG_ROWS.flatMap((cells) => cells[LOG_HEAD.indexOf("failure_mode")] ?? []);
 
 /** In a table a name may stand in several lines. */
@@ -75,7 +79,7 @@ function strayIn({ out, err }: Finished, typed: readonly string[]): readonly str
       .replace(NAMES_OF_THINGS, " ")
       .match(/[\p{L}\d]*[aeiou][\p{L}\d]+/giu) ?? [];
   return [...words, ...(rest.replace(TYPED_DAY, " ").match(ISO_DAY) ?? [])].filter(
-    (word) => ![...TYPED, ...NAMES, ...FAILURES].includes(word),
+    (word) => ![...TYPED, ...NAMES, ...PULLED, ...FAILURES].includes(word),
   );
 }
 
@@ -151,6 +155,21 @@ describe("a second language", () => {
       expect(strayIn(said, args)).toEqual([]);
     },
   );
+
+  it("names the webbings of its library in that language, and somebody's own one as they named it", async () => {
+    const rig = JSON.parse(readFileSync(short, "utf8"));
+    rig.stocks = [{ id: "own-red", like: "polyester-webbing-25", name: "Red tape" }];
+    rig.main.sections[0].stock = "own-red";
+    const own = file("own.json", JSON.stringify(rig));
+    const [page, card] = ["own-report.html", "own-card.html"].map((name) => join(folder, name)) as [string, string];
+    expect((await secondline("report", own, "--out", page, ...few)).status).toBe(0);
+    expect((await secondline("card", own, "--out", card, "--on", "2026-07-01", ...few)).status).toBe(0);
+    expect(readFileSync(page, "utf8")).toContain("Red tape");
+    for (const text of [page, card].map((one) => readFileSync(one, "utf8"))) {
+      expect(text).toMatch(/⟦Dýýñáámííç ŕŕóópéé 10 mm⟧/);
+      expect(text).not.toMatch(/(?:polyester|HMPE) webbing|dynamic rope/i);
+    }
+  });
 
   it.each(MISTAKES.map((args) => [inWords(args), args] as const))("refuses: secondline %s", async (_, args) => {
     const said = await secondline(...args);
