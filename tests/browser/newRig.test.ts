@@ -183,6 +183,11 @@ describe("a newcomer", () => {
         .map(({ width, height }) => `${width} × ${height}`),
     );
     expect(small).toEqual([]);
+    // At the lower edge of the little that is seen, what is wrong with a field comes into sight with the field.
+    await field(page, "Connections").evaluate((one) => one.scrollIntoView({ block: "end" }));
+    await field(page, "Connections").fill("90 m");
+    await expect.poll(() => inSight(page.getByText(/90 m is not on the line/))).toBe(true);
+    expect(await page.evaluate(over)).toEqual([0, 0, 0]);
     expect(problems).toEqual([]);
   });
 });
