@@ -12,12 +12,10 @@ import {
   type Sample,
   type Teardown,
   type TeardownBand,
-  type TeardownIssue,
   type TeardownLearnt,
   Z95,
 } from "@secondline/strength";
 import { broughtIn } from "./broughtEnglish.ts";
-import { dayText } from "./dates.ts";
 import type { Language, LaterKey } from "./language.ts";
 import { type LaterSay, sayLaterIn } from "./laterLanguage.ts";
 import { capital, lowered, partName, weakness } from "./partNames.ts";
@@ -207,23 +205,6 @@ export function pieceRowOf(language: Language, rig: Rig, plan: Teardown, piece: 
     state: pieceDoses(say, piece),
     teaches: pieceTeaches(say, rig, plan, piece),
   };
-}
-
-/** The reason why there is no plan, one line for every webbing of the record. */
-export function teardownIssueTexts(
-  say: LaterSay,
-  rig: Rig,
-  on: string,
-  { webbings }: TeardownIssue,
-): readonly string[] {
-  return [
-    say("teardown.fault.notHanging", { rig: rig.name, on: dayText(on) }),
-    ...webbings.map(({ name, since }) =>
-      since === undefined
-        ? say("teardown.fault.elsewhere", { name })
-        : say("teardown.fault.left", { name, since: dayText(since) }),
-    ),
-  ];
 }
 
 export interface FactorLearntRow {
