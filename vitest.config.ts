@@ -3,8 +3,8 @@ import { BaseSequencer, type TestSpecification } from "vitest/node";
 
 /** Engines, searches and fits take seconds, on a busy machine more: bounds, not measurements. */
 const PATIENCE = { testTimeout: 60_000, hookTimeout: 120_000 };
-/** It stands in for a package that others have loaded by then. */
-const STANDS_IN = "packages/scenarios/test/incomplete.test.ts";
+/** They stand in for modules that others have loaded by then. */
+const STAND_IN = ["packages/scenarios/test/incomplete.test.ts", "packages/words/test/stockNames.test.ts"];
 
 /** Files that take long though they are small: begun last, they would keep one core busy while the others have nothing to do. */
 const SLOW = ["twoFaces.test.ts", "partialSearches.test.ts", "catcher.test.ts", "poolRunner.test.ts", "search.test.ts"];
@@ -31,10 +31,10 @@ export default defineConfig({
             "packages/*/test/**/*.test.ts",
             "tests/{published,reference,properties,ensembles,evidence,house}/**/*.test.ts",
           ],
-          exclude: [STANDS_IN],
+          exclude: STAND_IN,
         },
       },
-      { test: { ...PATIENCE, name: "apart", include: [STANDS_IN] } },
+      { test: { ...PATIENCE, name: "apart", include: STAND_IN } },
       "apps/*",
       "tests/browser",
       "tests/browser/vitest.journey.config.ts",

@@ -1,7 +1,8 @@
 /**
  * The page checks documents and writes no schema of them, yet zod hangs the writing of schemas on every one it makes: 16 kB that a
- * visitor would load for nothing. Left out of a bundle, it throws where somebody asks for it after all. Nor are zod's English messages
- * read: faults are told by the words, from the codes of zod's issues.
+ * visitor would load for nothing. So with the formats that zod knows of texts, such as addresses of mail and of computers. Left out of a
+ * bundle, they throw where somebody asks for them after all. Nor are zod's English messages read: faults are told by the words, from the
+ * codes of zod's issues.
  */
 const FILE = /zod\/v4\/classic\/schemas\.js$/;
 const MESSAGES = /zod\/v4\/locales\/en\.js$/;
@@ -15,6 +16,16 @@ const CUTS = [
     what: /return createToJSONSchemaMethod\(this, \{\}\)\(params\);/g,
     least: 1,
     put: 'throw new Error("This bundle writes no JSON Schema.");',
+  },
+  {
+    what: /return this\.check\(core\._\w+\(Zod\w+, params\)\);/g,
+    least: 25,
+    put: 'throw new Error("This bundle knows no formats of texts.");',
+  },
+  {
+    what: /processors\.aggregateChecks\(inst\)/g,
+    least: 10,
+    put: '(() => { throw new Error("This bundle tells nothing of its checks."); })()',
   },
 ];
 

@@ -116,7 +116,13 @@ const VIEWS: Readonly<Record<string, (page: Page) => Promise<unknown>>> = {
     await press(page, "File");
     await named(page, "menuitem", "New rig…").click();
   },
+  "a webbing of one's own": async (page) => {
+    await press(page, "Enter your own webbing or rope…");
+    await page.getByRole("dialog").waitFor();
+  },
   "the site card": async (page) => {
+    await page.keyboard.press("Escape");
+    await page.getByRole("dialog").waitFor({ state: "detached" });
     await press(page, "File");
     await named(page, "menuitem", "Site card…").click();
   },

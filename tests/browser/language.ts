@@ -29,7 +29,10 @@ export function strayIn(page: Page, own: readonly string[]): Promise<readonly st
     }
     /** Words with a vowel as English writes it: values that were put into a sentence as they were. */
     const PLAIN = /\p{L}*[aeiou]\p{L}+/iu;
-    const isStray = (text: string) => /[⟦⟧]|\p{L}{2}/u.test(restOf(text)) || PLAIN.test(withoutOwn(text));
+    /** A day as files have it. */
+    const ISO_DAY = /\b\d{4}-\d{2}-\d{2}\b/;
+    const isStray = (text: string) =>
+      /[⟦⟧]|\p{L}{2}/u.test(restOf(text)) || PLAIN.test(withoutOwn(text)) || ISO_DAY.test(withoutOwn(text));
     const isSeen = (element: Element) => element.checkVisibility({ visibilityProperty: true, opacityProperty: true });
     const told = (element: Element) => {
       const at = element.closest("[aria-label], [id], [class]");
@@ -51,7 +54,8 @@ export function strayIn(page: Page, own: readonly string[]): Promise<readonly st
       // A label of a drawing stands in several lines, or is shortened to its room.
       const drawn = element.closest("svg") !== null;
       if (drawn && /…$/.test(text) && own.some((one) => one.startsWith(text.slice(0, -1)))) continue;
-      if (drawn ? PLAIN.test(withoutOwn(text)) : isStray(text)) found.add(`says "${text.trim()}" (${told(element)})`);
+      if (drawn ? PLAIN.test(withoutOwn(text)) || ISO_DAY.test(text) : isStray(text))
+        found.add(`says "${text.trim()}" (${told(element)})`);
     }
     for (const element of document.body.querySelectorAll("*")) {
       if (!isSeen(element)) continue;

@@ -1,4 +1,5 @@
 /** The way in: a newcomer's own rig, from the first visit to its verdict; and a browser whose language is none. */
+import { readFileSync } from "node:fs";
 import type { Locator, Page } from "playwright-core";
 import { beforeAll, describe, expect, it } from "vitest";
 import { type App, computed, expectAccessible, kept, PHONE, rigSheetOpen, sharedApp, still } from "./app.ts";
@@ -99,6 +100,53 @@ describe("a newcomer", () => {
     expect(problems).toEqual([]);
   });
 
+  it("is told beside the question that the storage is full, loses nothing by it, saves the answers and goes on to a rig", async () => {
+    const { page, problems } = await app.visit();
+    await newRig(page);
+    await field(page, "Span").fill("62 m");
+    await page.evaluate(() => {
+      const keep = Storage.prototype.setItem;
+      Storage.prototype.setItem = () => {
+        throw new DOMException("no room", "QuotaExceededError");
+      };
+      Object.assign(window, { room: () => Object.assign(Storage.prototype, { setItem: keep }) });
+    });
+    await field(page, "Mass").fill("91 kg");
+    const walker = page.getByRole("region", { name: "Walker" });
+    await walker.getByText("Not kept on this device: its storage is full.").waitFor();
+    const told = page.getByRole("complementary", { name: "The rig so far" }).getByRole("alert");
+    expect(await told.textContent()).toContain("They stay as long as this page is open");
+    await expectAccessible(page);
+    await page.getByRole("button", { name: "Leave without a rig" }).click();
+    await newRig(page);
+    expect([await field(page, "Span").inputValue(), await field(page, "Mass").inputValue()]).toEqual(["62 m", "91 kg"]);
+    await told.waitFor();
+    const saving = page.waitForEvent("download");
+    await page.getByRole("button", { name: "Save these answers" }).first().click();
+    const saved = await (await saving).path();
+    expect(JSON.parse(readFileSync(saved, "utf8"))).toEqual({ span: "62 m", mass: "91 kg" });
+    // A file that is none changes nothing; the saved one brings the answers back, also after a new beginning.
+    const choose = async (file: { name: string; mimeType: string; buffer: Buffer } | string) => {
+      const choosing = page.waitForEvent("filechooser");
+      await page.getByRole("button", { name: "Open saved answers" }).click();
+      await (await choosing).setFiles(file);
+    };
+    await page.getByRole("button", { name: "Begin again" }).click();
+    await expect.poll(() => field(page, "Mass").inputValue()).toBe("80 kg");
+    await choose({ name: "none.json", mimeType: "application/json", buffer: Buffer.from('{"speed": "1"}') });
+    await page.getByText(/^none\.json was not opened, and nothing here has changed\./).waitFor();
+    await choose(saved);
+    await expect.poll(() => field(page, "Mass").inputValue()).toBe("91 kg");
+    await page.evaluate(() => (window as unknown as { room: () => void }).room());
+    await field(page, "Span").fill("63 m");
+    await told.waitFor({ state: "detached" });
+    await page.getByRole("button", { name: "Make this rig" }).click();
+    await page.getByRole("heading", { name: "New rig", level: 2 }).waitFor({ state: "detached" });
+    await rigSheetOpen(page);
+    expect(await field(page, "Span").inputValue()).toBe("63 m");
+    expect(problems).toEqual([]);
+  });
+
   it("finds every answer with the keyboard alone, and leaves without a rig", async () => {
     const { page } = await app.visit();
     await newRig(page);
@@ -147,6 +195,11 @@ describe("a newcomer", () => {
         .map(({ width, height }) => `${width} × ${height}`),
     );
     expect(small).toEqual([]);
+    // At the lower edge of the little that is seen, what is wrong with a field comes into sight with the field.
+    await field(page, "Connections").evaluate((one) => one.scrollIntoView({ block: "end" }));
+    await field(page, "Connections").fill("90 m");
+    await expect.poll(() => inSight(page.getByText(/90 m is not on the line/))).toBe(true);
+    expect(await page.evaluate(over)).toEqual([0, 0, 0]);
     expect(problems).toEqual([]);
   });
 });

@@ -86,7 +86,7 @@ describe("a known error", () => {
       format: "secondline/errata/1",
       errata: [{ date: "2027-01-02", from, to, what: "Loads are too low.", remedy: "Change to the newer version." }],
     });
-  const told = "Known error of this version, told on 2027-01-02: Loads are too low. Change to the newer version.";
+  const told = "Known error of this version, told on 2 Jan 2027: Loads are too low. Change to the newer version.";
 
   test("of the version that runs is shown when the served list has it, and at every visit again", async () => {
     const { page } = await app.visit({ installs: true });

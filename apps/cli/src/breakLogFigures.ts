@@ -6,9 +6,9 @@ import { inputHash } from "@secondline/scenarios";
 import type { BreakLogReport, BreakTest } from "@secondline/strength";
 import { listed } from "@secondline/words";
 import { englishBreakLogWords as words } from "@secondline/words/breakLog";
+import { longDay } from "@secondline/words/dates";
 import { sayOptions } from "@secondline/words/terminal/options";
 import { sayStrength } from "@secondline/words/terminal/strength";
-import { todayIso } from "@secondline/workbench";
 import { CommandFailure, EXIT } from "./failure.ts";
 import { checkOutFile, type OutFile, writeOutFile } from "./outFile.ts";
 import { message } from "./terminal.ts";
@@ -86,7 +86,7 @@ function drawing(
   cautions: readonly string[],
   dark: boolean,
 ): string {
-  const day = todayIso();
+  const day = longDay(new Date());
   const title = words.say("figure.title", { name });
   const foot = sayStrength("figures.foot", { version: VERSION, day, hash: inputHash(tests).slice(0, 16) });
   return plotsSvg(plots, { title, cautions, foot }, PALETTES[dark ? "dark" : "light"], textWidth);

@@ -133,7 +133,7 @@ describe("a rig with its wear record", () => {
     expect(out).toMatch(/clamp mark × 0\.\d+/);
     expect(out).toMatch(/^A [▁▂▃▄▅▆▇█]{60} B$/m);
     expect(out).toMatch(/^ +1 {2}(assumed|published|from memory|common practice|tested): /m);
-    expect(plain(out)).toContain("State of 2026-11-01 by the wear record");
+    expect(plain(out)).toContain("State of 1 Nov 2026 by the wear record");
     expect(widest(out)).toBeLessThanOrEqual(100);
     const data = JSON.parse((await secondline("wear", ...worn, "--json")).out);
     expect(data.parts.find((part: { id: string }) => part.id === "main").weakest.reason).toBe("clamp mark");
@@ -145,7 +145,7 @@ describe("a rig with its wear record", () => {
     expect(notes.length).toBeGreaterThan(0);
     expect(outlook.on).toBe("2026-11-01");
     expect(taken.wear.lines).toEqual(["main", "backup"]);
-    expect(words.taken).toMatch(/^State of 2026-11-01 by the wear record .* No break tests\.$/);
+    expect(words.taken).toMatch(/^State of 1 Nov 2026 by the wear record .* No break tests\.$/);
     const now = outlook.parts
       .filter(({ when }: { when: string }) => when === "now")
       .map(({ part }: { part: string }) => part);
@@ -256,7 +256,7 @@ describe("compare", () => {
 
   it("says of each layout which state it took: the record's, or that the record says nothing of it", () => {
     const [a, b] = plain(text.out).split("B Example crag").map(plain);
-    expect(a).toMatch(/State of 2026-11-01 by the wear record .*Own judgement counts in: leash\./);
+    expect(a).toMatch(/State of 1 Nov 2026 by the wear record .*Own judgement counts in: leash\./);
     expect(b).toMatch(/The wear record says nothing of "Example crag.*": it is taken as its file has it\./);
   });
 
@@ -343,7 +343,7 @@ describe("card", () => {
     writeFileSync(wear, JSON.stringify(record));
     const known = [demo("old-rig.json"), "--wear", wear, ...day, ...few];
     const made = await secondline("card", ...known, "--out", join(folder, "card.html"));
-    const set = "Polyester webbing with the red thread: tension set anew on 2026-10-10. Inspect it.";
+    const set = "Polyester webbing with the red thread: tension set anew on 10 Oct 2026. Inspect it.";
     expect(made.status).toBe(0);
     expect(made.err).toContain("Lapsed: This card does not count.");
     expect(made.err).toContain(set);

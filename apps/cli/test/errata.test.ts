@@ -6,7 +6,7 @@ const erratum = { date: "2026-12-01", from: "0.1.0", to: "0.2.0", what: "Loads a
 describe("a known error of a version", () => {
   it("is told with its date and what to do, to that version only", () => {
     const text = errataLines("0.1.5", [erratum]).join("\n");
-    expect(text).toBe("Known error of this version, told on 2026-12-01: Loads are 3 % low. Run it again.");
+    expect(text).toBe("Known error of this version, told on 1 Dec 2026: Loads are 3 % low. Run it again.");
     expect(errataLines("0.3.0", [erratum])).toEqual([]);
   });
 });

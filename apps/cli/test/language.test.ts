@@ -42,6 +42,10 @@ const [LOG_HEAD = [], ...LOG_ROWS] = readFileSync(demo("break-log.csv"), "utf8")
   .split("\n")
   .filter((line) => !line.startsWith("#"))
   .map((line) => line.split(","));
+/** What was pulled, and the state it was in, in their words too. */
+const PULLED = LOG_ROWS.flatMap((cells) =>
+  ["part", "state"].flatMap((name) => cells[LOG_HEAD.indexOf(name)]?.split(" ") ?? []),
+);
 const FAILURES = LOG_ROWS.flatMap((cells) => cells[LOG_HEAD.indexOf("failure_mode")] ?? []);
 
 /** In a table a name may stand in several lines. */
@@ -57,13 +61,26 @@ function textsIn(value: unknown): readonly string[] {
 /** A text where it is no part of a longer word. */
 const whole = (text: string) => new RegExp(`(?<!\\p{L})${text.replace(/[.*+?^${}()|[\]\\]/g, "\\$&")}(?!\\p{L})`, "gu");
 
-/** Words with a vowel as English writes it: they were said outside the words. `typed`: what the call itself had. */
+/** A day as the language has it; a month that a narrow column parted from it. */
+const DAY = /\b\d{1,2}\. \p{L}+\.? \d{4}\b|\bNov\./gu;
+/** A day as files have it. */
+const ISO_DAY = /\b\d{4}-\d{2}-\d{2}\b/g;
+/** In an example of a call. */
+const TYPED_DAY = /--on \S+/g;
+
+/** Words with a vowel as English writes it, and days of files: they were said outside the words. `typed`: what the call itself had. */
 function strayIn({ out, err }: Finished, typed: readonly string[]): readonly string[] {
   let rest = `${out} ${err}`.replace(/\s+/g, " ");
   const asTyped = typed.filter((text) => text.length > 2).sort((a, b) => b.length - a.length);
   for (const one of [...asTyped, ...OWN_TEXTS, ...OWN_TEXTS.map(lowered)]) rest = rest.replace(whole(one), " ");
-  const words = rest.replace(NAMES_OF_THINGS, " ").match(/[\p{L}\d]*[aeiou][\p{L}\d]+/giu) ?? [];
-  return words.filter((word) => ![...TYPED, ...NAMES, ...FAILURES].includes(word));
+  const words =
+    rest
+      .replace(DAY, " ")
+      .replace(NAMES_OF_THINGS, " ")
+      .match(/[\p{L}\d]*[aeiou][\p{L}\d]+/giu) ?? [];
+  return [...words, ...(rest.replace(TYPED_DAY, " ").match(ISO_DAY) ?? [])].filter(
+    (word) => ![...TYPED, ...NAMES, ...PULLED, ...FAILURES].includes(word),
+  );
 }
 
 const folder = scratch();
@@ -138,6 +155,21 @@ describe("a second language", () => {
       expect(strayIn(said, args)).toEqual([]);
     },
   );
+
+  it("names the webbings of its library in that language, and somebody's own one as they named it", async () => {
+    const rig = JSON.parse(readFileSync(short, "utf8"));
+    rig.stocks = [{ id: "own-red", like: "polyester-webbing-25", name: "Red tape" }];
+    rig.main.sections[0].stock = "own-red";
+    const own = file("own.json", JSON.stringify(rig));
+    const [page, card] = ["own-report.html", "own-card.html"].map((name) => join(folder, name)) as [string, string];
+    expect((await secondline("report", own, "--out", page, ...few)).status).toBe(0);
+    expect((await secondline("card", own, "--out", card, "--on", "2026-07-01", ...few)).status).toBe(0);
+    expect(readFileSync(page, "utf8")).toContain("Red tape");
+    for (const text of [page, card].map((one) => readFileSync(one, "utf8"))) {
+      expect(text).toMatch(/⟦Dýýñáámííç ŕŕóópéé 10 mm⟧/);
+      expect(text).not.toMatch(/(?:polyester|HMPE) webbing|dynamic rope/i);
+    }
+  });
 
   it.each(MISTAKES.map((args) => [inWords(args), args] as const))("refuses: secondline %s", async (_, args) => {
     const said = await secondline(...args);

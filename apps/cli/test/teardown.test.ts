@@ -114,10 +114,10 @@ describe("teardown", () => {
     const refusals: [readonly string[], string][] = [
       [
         [demo("old-rig.json"), "--wear", down, "--on", "2026-11-10"],
-        "came down on 2026-11-05: give a day before that with --on",
+        "came down on 5 Nov 2026: ask for a day before that",
       ],
       [[demo("sound-rig.json"), ...given.slice(1)], "--wear: The wear record"],
-      [[...given.slice(0, 3), "--on", "2024-01-01"], "--on: The day 2024-01-01 lies before"],
+      [[...given.slice(0, 3), "--on", "2024-01-01"], "--on: The day 1 Jan 2024 lies before"],
       [[...given, "--results", join(folder, "log.csv")], "no row has a result yet: write outcome"],
       [[...given, "--pulls", "1e3"], '--pulls: "1e3" is no number of pulls'],
       [[...given, "--sheet", demo("old-rig.json")], "is the input"],

@@ -247,7 +247,7 @@ describe("what is known besides the rig", () => {
     expect(taken).toMatchObject({ on: "2026-07-01", wear: { name: oldRigWear.name } });
     expect(taken.tests!.count).toBeGreaterThan(0);
     expect(rig).not.toEqual(made.state().document.rig);
-    expect(told(made)).toContain("2026-07-01");
+    expect(told(made)).toContain("1 Jul 2026");
   });
 
   it("goes into runs and searches alike", async () => {

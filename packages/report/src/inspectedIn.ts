@@ -16,11 +16,11 @@ export function inspectedIn(
     const entries = until(webbing.entries, on);
     const rigged = entries.findLast(({ event }) => event === "rigged");
     return isHere(rigged && `${(rigged as { readonly rig?: unknown }).rig}`)
-      ? entries.flatMap((entry) => inspectionsOf(entry, webbing.name))
+      ? entries.flatMap((entry) => inspectionsOf(entry, { webbing: webbing.name }))
       : [];
   });
   const parts = record.parts.flatMap((part) =>
-    isHere(part.rig) ? until(part.entries, on).flatMap((entry) => inspectionsOf(entry, part.part)) : [],
+    isHere(part.rig) ? until(part.entries, on).flatMap((entry) => inspectionsOf(entry, { part: part.part })) : [],
   );
   return [...webbings, ...parts].sort((a, b) => (a.on < b.on ? -1 : a.on > b.on ? 1 : 0));
 }
@@ -28,8 +28,8 @@ export function inspectedIn(
 const until = <T extends { readonly date: unknown }>(entries: readonly T[], on: string): readonly T[] =>
   entries.filter(({ date }) => `${date}` <= on);
 
-function inspectionsOf(entry: Entry, what: string): readonly Inspected[] {
+function inspectionsOf(entry: Entry, of: Inspected["of"]): readonly Inspected[] {
   if (entry.event !== "inspected") return [];
-  const { by, found, judgement } = entry as unknown as { by: string; found: string; judgement: string };
-  return [{ what, by, on: `${entry.date}`, found: `${judgement}: ${found}` }];
+  const { by, found, judgement } = entry as unknown as Pick<Inspected, "by" | "found" | "judgement">;
+  return [{ of, by, on: `${entry.date}`, judgement, found }];
 }

@@ -1,15 +1,18 @@
 /**
  * Who entered the rig, who inspected which part, and on which day, as far as it is known. Lines to fill by hand for the rest.
  */
+import type { PartId } from "@secondline/rig";
+import { dayText } from "@secondline/words/dates";
 import { type Content, type Html, tableOf, tag } from "./html.ts";
 import type { ReportPage } from "./page.ts";
 
 /** An inspection in the record. */
 export interface Inspected {
-  readonly what: string;
+  readonly of: { readonly webbing: string } | { readonly part: string };
   readonly by: string;
   /** YYYY-MM-DD */
   readonly on: string;
+  readonly judgement: "sound" | "doubtful" | "unfit";
   readonly found: string;
 }
 
@@ -22,7 +25,12 @@ export function signedSection({ words, rig }: ReportPage, inspected: readonly In
   const asked = ALWAYS_ASKED.filter((one) => one !== "backup" || rig.backup !== undefined);
   const rows: readonly (readonly Content[])[] = [
     [say("signed.entered"), WRITING_SPACE, WRITING_SPACE, WRITING_SPACE],
-    ...inspected.map(({ what, by, on, found }): Content[] => [what, by, on, found]),
+    ...inspected.map(({ of, by, on, judgement, found }): Content[] => [
+      "webbing" in of ? of.webbing : words.partName(rig, of.part as PartId),
+      by,
+      dayText(on),
+      say(`signed.found.${judgement}`, { found }),
+    ]),
     ...asked.map((one): Content[] => [say(`signed.${one}`), WRITING_SPACE, WRITING_SPACE, WRITING_SPACE]),
     [say("signed.mayUse"), WRITING_SPACE, WRITING_SPACE, WRITING_SPACE],
   ];

@@ -5,15 +5,14 @@
  */
 import type { Assessed, Outcome, SiteCard } from "@secondline/scenarios";
 import { english, type Language } from "@secondline/words";
-import { type CardRow, type CardText, createCardWords } from "@secondline/words/card";
-import { shortDay, withDays } from "@secondline/words/dates";
+import { type CardRow, type CardText, createCardWords, unbrokenDays } from "@secondline/words/card";
 import { sayLaterIn } from "@secondline/words/later";
 import { CARD_STYLE } from "./cardStyle.ts";
 import { elevation } from "./elevation.ts";
 import { escapeHtml, type Html, listOf, raw, tag } from "./html.ts";
 
 export interface SiteCardExtras {
-  /** The time of making, as text to print; the card itself has no clock. */
+  /** The day of making, YYYY-MM-DD; the card itself has no clock. */
   readonly date: string;
   readonly language?: Language;
 }
@@ -35,7 +34,7 @@ export function siteCardPage(
     tag("figure", elevation({ words: { say: sayLaterIn(language) }, rig, outcome })),
     tag("div", [section(text.lapse), section(text.cautions)], { class: "below" }),
     tag("footer", [
-      tag("p", inDays(`${text.foot.state} ${text.foot.made}`)),
+      tag("p", unbrokenDays(`${text.foot.state} ${text.foot.made}`)),
       tag("p", [`${text.foot.hashName}: `, tag("code", text.foot.hash)]),
     ]),
   ];
@@ -49,7 +48,10 @@ function status({ permission, word, says, late }: CardText): Html {
   const band = (mark: CardText["permission"], head: string, sentence: string, kind: string) =>
     tag(
       "section",
-      [tag("h2", `${PERMISSION_MARK[mark]} ${head}`, { class: "word" }), tag("p", inDays(sentence), { class: "says" })],
+      [
+        tag("h2", `${PERMISSION_MARK[mark]} ${head}`, { class: "word" }),
+        tag("p", unbrokenDays(sentence), { class: "says" }),
+      ],
       {
         class: `status ${mark} ${kind}`,
       },
@@ -60,16 +62,13 @@ function status({ permission, word, says, late }: CardText): Html {
   ]);
 }
 
-/** Days as the language writes them; none breaks in a line of large letters. */
-const inDays = (text: string): string => withDays(text, (time) => shortDay(time).replaceAll(" ", "\u00a0"));
-
 const mustDo = ({ must }: CardText): readonly Html[] =>
   must.items.length === 0
     ? []
-    : [tag("section", [tag("h2", must.head), listOf(must.items.map(inDays))], { class: "must" })];
+    : [tag("section", [tag("h2", must.head), listOf(must.items.map(unbrokenDays))], { class: "must" })];
 
 const section = ({ head, items }: CardText["lapse"]): Html =>
-  tag("section", [tag("h2", head), listOf(items.map(inDays))]);
+  tag("section", [tag("h2", head), listOf(items.map(unbrokenDays))]);
 
 const COLUMN_WIDTH: Readonly<Record<CardRow["kind"], string>> = {
   walker: "third",
@@ -88,7 +87,7 @@ const rowOf = ({ kind, name, value, note }: CardRow): Html =>
     [
       tag("dt", name),
       tag("dd", [
-        tag("p", inDays(value), { class: "value" }),
+        tag("p", unbrokenDays(value), { class: "value" }),
         ...(note === undefined ? [] : [tag("p", note, { class: "note" })]),
       ]),
     ],

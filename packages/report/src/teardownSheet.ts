@@ -6,6 +6,7 @@
 import { type Rig, visibleText } from "@secondline/rig";
 import type { Piece, Teardown, TeardownWebbing } from "@secondline/strength";
 import { createWords, english, type Language, quantity, type Words } from "@secondline/words";
+import { dayText } from "@secondline/words/dates";
 import { sayLaterIn } from "@secondline/words/later";
 import { createTeardownWords, type TeardownWords } from "@secondline/words/teardown";
 import { escapeHtml, type Html, listOf, raw, tableOf, tag } from "./html.ts";
@@ -33,7 +34,7 @@ export function teardownSheet(rig: Rig, plan: Teardown, { language = english }: 
   const pageOf = sayLaterIn(language)("report.pageOf", { page: "{page}", pages: "{pages}" });
   const head = say("teardown.title", {
     name: plan.rig,
-    on: plan.on,
+    on: dayText(plan.on),
     pieces: plan.pieces.length,
     pulls: plan.pulls,
   });

@@ -142,7 +142,7 @@ describe("what the report says besides", () => {
       ...outcome,
       taken: { on: DATE, wear: { name: "What hung where", lines: ["main"] }, judged: [] },
     };
-    expect(plain(report(assessed, dated, { date: DATE }))).toContain(`Date of the record ${DATE} (What hung where)`);
+    expect(plain(report(assessed, dated, { date: DATE }))).toContain("Date of the record 1 Jun 2026 (What hung where)");
   });
 
   it("draws all of the ground to scale, with every connection, and says the same in words", () => {
@@ -179,10 +179,15 @@ describe("what the report says besides", () => {
   });
 
   it("ends with who entered and looked at what: as known, the rest to fill by hand", () => {
-    const inspected = [{ what: "Polyester webbing", by: "R. Keeper", on: "2026-05-30", found: "sound: no marks" }];
+    const looked = { by: "R. Keeper", on: "2026-05-30", judgement: "sound", found: "no marks" } as const;
+    const inspected = [
+      { of: { webbing: "Polyester webbing" }, ...looked },
+      { of: { part: "connection.1" }, ...looked, judgement: "doubtful" } as const,
+    ];
     const page = plain(report(assessed, outcome, { date: DATE, inspected }).split("Signed off</h2>")[1]!);
     expect(page).toContain("Entered the rig and its state");
-    expect(page).toContain("Polyester webbing R. Keeper 2026-05-30 sound: no marks");
+    expect(page).toContain("Polyester webbing R. Keeper 30 May 2026 sound: no marks");
+    expect(page).toContain("Connection 2 R. Keeper 30 May 2026 doubtful: no marks");
     expect(page).toContain("Looked at anchor B");
   });
 
@@ -267,9 +272,9 @@ describe("what a record says that somebody looked at", () => {
       ],
       parts: [{ rig: rig.name, part: "leash", entries: [entry("2026-01-15", "inspected", looked)] }],
     } as unknown as WearRecord;
-    expect(inspectedIn(record, rig, "2026-06-01").map(({ what, on }) => `${what} ${on}`)).toEqual([
-      "leash 2026-01-15",
-      "Here 2026-02-01",
+    expect(inspectedIn(record, rig, "2026-06-01").map(({ of, on }) => ({ of, on }))).toEqual([
+      { of: { part: "leash" }, on: "2026-01-15" },
+      { of: { webbing: "Here" }, on: "2026-02-01" },
     ]);
   });
 });

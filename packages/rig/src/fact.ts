@@ -3,8 +3,14 @@
  * in the user's language; no package below them has one.
  */
 
-/** Quantities in SI units, shown rounded in the unit that suits their size. */
+/** A calendar day, YYYY-MM-DD; the words write it as their language does. */
+export interface FactDay {
+  readonly day: string;
+}
+
+/** Days, and quantities in SI units, shown rounded in the unit that suits their size. */
 export type FactAmount =
+  | FactDay
   | { readonly force: number }
   | { readonly length: number }
   | { readonly mass: number }
@@ -20,6 +26,8 @@ export type FactValue =
   | FactAmount
   | { readonly list: readonly FactValue[]; readonly joined?: "and" | "or" | "semicolon" }
   | { readonly brought: string }
+  /** The name of a webbing or rope: one of the library is looked up, another is its owner's. */
+  | { readonly stock: string }
   | Fact;
 
 export interface Fact {

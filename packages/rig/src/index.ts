@@ -7,6 +7,7 @@ export {
   distinctFacts,
   type Fact,
   type FactAmount,
+  type FactDay,
   type FactsOf,
   type FactValue,
   type FactValues,

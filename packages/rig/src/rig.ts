@@ -60,7 +60,7 @@ export interface LineStock {
 export interface OwnJudgement {
   /** Below 1 for a doubt; above 1 it raises the strength, and everything that rests on it says so [-]. */
   readonly factor?: number;
-  readonly reason: string;
+  readonly reason: Note;
 }
 
 /** Where a rig hangs, as far as the sun asks: below 30 degrees, from 30 to 50, above 50. */

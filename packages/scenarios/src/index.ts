@@ -104,7 +104,7 @@ export type * from "./run/runOrder.ts";
 export { runWork } from "./run/runWork.ts";
 export { type RunOptions, runWhatIf, showWhatIf } from "./run/showRun.ts";
 export type * from "./run/whatIfOutcome.ts";
-export { type Draw, NO_DRAW } from "./scatter/draw.ts";
+export { type Draw, drawn, NO_DRAW } from "./scatter/draw.ts";
 export {
   INPUT_IDS,
   type InputId,

@@ -47,7 +47,7 @@ describe("an assessment", () => {
     expect(rigStrengths(all.rig, all.tests)).toEqual(rigStrengths(without.rig, without.tests));
     expect(all.hash).toBe(without.hash);
     expect(all.taken.tests).toEqual({ given: tests.length, count: 0 });
-    expect(all.notes).toContainEqual({ code: "tests.later", values: { count: tests.length, day: on } });
+    expect(all.notes).toContainEqual({ code: "tests.later", values: { count: tests.length, day: { day: on } } });
     expect(worked({ rig: old, wear, on, tests: first }).tests).toHaveLength(1);
     expect(worked({ rig: old, wear, on: "2026-11-02", tests: later }).tests).toHaveLength(tests.length);
     // Without a day nothing is later.

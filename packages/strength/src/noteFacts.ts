@@ -1,5 +1,5 @@
 /** Notes on strengths and on a wear record, by code, with the values that each sentence needs. */
-import { type FactsOf, type FactValue, factMaker, type Note, type NoValues } from "@secondline/rig";
+import { type FactDay, type FactsOf, type FactValue, factMaker, type Note, type NoValues } from "@secondline/rig";
 
 type Named = { readonly name: FactValue };
 type Between = { readonly from: FactValue; readonly to: FactValue };
@@ -26,8 +26,8 @@ interface FlagFacts {
 
 /** Reasons for an inspection. */
 type Need = Named & { readonly what: FactValue };
-type On = { readonly since: string };
-type Over = On & { readonly until: string };
+type On = { readonly since: FactDay };
+type Over = On & { readonly until: FactDay };
 type Noted = { readonly note: string };
 interface NeedFacts {
   "part.named": { readonly part: string };
@@ -36,7 +36,9 @@ interface NeedFacts {
   "need.heat": NoValues;
   "need.hotRing": NoValues;
   "need.hardFall": NoValues;
-  "need.unfit": Named & { readonly reason: string };
+  "need.unfit": Named & { readonly reason: FactValue };
+  "judged.found": { readonly by: string; readonly on: FactDay; readonly found: string };
+  "judged.several": { readonly list: FactValue };
   "need.on": Need & On;
   "need.onNoted": Need & On & Noted;
   "need.onPlace": Need & On & Between;
@@ -48,7 +50,7 @@ interface NeedFacts {
 }
 
 type Other = { readonly names: FactValue; readonly own: string };
-type Silent = { readonly rig: string; readonly on: string };
+type Silent = { readonly rig: string; readonly on: FactDay };
 type Lengths = { readonly loaded: FactValue; readonly name: string; readonly length: FactValue };
 type Damage = { readonly line: FactValue; readonly kinds: FactValue; readonly name: string };
 type Clamped = { readonly name: string; readonly line: FactValue; readonly ends: FactValue; readonly written: string };
@@ -77,8 +79,9 @@ interface RecordNoteFacts {
   "record.clampsUnsaid": Clamped;
   "record.clampsDenied": Clamped & { readonly missing: FactValue };
   "record.noEntry": Named;
-  "record.late": Named & { readonly begun: string };
-  "record.replacedUnmade": Named & { readonly on: string };
+  /** `typed`: the day as a record has it. */
+  "record.late": Named & { readonly begun: FactDay; readonly typed: string };
+  "record.replacedUnmade": Named & { readonly on: FactDay };
   "record.unknownPart": { readonly part: string };
   "record.notCounted": NoValues;
   "damage.falls": NoValues;
@@ -94,9 +97,9 @@ type Read = { readonly what: FactValue; readonly comes: FactValue; readonly stat
   readonly high: FactValue;
 };
 type Differs = Read & { readonly difference: FactValue };
-type Drift = { readonly first: FactValue; readonly firstOn: string } & {
+type Drift = { readonly first: FactValue; readonly firstOn: FactDay } & {
   readonly last: FactValue;
-  readonly lastOn: string;
+  readonly lastOn: FactDay;
   readonly change: FactValue;
 };
 
@@ -109,9 +112,9 @@ interface ReadingFacts {
   "reading.agrees": Read;
   "reading.more": Differs;
   "reading.less": Differs;
-  "reading.agreesOn": Read & { readonly on: string };
-  "reading.moreOn": Differs & { readonly on: string };
-  "reading.lessOn": Differs & { readonly on: string };
+  "reading.agreesOn": Read & { readonly on: FactDay };
+  "reading.moreOn": Differs & { readonly on: FactDay };
+  "reading.lessOn": Differs & { readonly on: FactDay };
   "drift.more": Drift;
   "drift.less": Drift;
 }
@@ -128,9 +131,9 @@ interface BasisFacts {
   "basis.standIn": Why & Been;
   "basis.noRecord": What;
   "basis.noRecordBecause": Why;
-  "basis.own": { readonly reason: string };
-  "basis.ownNoFactor": { readonly reason: string };
-  "basis.ownCapped": { readonly reason: string };
+  "basis.own": { readonly reason: FactValue };
+  "basis.ownNoFactor": { readonly reason: FactValue };
+  "basis.ownCapped": { readonly reason: FactValue };
   "why.outside": What & { readonly months: FactValue };
   "why.sun": What & { readonly months: FactValue };
   "why.age": What & { readonly years: FactValue };

@@ -101,7 +101,7 @@ describe("a rig as it is on a date", () => {
     expect(notes).toHaveLength(1);
     expect(notes[0]).toMatchObject({
       code: "record.silentOn.both",
-      values: { rig: "elsewhere", on: "2026-08-01" },
+      values: { rig: "elsewhere", on: { day: "2026-08-01" } },
       next: { code: "record.hangsElsewhere", values: { rigs: { list: ['"test rig"'] } } },
     });
     expect(rig).toEqual(exampleRig({ name: "elsewhere" }));

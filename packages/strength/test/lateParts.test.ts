@@ -45,7 +45,7 @@ describe("a record of a part that begins late", () => {
       expect(holds(rig, id)).toBeGreaterThan(0.95 * holds(USED, id));
     }
     expect(rig.leash).toMatchObject({ falls: 350, condition: { monthsOutside: 20, sunMonths: 20, wet: false } });
-    expect(JSON.stringify(notes)).toContain('{"part":"leash"}},"begun":"2026-06-01"');
+    expect(JSON.stringify(notes)).toContain('{"part":"leash"}},"begun":{"day":"2026-06-01"}');
   });
 
   it("adds its months, sun and falls to what the file says", () => {

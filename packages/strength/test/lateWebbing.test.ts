@@ -74,7 +74,9 @@ describe("a record of webbing that begins late", () => {
       expect(holds(rig, id)).toBeLessThanOrEqual(holds(usedRig(), id));
       expect(holds(rig, id)).toBeGreaterThan(0.95 * holds(usedRig(), id));
     }
-    expect(JSON.stringify(notes)).toContain('"record.late","values":{"name":"webbing","begun":"2026-07-04"}');
+    expect(JSON.stringify(notes)).toContain(
+      '"record.late","values":{"name":"webbing","begun":{"day":"2026-07-04"},"typed":"2026-07-04"}',
+    );
   });
 
   it("adds its months, its falls and its time in the weblocks", () => {

@@ -26,7 +26,7 @@ describe("own break tests in place of built-in factors", () => {
     expect(main(weak).strength).toBeLessThan(main([]).strength);
     expect(sun.basis.kind).toBe("tested");
     expect(JSON.stringify(sun.basis.note)).toMatch(
-      /"tests.own","values":\{"count":3\}\},"stock":\{"brought":"polyester webbing/,
+      /"tests.own","values":\{"count":3\}\},"stock":\{"stock":"polyester webbing/,
     );
   });
 

@@ -111,7 +111,7 @@ describe("the upkeep of a rig", () => {
     expect(worn.needsInspection).toHaveLength(2);
     expect(worn.needsInspection[0]).toMatchObject({
       code: "need.onNoted",
-      values: { what: { code: "need.hardFall" }, since: "2026-06-01", note: "two persons" },
+      values: { what: { code: "need.hardFall" }, since: { day: "2026-06-01" }, note: "two persons" },
     });
     expect(upkeep(entries, { parts }).lapses.map(({ of }) => of)).toEqual([
       { webbing: "red webbing" },

@@ -50,7 +50,7 @@ describe("tests that were pulled wet", () => {
     expect(none).toEqual(noteFact("tests.noneButWet", { all: 1 }));
     expect(why).toEqual([
       noteFact("tests.leftOut", { list: { list: [noteFact("tests.wet", { count: 1 })], joined: "semicolon" } }),
-      noteFact("tests.wetHeldLess", { stocks: { list: [{ brought: polyesterWebbing.name }], joined: "and" } }),
+      noteFact("tests.wetHeldLess", { stocks: { list: [{ stock: polyesterWebbing.name }], joined: "and" } }),
     ]);
     const high = testUseWords([polyesterWebbing], [pulled(45_000)]);
     expect(high[0]).toEqual(noteFact("tests.none", { all: 1 }));

@@ -137,7 +137,12 @@ describe("an event that no factor covers", () => {
       storm,
       {
         code: "need.overNoted",
-        values: { what: { code: "need.storm" }, since: "2026-06-01", until: "2026-06-04", note: "gusts of 25 m/s" },
+        values: {
+          what: { code: "need.storm" },
+          since: { day: "2026-06-01" },
+          until: { day: "2026-06-04" },
+          note: "gusts of 25 m/s",
+        },
       },
     ],
     [
@@ -179,7 +184,7 @@ describe("an event that no factor covers", () => {
     expect(holds([storm, { ...looked, judgement: "doubtful", factor: 0.8 }]).strength / sound).toBeCloseTo(0.8, 9);
     const doubted = holds([storm, { ...looked, judgement: "doubtful" }]);
     expect(doubted.strength / sound).toBeCloseTo(0.7, 9);
-    expect(JSON.stringify(doubted.flags)).toContain("Ada, 2026-06-10: nothing");
+    expect(JSON.stringify(doubted.flags)).toContain('{"by":"Ada","on":{"day":"2026-06-10"},"found":"nothing"}');
     const unfit = worn([...before, { ...looked, judgement: "unfit" }]);
     expect(unfit.needsInspection[0]!.code).toBe("need.unfit");
     const factor = read([...before, { ...looked, judgement: "sound", factor: 0.8 }]);

@@ -19,7 +19,7 @@ import { formatMass } from "./formats.ts";
 import { type Language, sayIn } from "./language.ts";
 import { type LaterSay, sayLaterIn } from "./laterLanguage.ts";
 import { listed } from "./lists.ts";
-import { capital, lowered, partName } from "./partNames.ts";
+import { capital, lowered, partName, weakness } from "./partNames.ts";
 import { eventTitle, phraseText } from "./phrases.ts";
 import { length, load, number, percent, seconds } from "./quantity.ts";
 
@@ -76,7 +76,7 @@ function placed(language: Language, rig: Rig, id: PartChance["id"], reason: stri
   const name = partName(say, rig, id);
   return reason === undefined || reason === "webbing"
     ? name
-    : say("part.inKnot", { part: name, place: broughtIn(reason) });
+    : say("part.inKnot", { part: name, place: weakness(reason) });
 }
 
 /** Parts that are first less often than this, and almost never fail, have no row and are only counted [-]. */

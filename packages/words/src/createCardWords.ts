@@ -4,12 +4,16 @@ import { fieldAt, parseQuantity, type Rig } from "@secondline/rig";
 import { type CautionFact, type Outcome, type Refusal, type SiteCard, VERSION } from "@secondline/scenarios";
 import { CARD_ENGLISH, type CardKey } from "./cardEnglish.ts";
 import { cautionTexts } from "./cautionWords.ts";
+import { dayText } from "./dates.ts";
 import { english, filled, type Language, sayIn, type Values } from "./language.ts";
 import { listed } from "./lists.ts";
 import { capital, partName } from "./partNames.ts";
 import { height, length, massUpTo, required } from "./quantity.ts";
+import { stockName } from "./stockNames.ts";
 import { valueNames } from "./valueNames.ts";
 import { lapseText, singlesText, verdictSentence } from "./verdictWords.ts";
+
+export { unbrokenDays } from "./unbrokenDays.ts";
 
 export const sayCard = (key: CardKey, values: Values = {}): string => filled(CARD_ENGLISH[key], values);
 
@@ -42,7 +46,7 @@ export interface CardToSay {
   readonly rig: Rig;
   readonly outcome: Outcome;
   readonly card: SiteCard;
-  /** Time of making, as text to print. */
+  /** The day of making, YYYY-MM-DD. */
   readonly made: string;
 }
 
@@ -77,10 +81,10 @@ function cardText(language: Language, asked: CardToSay): CardText {
     },
     ...(until === undefined
       ? {}
-      : { late: { day: until, word: sayCard("word.lapsed"), says: sayCard("late.says", { day: until }) } }),
+      : { late: { day: until, word: sayCard("word.lapsed"), says: sayCard("late.says", { day: dayText(until) }) } }),
     foot: {
-      state: card.on === undefined ? sayCard("foot.noDay") : sayCard("foot.state", { on: card.on }),
-      made: sayCard("foot.made", { made, version: VERSION }),
+      state: card.on === undefined ? sayCard("foot.noDay") : sayCard("foot.state", { on: dayText(card.on) }),
+      made: sayCard("foot.made", { made: dayText(made), version: VERSION }),
       hashName: sayCard("foot.hash"),
       hash: card.hash,
     },
@@ -134,7 +138,7 @@ function lessAsked({ requiredFactor, requiredAfterFailure, requiredClearance }: 
 function saysOf({ permission, allows }: SiteCard): string {
   if (!allows) return sayCard(permission === "lapsed" ? "lapsed.says" : "none.says");
   const { walker, until, falls } = allows;
-  return sayCard("given.says", { mass: massUpTo(walker.mass), day: until.day, falls: falls.left });
+  return sayCard("given.says", { mass: massUpTo(walker.mass), day: dayText(until.day), falls: falls.left });
 }
 
 function mustOf(language: Language, { rig, outcome, card }: CardToSay): readonly string[] {
@@ -169,7 +173,7 @@ function refusalText(
         lines: listed(one.lines.map((line) => sayIn(language)(`line.${line}`))),
       });
     case "ahead":
-      return sayCard("must.ahead", { day: one.day });
+      return sayCard("must.ahead", { day: dayText(one.day) });
     case "noRecord":
     case "noInspection":
     case "noDate":
@@ -195,12 +199,12 @@ function rowsOf(language: Language, { rig, card }: CardToSay): readonly CardRow[
           row("walker", massUpTo(allows.walker.mass), walkerNote(card)),
           row("persons", sayCard("persons.one"), personsNote(card)),
           row("falls", fallsValue(card), sayCard(`falls.${allows.falls.ends}`)),
-          row("until", allows.until.day, sayCard(`until.${allows.until.ends}`)),
+          row("until", dayText(allows.until.day), sayCard(`until.${allows.until.ends}`)),
         ]
       : []),
     row(
       "inspection",
-      nextInspection === undefined ? sayCard("value.notKnown") : sayCard("value.by", { day: nextInspection }),
+      nextInspection === undefined ? sayCard("value.notKnown") : sayCard("value.by", { day: dayText(nextInspection) }),
     ),
     row("leash", leashText(rig), sayCard("leash.same")),
     row(
@@ -234,7 +238,7 @@ function walkerNote({ allows }: SiteCard): string {
   if (from === "searched") {
     const searched = sayCard("walker.searched");
     if (!own) return searched;
-    return `${searched} ${sayCard("walker.own", { mass: massUpTo(own.mass), day: own.until.day, falls: own.falls.left })}`;
+    return `${searched} ${sayCard("walker.own", { mass: massUpTo(own.mass), day: dayText(own.until.day), falls: own.falls.left })}`;
   }
   return sayCard(looked ? "walker.asked" : "walker.notLooked");
 }
@@ -257,7 +261,7 @@ export function leashText({ leash, rings }: Rig): string {
       [
         sayCard("leash.knots", {
           length: length(leash.length),
-          stock: leash.stock.name,
+          stock: stockName(leash.stock.name),
           knots: knots.length === 0 ? sayCard("leash.sewn") : listed(knots),
         }),
         sayCard("leash.rings", { count: rings.length, names: listed(rings.map(({ name }) => name)) }),
@@ -270,7 +274,10 @@ export function leashText({ leash, rings }: Rig): string {
 function lapsesWhen({ allows }: SiteCard): readonly string[] {
   return [
     ...(allows
-      ? [sayCard("lapse.late", { day: allows.until.day }), sayCard("lapse.falls", { falls: allows.falls.left })]
+      ? [
+          sayCard("lapse.late", { day: dayText(allows.until.day) }),
+          sayCard("lapse.falls", { falls: allows.falls.left }),
+        ]
       : []),
     sayCard("lapse.tension"),
     sayCard("lapse.happened"),

@@ -12,6 +12,7 @@ import type {
 } from "@secondline/strength";
 import { english, type Language } from "./language.ts";
 import { sayLaterIn } from "./laterLanguage.ts";
+import { teardownIssueTexts } from "./teardownIssueWords.ts";
 import * as words from "./teardownWords.ts";
 
 export type TeardownWords = ReturnType<typeof createTeardownWords>;
@@ -26,7 +27,7 @@ export function createTeardownWords(language: Language) {
     teardownWanted: (rig: Rig, plan: Teardown) => words.wantedText(say, rig, plan),
     teardownAssumed: (plan: Teardown) => words.assumedTexts(say, plan),
     teardownOutcomes: () => words.outcomesText(say),
-    teardownIssue: (rig: Rig, on: string, issue: TeardownIssue) => words.teardownIssueTexts(say, rig, on, issue),
+    teardownIssue: (rig: Rig, on: string, issue: TeardownIssue) => teardownIssueTexts(say, rig, on, issue),
     factorLearnt: (one: LearntFactor) => words.factorLearntRow(say, one),
     contradiction: (one: Contradiction) => words.contradictionText(say, one),
     partLearnt: (rig: Rig, part: LearntPart, learnt: TeardownLearnt) => words.partLearntRow(say, rig, part, learnt),

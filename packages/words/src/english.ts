@@ -124,6 +124,8 @@ export const ENGLISH = {
   "story.leash": "Your leash parted: nothing held you.",
   "story.ring": "The ring parted: nothing held you.",
   "story.gaveWay": "{part} gave way {time} in.",
+  "story.gaveWayOften": "{part} gave way {time} in, then in {count|one more place|{count} more places}.",
+  "story.moreGaveWay": "{count|One more part|{count} more parts} gave way.",
   "story.pull": "Hardest pull on your harness: {pull}.",
   "fate.caught": "caught by {catcher}",
   "fate.tooMuch": "{catcher} would have to hold it, with more than can be counted on",

@@ -53,6 +53,9 @@ export const ENGLISH_LATER = {
   "until.partBeyond": "keeps what is required beyond {horizon}",
 
   // Teardown
+  "breakLog.group": "{part}, {material}, {state}, {wetness}",
+  "breakLog.wet": "wet",
+  "breakLog.dry": "dry",
   "breakLog.next":
     "Test next: {label}. One more test is expected to raise its value with 75 % confidence by about {gain} ({share}){assumed}; it may lower it.",
   "breakLog.assumedSpread": ", if such parts scatter by a tenth",
@@ -214,9 +217,9 @@ export const ENGLISH_LATER = {
   "teardown.learnt.daysAfter": "days, now",
   "teardown.learnt.beyond": "over {days}",
   "teardown.learnt.nextCaption":
-    "The next line: the same rig with new webbing and a new leash, hung on {on} in the same places and fallen on as often. Days until 19 of 20 such parts hold no more than {share} of what such a new part holds by what was known before. That is no take-down date: a take-down date also needs the loads of what can go wrong. For that, give the log to check with --tests and --on.",
+    "The next line: the same rig with new webbing and a new leash, hung on {on} in the same places and fallen on as often. Days until 19 of 20 such parts hold no more than {share} of what such a new part holds by what was known before. That is no take-down date: a take-down date also needs the loads of what can go wrong. For that, check the rig with this log, on a day.",
   "teardown.fault.notHanging": 'no webbing of the record hangs in "{rig}" on {on}',
-  "teardown.fault.left": '"{name}" came down on {since}: give a day before that with --on',
+  "teardown.fault.left": '"{name}" came down on {since}: ask for a day before that',
   "teardown.fault.elsewhere": '"{name}" hangs elsewhere or nowhere on that day',
   "teardown.fault.noRows":
     "no row has a result yet: write outcome ({outcomes}) and result into the rows that were pulled",
@@ -331,6 +334,9 @@ export const ENGLISH_LATER = {
   "signed.who": "Who",
   "signed.day": "Day",
   "signed.sign": "Found, and signature",
+  "signed.found.sound": "sound: {found}",
+  "signed.found.doubtful": "doubtful: {found}",
+  "signed.found.unfit": "unfit: {found}",
   "signed.entered": "Entered the rig and its state",
   "signed.main": "Looked over the main line, all of its length",
   "signed.backup": "Looked over the backup and its connections",

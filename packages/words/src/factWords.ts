@@ -3,6 +3,7 @@
 import type { Rig } from "@secondline/rig";
 import { LIKELY_FIRST_BASIS, type Outcome, type Outlook, PULL_LIMITS } from "@secondline/scenarios";
 import { chance } from "./chanceNumbers.ts";
+import { dayText } from "./dates.ts";
 import { type Language, sayIn } from "./language.ts";
 import { sayLaterIn } from "./laterLanguage.ts";
 import { listed } from "./lists.ts";
@@ -43,7 +44,8 @@ export function recordFacts(language: Language, rig: Rig, { cautions, taken }: O
   const say = sayLaterIn(language);
   const paths = cautions.flatMap((one) => (one.kind === "unconfirmed" ? one.paths : []));
   const { wear, on } = taken;
-  const dated = on !== undefined && say(wear ? "fact.recordOn" : "fact.recordDay", { on, name: wear?.name ?? "" });
+  const dated =
+    on !== undefined && say(wear ? "fact.recordOn" : "fact.recordDay", { on: dayText(on), name: wear?.name ?? "" });
   return [
     {
       name: say("fact.unconfirmed"),

@@ -7,8 +7,9 @@ export { english, type Key, type Language, type Say } from "./language.ts";
 export { listed } from "./lists.ts";
 export type { BreaksTold, Moment, Moments } from "./momentWords.ts";
 export { tellBasis } from "./noteWords.ts";
-export { capital, lowered } from "./partNames.ts";
+export { capital, lowered, weakness } from "./partNames.ts";
 export * as quantity from "./quantity.ts";
+export { materialName, stockName } from "./stockNames.ts";
 export { createWords, type Words } from "./words.ts";
 
 /** The words of English, which are always there. */

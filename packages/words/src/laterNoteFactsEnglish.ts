@@ -58,7 +58,7 @@ export const LATER_NOTE_FACTS_ENGLISH = {
     'The record says that the end at {missing} does not of "{name}" sit in a weblock in the {line}; the rig has one at {ends}, and its marks are counted. Write "clampedAt": {written} into the record.',
   "record.noEntry": "{name}: the record has no entry by that day. The rig's file counts for it.",
   "record.late":
-    '{name}: the record begins on {begun} and does not say what was before. What the rig\'s file says of it counts as the state of that day, and the record is added to it; what the file leaves blank stays unknown. If it lay unused until then, write "firstUse": "{begun}" into the record.',
+    '{name}: the record begins on {begun} and does not say what was before. What the rig\'s file says of it counts as the state of that day, and the record is added to it; what the file leaves blank stays unknown. If it lay unused until then, write "firstUse": "{typed}" into the record.',
   "record.replacedUnmade":
     '{name}: replaced on {on}. The record does not say when the new one was made, so its age is unknown and counts as the oldest. Write "made" into that entry.',
   "damage.falls": "falls",

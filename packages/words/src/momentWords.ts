@@ -101,6 +101,12 @@ export function placedMoment(language: Language, rig: Rig, moment: Moment, gaveW
   return say("moment.where", { what, where: whereText(language, moment.at, rig.span) });
 }
 
+/** A line that parts in many places is told once. */
+const isFirstOfLine = ({ kind, part }: Moment, i: number, all: readonly Moment[]): boolean =>
+  kind !== "break" ||
+  (part !== "main" && part !== "backup") ||
+  all.findIndex((one) => one.kind === kind && one.part === part) === i;
+
 /** The events of lines, parts and walker in a run, in order. Tapes are made to part, so they are only counted. */
 function toldEvents(
   language: Language,
@@ -113,7 +119,7 @@ function toldEvents(
   const others = events.filter(
     ({ kind, part }) => part !== "tape" && (kind === "cut" || kind === "break" || kind === "slip"),
   );
-  const told = others.map((one) => placedMoment(language, rig, one, gaveWay));
+  const told = others.filter(isFirstOfLine).map((one) => placedMoment(language, rig, one, gaveWay));
   const [first, ...rest] = tapes;
   if (first) told.push(momentText(say, [first, ...rest]));
   if (events.some(({ kind }) => kind === "ground")) told.push(say("moment.meetsGround"));

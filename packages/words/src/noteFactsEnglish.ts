@@ -12,6 +12,8 @@ export const NOTE_FACTS_ENGLISH = {
   "need.heat": "heat",
   "need.hotRing": "a ring that ran hot",
   "need.hardFall": "a fall beyond what was planned for",
+  "judged.found": "{by}, {on}: {found}",
+  "judged.several": "{list}",
   "need.unfit": "{name}: judged unfit by {reason}. It must come down.",
   "need.on":
     "{name}: {what} on {since}. No factor is known for that: have it inspected, and write down who judged it how.",

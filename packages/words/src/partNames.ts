@@ -4,6 +4,7 @@ import { type PartId, partRef, type Rig } from "@secondline/rig";
 import type { PartOutcome } from "@secondline/scenarios";
 import { broughtIn } from "./broughtEnglish.ts";
 import type { Say } from "./language.ts";
+import { listed } from "./lists.ts";
 import { along } from "./quantity.ts";
 
 const END_KEYS = { weblock: "part.weblock", sewnLoop: "part.sewnLoop", knot: "part.knot" } as const;
@@ -44,6 +45,9 @@ function connectionName(say: Say, rig: Rig, index: number): string {
   return say(kind === "tape" ? "part.tape" : "part.connection", { number });
 }
 
+/** What weakens a place, or each of several things that do. */
+export const weakness = (reason: string): string => listed(reason.split(" and ").map(broughtIn), "and");
+
 const PLAIN_LINE = "webbing";
 const isWebbing = ({ id }: Pick<PartOutcome, "id">) => id === "main" || id === "backup";
 
@@ -51,10 +55,10 @@ const isWebbing = ({ id }: Pick<PartOutcome, "id">) => id === "main" || id === "
 export function partTitle(say: Say, rig: Rig, part: Pick<PartOutcome, "id" | "weakest">): string {
   const name = partName(say, rig, part.id);
   if (!part.weakest) return name;
-  if (part.id === "leash") return say("part.inKnot", { part: name, place: broughtIn(part.weakest.reason) });
+  if (part.id === "leash") return say("part.inKnot", { part: name, place: weakness(part.weakest.reason) });
   if (!isWebbing(part)) return name;
   const { at, reason } = part.weakest;
-  return say("part.at", { part: name, reason: broughtIn(reason), distance: along(at) });
+  return say("part.at", { part: name, reason: weakness(reason), distance: along(at) });
 }
 
 /** Inside a sentence: "the main line at its clamp mark 4.4 m from A", "connection 2". */
@@ -67,7 +71,7 @@ export function partInSentence(say: Say, rig: Rig, part: Pick<PartOutcome, "id" 
   const small = own ? name : lowered(name);
   if (!part.weakest || !isWebbing(part)) return say("part.the", { part: small });
   const { at, reason } = part.weakest;
-  const values = { part: small, reason: broughtIn(reason), distance: along(at) };
+  const values = { part: small, reason: weakness(reason), distance: along(at) };
   return say(reason === PLAIN_LINE ? "part.theWhere" : "part.theAt", values);
 }
 

@@ -9,6 +9,7 @@ import { listed } from "./lists.ts";
 import { capital } from "./partNames.ts";
 import { drop, height, length, load, percent, required, strength } from "./quantity.ts";
 import { tiedAt, webbingToLayOut } from "./settingOut.ts";
+import { stockName } from "./stockNames.ts";
 import { basisText } from "./tableWords.ts";
 
 const LIST_SEPARATOR = ", ";
@@ -107,7 +108,9 @@ function sections(say: LaterSay, list: readonly WebbingSection[]): string {
   return list
     .map(({ stock, length: long, condition, wear }) =>
       [
-        long === undefined ? stock.name : say("rig.sectionOf", { length: length(long), stock: stock.name }),
+        long === undefined
+          ? stockName(stock.name)
+          : say("rig.sectionOf", { length: length(long), stock: stockName(stock.name) }),
         ...(condition.monthsOutside === undefined
           ? []
           : [say("rig.months", { months: formatRatio(condition.monthsOutside, "up") })]),
@@ -169,7 +172,7 @@ const rings = (say: LaterSay, rig: Rig): string =>
 
 function leash(say: LaterSay, { leash: one }: Rig): string {
   return [
-    say("rig.sectionOf", { length: length(one.length), stock: one.stock.name }),
+    say("rig.sectionOf", { length: length(one.length), stock: stockName(one.stock.name) }),
     one.knots.length === 0 ? say("rig.sewn") : say("rig.knots", { count: one.knots.length }),
     ...(one.condition.monthsOutside === undefined
       ? []

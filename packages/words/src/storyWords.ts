@@ -1,6 +1,6 @@
 /** The story of one run in words. The part that holds the walker is read off the run, never off the question. */
 
-import type { Rig } from "@secondline/rig";
+import type { PartId, Rig } from "@secondline/rig";
 import type { Trouble, WhatIfOutcome } from "@secondline/scenarios";
 import { type Language, sayIn } from "./language.ts";
 import { listed } from "./lists.ts";
@@ -12,10 +12,28 @@ import { drop, load, seconds, speed } from "./quantity.ts";
 export function storySentences(language: Language, rig: Rig, run: WhatIfOutcome): readonly string[] {
   const say = sayIn(language);
   if (!run.ok || !run.peaks) return [troubleText(language, rig, run.trouble)];
-  const said = run.gaveWay
-    .filter(isToldApart(run))
-    .map(({ part, time }) => say("story.gaveWay", { part: capital(partName(say, rig, part)), time: seconds(time) }));
-  return [fateSentence(language, run), ...said, say("story.pull", { pull: load(run.peaks.leash) })];
+  const parts = partsThatGaveWay(run);
+  const said = parts.slice(0, MOST_TOLD).map(({ part, time, places }) => {
+    const values = { part: capital(partName(say, rig, part)), time: seconds(time) };
+    return places > 1 ? say("story.gaveWayOften", { ...values, count: places - 1 }) : say("story.gaveWay", values);
+  });
+  const more = parts.length - said.length;
+  const others = more > 0 ? [say("story.moreGaveWay", { count: more })] : [];
+  return [fateSentence(language, run), ...said, ...others, say("story.pull", { pull: load(run.peaks.leash) })];
+}
+
+/** Parts that are told by name, the first to go first [-]. */
+const MOST_TOLD = 4;
+
+/** Each part once, with the time at which it first gave way and in how many places it did: a line that holds nothing goes to pieces. */
+function partsThatGaveWay(run: WhatIfOutcome) {
+  const places = new Map<PartId, { readonly part: PartId; readonly time: number; places: number }>();
+  for (const { part, time } of run.gaveWay.filter(isToldApart(run))) {
+    const known = places.get(part);
+    if (known) known.places += 1;
+    else places.set(part, { part, time, places: 1 });
+  }
+  return [...places.values()];
 }
 
 /** The parting of the leash is told as the fate of the walker. */
@@ -48,7 +66,7 @@ function fateSentence(language: Language, run: WhatIfOutcome): string {
 export function fateText(language: Language, rig: Rig, run: WhatIfOutcome): string {
   const say = sayIn(language);
   if (!run.ok) return say("fate.notRun");
-  const parts = run.gaveWay.filter(isToldApart(run)).map(({ part }) => lowered(partName(say, rig, part)));
+  const parts = partsThatGaveWay(run).map(({ part }) => lowered(partName(say, rig, part)));
   const also = parts.length === 0 ? [] : [say("fate.gaveWay", { parts: listed(parts), count: parts.length })];
   return listed([shortFate(language, run), ...also], "semicolon");
 }

@@ -1,4 +1,5 @@
 /** A teardown in words: the plan and the gain of its results, for terminal, sheet and page. */
+
 import { type PartId, type Rig, visibleText } from "@secondline/rig";
 import {
   type Contradiction,
@@ -11,15 +12,15 @@ import {
   type Sample,
   type Teardown,
   type TeardownBand,
-  type TeardownIssue,
   type TeardownLearnt,
   Z95,
 } from "@secondline/strength";
 import { broughtIn } from "./broughtEnglish.ts";
 import type { Language, LaterKey } from "./language.ts";
 import { type LaterSay, sayLaterIn } from "./laterLanguage.ts";
-import { capital, lowered, partName } from "./partNames.ts";
+import { capital, lowered, partName, weakness } from "./partNames.ts";
 import { cutAt, factor, kilonewtons, length, load, percent, required, strength } from "./quantity.ts";
+import { stockName } from "./stockNames.ts";
 
 /** Turns a deviation of the logarithm into a coefficient of variation [-]. */
 const scatter = (sigmaLog: number): string => percent(Math.sqrt(Math.expm1(sigmaLog ** 2)), "up");
@@ -57,7 +58,7 @@ export function pieceWhere(say: LaterSay, plan: Pick<Teardown, "webbings">, samp
   const [first, second] = cuts;
   if (first !== undefined) return second === undefined ? first : say("teardown.cutJoin", { first, second });
   if (sample.kind === "new" || sample.kind === "newKnot") {
-    return say("teardown.newFrom", { length: length(sample.length!), stock: broughtIn(sample.stock!.name) });
+    return say("teardown.newFrom", { length: length(sample.length!), stock: stockName(sample.stock!.name) });
   }
   if (sample.kind === "leash") return say("teardown.leashWhole");
   if (sample.kind === "leashPlain") return say("teardown.leashMiddle", { length: length(sample.length!) });
@@ -125,7 +126,7 @@ export function pieceTeaches(say: LaterSay, rig: Rig, plan: Teardown, { teaches,
 /** The weakest place of a webbing or rope, now and after all pulls. */
 export function teardownBandSentence(say: LaterSay, rig: Rig, band: TeardownBand): string {
   const name = partName(say, rig, band.place.part as PartId);
-  const values = { part: name, reason: broughtIn(band.reason ?? ""), at: cutAt(band.at ?? 0) };
+  const values = { part: name, reason: weakness(band.reason ?? ""), at: cutAt(band.at ?? 0) };
   const part =
     band.at !== undefined
       ? say("teardown.bandAt", values)
@@ -206,21 +207,6 @@ export function pieceRowOf(language: Language, rig: Rig, plan: Teardown, piece: 
   };
 }
 
-/** The reason why there is no plan, one line for every webbing of the record. */
-export function teardownIssueTexts(
-  say: LaterSay,
-  rig: Rig,
-  on: string,
-  { webbings }: TeardownIssue,
-): readonly string[] {
-  return [
-    say("teardown.fault.notHanging", { rig: rig.name, on }),
-    ...webbings.map(({ name, since }) =>
-      since === undefined ? say("teardown.fault.elsewhere", { name }) : say("teardown.fault.left", { name, since }),
-    ),
-  ];
-}
-
 export interface FactorLearntRow {
   readonly what: string;
   readonly tests: string;
@@ -235,7 +221,7 @@ export function factorLearntRow(
   const text = ({ value, spread }: LearntFactor["before"]) =>
     say("teardown.learnt.value", { value: factor(value), spread: percent(spread, "up") });
   const name = what === "level" ? say("teardown.learnt.level") : broughtIn(what);
-  return { what: `${broughtIn(stock)}: ${name}`, tests: String(testCount), before: text(before), after: text(after) };
+  return { what: `${stockName(stock)}: ${name}`, tests: String(testCount), before: text(before), after: text(after) };
 }
 
 /** The measured strength of a state; a value that is only expected beyond a bound is told as such. */
@@ -254,7 +240,7 @@ function heldText(say: LaterSay, { held, testCount: count, tested }: Contradicti
 
 export function contradictionText(say: LaterSay, one: Contradiction): string {
   const said = say("teardown.learnt.contradicts", {
-    stock: broughtIn(one.stock),
+    stock: stockName(one.stock),
     state: broughtIn(one.state),
     held: heldText(say, one),
     builtIn: strength(one.builtIn),

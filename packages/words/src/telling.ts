@@ -1,10 +1,12 @@
 /** Makes the sentence of a fact. Facts from the packages below the words are a code with its values; their texts are here. */
 import type { Fact, FactAmount, FactValue } from "@secondline/rig";
 import { broughtIn } from "./broughtEnglish.ts";
+import { dayText } from "./dates.ts";
 import { formatForce, formatLength, formatMass, formatMonths, formatPercent, formatRatio } from "./formats.ts";
 import { filled } from "./language.ts";
 import { listed } from "./lists.ts";
 import { required, rounded } from "./quantity.ts";
+import { stockName } from "./stockNames.ts";
 
 /** A value whose facts have sentences in a catalogue; the sentence of a fact whose code the types do not know is looked up. */
 type ToldIn<Value, Code extends string> = Value extends Fact
@@ -27,6 +29,7 @@ export function telling<Code extends string>(sentences: Readonly<Record<Code, st
     if (typeof one === "number") return one;
     if ("code" in one) return sentence(one);
     if ("brought" in one) return broughtIn(one.brought);
+    if ("stock" in one) return stockName(one.stock);
     if ("list" in one)
       return listed(
         one.list.map((item) => String(value(item))),
@@ -44,6 +47,7 @@ export function telling<Code extends string>(sentences: Readonly<Record<Code, st
 }
 
 function amountText(amount: FactAmount): string {
+  if ("day" in amount) return dayText(amount.day);
   if ("force" in amount) return formatForce(amount.force);
   if ("length" in amount) return formatLength(amount.length);
   if ("mass" in amount) return formatMass(amount.mass);

@@ -2,6 +2,7 @@
 
 import type { Rig } from "@secondline/rig";
 import type { Outcome, Outlook, PartDate } from "@secondline/scenarios";
+import { dayText } from "./dates.ts";
 import { english, type Language } from "./language.ts";
 import { sayLaterIn } from "./laterLanguage.ts";
 import { listed } from "./lists.ts";
@@ -66,13 +67,14 @@ export function untilSentence(language: Language, rig: Rig, outlook: Outlook, ou
   if (now.length > 0) {
     for (const why of ["below", "unsettled", "unknown"] as const) {
       const parts = now.filter(({ because }) => (because ?? "below") === why);
-      if (parts.length > 0) said.push(say(SENTENCES_BY_CAUSE[why].now, { on: outlook.on, parts: names(parts) }));
+      if (parts.length > 0)
+        said.push(say(SENTENCES_BY_CAUSE[why].now, { on: dayText(outlook.on), parts: names(parts) }));
     }
   } else if (first.when === "later") {
-    const values = { date: first.date!, part: partInSentence(say, rig, { id: first.part }), verdict };
+    const values = { date: dayText(first.date!), part: partInSentence(say, rig, { id: first.part }), verdict };
     const { later, laterBut } = SENTENCES_BY_CAUSE[first.because ?? "below"];
     said.push(say(bad ? laterBut : later, values));
-  } else said.push(say(bad ? "until.beyondBut" : "until.beyond", { horizon: outlook.horizon, verdict }));
+  } else said.push(say(bad ? "until.beyondBut" : "until.beyond", { horizon: dayText(outlook.horizon), verdict }));
   if (outcome.verdict === "open") said.push(say("until.openBut"));
   return said.join(" ");
 }
@@ -83,7 +85,7 @@ function untilMargins(language: Language, part: PartDate, horizon: string): stri
   const { when, date, marginNow, marginThen } = part;
   const [now, asked] = [margin(marginNow), required(part.required)];
   if (when === "now") return say("until.marginNow", { now, required: asked });
-  return say("until.margins", { now, later: margin(marginThen), date: date ?? horizon, required: asked });
+  return say("until.margins", { now, later: margin(marginThen), date: dayText(date ?? horizon), required: asked });
 }
 
 /** A few words for a line on a calendar; undefined without a date. */
@@ -91,7 +93,7 @@ function untilShort(language: Language, { parts, date }: Outlook): string | unde
   const say = sayLaterIn(language);
   if (date === undefined) return undefined;
   const now = parts.filter(({ when }) => when === "now");
-  if (now.length === 0) return say("until.calendarLater", { date });
+  if (now.length === 0) return say("until.calendarLater", { date: dayText(date) });
   const worst = now.find(({ because }) => because === undefined) ?? now[0]!;
   return say(SENTENCES_BY_CAUSE[worst.because ?? "below"].calendarNow);
 }
@@ -104,9 +106,9 @@ function partUntil(language: Language, { when, date, because }: PartDate, horizo
     case "now":
       return say(partNow);
     case "later":
-      return say(partLater, { date: date! });
+      return say(partLater, { date: dayText(date!) });
     case "beyond":
-      return say("until.partBeyond", { horizon });
+      return say("until.partBeyond", { horizon: dayText(horizon) });
   }
 }
 

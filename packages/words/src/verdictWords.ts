@@ -4,6 +4,7 @@ import type { Fact, PartId, Rig } from "@secondline/rig";
 import type { ClassOutcome, FollowUp, Outcome, PartOutcome, Reason } from "@secondline/scenarios";
 import type { Lapse } from "@secondline/strength";
 import { chance } from "./chanceNumbers.ts";
+import { dayText } from "./dates.ts";
 import type { Language, Say } from "./language.ts";
 import { sayIn } from "./language.ts";
 import { listed } from "./lists.ts";
@@ -126,11 +127,11 @@ export function lapseText(say: Say, rig: Rig, lapse: Lapse): string {
     case "unfit":
       return tellBasis(lapse.sentence);
     case "tension":
-      return say("lapse.tension", { name, on: lapse.on });
+      return say("lapse.tension", { name, on: dayText(lapse.on) });
     case "falls":
       return say("lapse.falls", { name, falls: Math.ceil(lapse.falls), planned: lapse.planned });
     case "overdue":
-      return say("lapse.overdue", { name, due: lapse.due });
+      return say("lapse.overdue", { name, due: dayText(lapse.due) });
     case "never":
       return say("lapse.never", { name });
   }
@@ -346,8 +347,8 @@ export function takenText(language: Language, rig: Rig, { taken }: Pick<Outcome,
   const said: string[] = [];
   if (wear && on !== undefined) {
     const lines = listed(wear.lines.map((line) => say(`line.${line}`)));
-    said.push(say(lines === "" ? "taken.wearParts" : "taken.wear", { on, name: wear.name, lines }));
-  } else if (on !== undefined) said.push(say("taken.on", { on }));
+    said.push(say(lines === "" ? "taken.wearParts" : "taken.wear", { on: dayText(on), name: wear.name, lines }));
+  } else if (on !== undefined) said.push(say("taken.on", { on: dayText(on) }));
   if (tests) said.push(say("taken.tests", tests));
   else if (said.length > 0) said.push(say("taken.noTests"));
   if (said.length === 0) said.push(say("taken.nothing"));

@@ -45,14 +45,14 @@ const row = (text: CardText, kind: string) => text.rows.find((one) => one.kind =
 const STORM = noteFact("need.on", {
   name: "Red webbing",
   what: noteFact("need.storm", {}),
-  since: "2026-06-01",
+  since: { day: "2026-06-01" },
 });
 
 describe("a card that permits", () => {
   const text = said(GIVEN);
   it("says who, until when and for how many falls, whichever comes first, and how many at once", () => {
     expect(text.word).toBe("Holds");
-    expect(text.says).toBe("One walker up to 95 kg, until 2026-07-31 or for 12 more falls, whichever comes first.");
+    expect(text.says).toBe("One walker up to 95 kg, until 31 Jul 2026 or for 12 more falls, whichever comes first.");
     expect(row(text, "persons")).toMatchObject({ value: "1", note: expect.stringContaining("not even in a rescue") });
     expect(row(said({ ...GIVEN, rescuer: 80 }), "persons")!.note).toContain("of up to 80 kg");
     expect(text.must.items).toEqual([]);
@@ -88,7 +88,7 @@ describe("a card that permits", () => {
       row(said({ ...GIVEN, allows: { ...GIVEN.allows!, ...change } }), kind)?.note;
     expect(note({}, "walker")).toMatch(/^By a whole search/);
     const own = { mass: 60, until: { day: "2026-07-01", ends: "thin" }, falls: { left: 80, ends: "thin" } } as const;
-    expect(note({ own }, "walker")).toContain("With that of the rig's file, 60 kg: until 2026-07-01, 80 falls.");
+    expect(note({ own }, "walker")).toContain("With that of the rig's file, 60 kg: until 1 Jul 2026, 80 falls.");
     expect(note({ walker: { mass: 80, from: "asked", looked: true } }, "walker")).toContain(
       "no search said that it holds",
     );
@@ -102,7 +102,7 @@ describe("a card that permits", () => {
   });
 
   it("tells what makes it lapse, the remedy, and the text after its last day", () => {
-    expect(text.lapse.items[0]).toBe("After 2026-07-31.");
+    expect(text.lapse.items[0]).toBe("After 31 Jul 2026.");
     expect(text.lapse.items.join(" ")).toMatch(/12 more falls.*tension.*storm.*edge.*inspected it/);
     expect(text.late).toEqual({
       day: "2026-07-31",
@@ -122,7 +122,7 @@ describe("a card that permits", () => {
 
   it("does not go without the general cautions, nor without saying that a rig is invented", () => {
     expect(text.cautions.items.join(" ")).toMatch(/model of the rig.*Do not rig from these numbers alone.*invented/);
-    expect(text.foot).toMatchObject({ state: "State of 2026-06-10.", hash: "abc" });
+    expect(text.foot).toMatchObject({ state: "State of 10 Jun 2026.", hash: "abc" });
   });
 
   it("says so where the rig asks for less than is usual, and by how much", () => {
@@ -177,7 +177,7 @@ describe("a card that permits nobody", () => {
 
   it("names the day after its making of which the record says something", () => {
     const refusals = [{ kind: "ahead", day: "2027-01-31" }] as const;
-    expect(said({ ...BARE, permission: "none", refusals }).must.items[0]).toContain("entries up to 2027-01-31");
+    expect(said({ ...BARE, permission: "none", refusals }).must.items[0]).toContain("entries up to 31 Jan 2027");
   });
 
   it("names the lines of which the record says nothing", () => {
@@ -215,7 +215,7 @@ describe("a card that permits nobody", () => {
     expect(`${word}: ${says}`).toMatch(/^Lapsed: This card does not count\./);
     expect(must.items).toEqual([
       tellNote(STORM),
-      "Leash: to be inspected by 2026-06-01. Inspect it.",
+      "Leash: to be inspected by 1 Jun 2026. Inspect it.",
       "Harness tie-in: not inspected since it was put up. Inspect it.",
       expect.stringMatching(/^Not said to hold: a reading/),
     ]);

@@ -53,7 +53,7 @@ describe("a wear record tells", () => {
 
   it("a rig of which it says nothing, with those in which its webbing hangs", () => {
     const [note] = notesOf(recordOf(written), { ...old, id: "other", name: "elsewhere" });
-    expect(note).toContain('no webbing in the main line or the backup of a rig named "elsewhere" on 2026-11-01');
+    expect(note).toContain('no webbing in the main line or the backup of a rig named "elsewhere" on 1 Nov 2026');
     expect(note).toContain("from the rig's own file, not a state of that day. On that day it has webbing in:");
   });
 });
@@ -127,13 +127,13 @@ describe("strengths tell", () => {
 });
 
 it("every sentence has the values that it wants, and says what asks for an inspection", () => {
-  const storm = { name: "Red webbing", what: noteFact("need.storm", {}), since: "2026-06-01", note: "gusts" };
-  expect(tellNote(noteFact("need.overNoted", { ...storm, until: "2026-06-04" }))).toBe(
-    "Red webbing: a storm or long flutter from 2026-06-01 to 2026-06-04 (gusts). No factor is known for that: have it inspected, and write down who judged it how.",
+  const storm = { name: "Red webbing", what: noteFact("need.storm", {}), since: { day: "2026-06-01" }, note: "gusts" };
+  expect(tellNote(noteFact("need.overNoted", { ...storm, until: { day: "2026-06-04" } }))).toBe(
+    "Red webbing: a storm or long flutter from 1 Jun 2026 to 4 Jun 2026 (gusts). No factor is known for that: have it inspected, and write down who judged it how.",
   );
   const place = { from: { length: 20 }, to: { length: 20.5 } };
-  const edge = { name: "Red webbing", what: noteFact("need.edge", {}), since: "2026-06-01", ...place };
-  expect(tellNote(noteFact("need.onPlace", edge))).toContain("edge on 2026-06-01, 20 m to 20.5 m from the marked end.");
+  const edge = { name: "Red webbing", what: noteFact("need.edge", {}), since: { day: "2026-06-01" }, ...place };
+  expect(tellNote(noteFact("need.onPlace", edge))).toContain("edge on 1 Jun 2026, 20 m to 20.5 m from the marked end.");
   const less: NoteFacts["reading.less"] = {
     what: noteFact("reading.tensionUnder", { tension: { force: 3000 }, mass: { mass: 80 } }),
     comes: { force: 1600 },

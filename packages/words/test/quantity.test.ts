@@ -1,9 +1,10 @@
 /** Every number is rounded to the side that is safe. */
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { dated } from "../src/dates.ts";
+import { dayText } from "../src/dates.ts";
 import { quantity } from "../src/index.ts";
 import { moreText } from "../src/moreText.ts";
+import { unbrokenDays } from "../src/unbrokenDays.ts";
 
 const number = (text: string) => Number(text.replace("−", "-").replace(/ (kN|m|%|m\/s)$/, ""));
 const newton = fc.double({ min: 1, max: 3e5, noNaN: true });
@@ -16,10 +17,15 @@ const never = (what: string, values: fc.Arbitrary<number>, holds: (value: number
     fc.assert(fc.property(values, holds), { seed: 11, numRuns: 500 });
   });
 
-it("days inside a sentence are written as the language writes them, and what is no day stays", () => {
-  const take = "Take it down before 2026-12-18: used on as so far.";
-  expect(dated(take)).toBe("Take it down before 18 Dec 2026: used on as so far.");
-  expect(dated("Not on 2026-02-30.")).toBe("Not on 2026-02-30.");
+it("a day is written as the language writes it, and what is no day stays", () => {
+  expect(dayText("2026-12-18")).toBe("18 Dec 2026");
+  expect(["2026-02-30", "2026", "soon", ""].map(dayText)).toEqual(["2026-02-30", "2026", "soon", ""]);
+});
+
+it("a day stays on one line where letters are large, and nothing else is joined", () => {
+  expect(unbrokenDays("One walker, until 4 Jul 2026 or for 12 more falls.")).toBe(
+    "One walker, until 4\u00a0Jul\u00a02026 or for 12 more falls.",
+  );
 });
 
 describe("a number", () => {

@@ -24,6 +24,24 @@ describe("a leash fall in which the main line parts", () => {
   });
 });
 
+describe("a rig of which so little is known that it goes to pieces", () => {
+  const pieces = Array.from({ length: 40 }, (_, i) => ({ ...gone("backup"), time: 0.01 * i }));
+  const others = (["connection.0", "connection.1", "endB", "backup.endA"] as const).map((part) => gone(part));
+  const fall = run("fails@0,hanging@0.5", {
+    caughtBy: "nothing",
+    lostBecause: "ground",
+    gaveWay: [...pieces, ...others],
+  });
+
+  it("is told part by part, each once, and how many more there are", () => {
+    const story = words.story(rig, fall);
+    expect(story).toContain("Backup gave way 0.00 s in, then in 39 more places.");
+    expect(story.filter((sentence) => sentence.includes("gave way"))).toHaveLength(5);
+    expect(story.at(-2)).toBe("One more part gave way.");
+    expect(words.fate(rig, fall).match(/backup/g)).toHaveLength(2);
+  });
+});
+
 describe("what became of the walker", () => {
   it.each([
     [{ caughtBy: "both" }, "caught by main line and backup together"],

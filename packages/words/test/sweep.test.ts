@@ -127,7 +127,7 @@ describe("what is said of a sweep before its limits", () => {
 
   it("is each reason that withholds a verdict, and each lapse, in the words of a verdict", () => {
     const storm = (name: string) =>
-      noteFact("need.on", { name, what: noteFact("need.storm", {}), since: "2026-06-01" });
+      noteFact("need.on", { name, what: noteFact("need.storm", {}), since: { day: "2026-06-01" } });
     const withheld = [
       { what: storm("Main line"), points: [0, 1, 2] },
       { what: storm("Leash"), points: [2] },

@@ -88,11 +88,11 @@ describe("a verdict", () => {
     const alone = changed(outcome, { verdict: "thin", reasons: [lapsed] });
     expect(words.verdictWord(alone)).toBe("Lapsed");
     expect(words.verdict(rig, alone)).toMatch(
-      /^Lapsed: Red webbing: tension set anew on 2026-06-01\. Inspect it\. Leash: 41 falls since it was inspected, 40 planned\. Inspect it\. One more thing likewise\./,
+      /^Lapsed: Red webbing: tension set anew on 1 Jun 2026\. Inspect it\. Leash: 41 falls since it was inspected, 40 planned\. Inspect it\. One more thing likewise\./,
     );
     expect(words.verdict(rig, alone)).not.toMatch(/holds|keeps/);
     expect(words.reason(rig, alone, { ...lapsed, lapses: lapses.slice(2) })).toBe(
-      "Lapsed: Sling, anchor A: to be inspected by 2026-06-02. Inspect it.",
+      "Lapsed: Sling, anchor A: to be inspected by 2 Jun 2026. Inspect it.",
     );
     const never = [{ of: { part: "leash" }, kind: "never" }] as const;
     expect(words.reason(rig, alone, { kind: "lapsed", lapses: never })).toBe(
@@ -218,7 +218,7 @@ describe("what was taken into account", () => {
     const tests = { given: 13, count: 5 };
     const taken = { on: "2026-11-01", wear, tests, judged: ["leash"] } as const;
     expect(words.taken(rig, { taken })).toBe(
-      'State of 2026-11-01 by the wear record "crag" (main line). 5 of 13 break tests say something of it. Own judgement counts in: leash.',
+      'State of 1 Nov 2026 by the wear record "crag" (main line). 5 of 13 break tests say something of it. Own judgement counts in: leash.',
     );
   });
 });
@@ -238,38 +238,38 @@ describe("until when", () => {
     const sentence = (verdict: "holds" | "fails", parts: Parameters<typeof untilWords.sentence>[1]["parts"]) =>
       untilWords.sentence(rig, { ...outlook, parts }, changed(outcome, { verdict }));
     expect(sentence("holds", [later])).toBe(
-      "Take it down before 2027-01-01: used on as so far, it is no longer settled then that the main line keeps what is required. More runs may put the date off.",
+      "Take it down before 1 Jan 2027: used on as so far, it is no longer settled then that the main line keeps what is required. More runs may put the date off.",
     );
     expect(sentence("fails", [later])).toContain("but the verdict is fails today already");
     const now = { ...later, when: "now" } as const;
-    expect(sentence("holds", [now])).toMatch(/^Not settled on 2026-06-01, .*: main line\.$/);
+    expect(sentence("holds", [now])).toMatch(/^Not settled on 1 Jun 2026, .*: main line\.$/);
     expect(sentence("holds", [now, { ...part, part: "leash", when: "now" }])).toMatch(
-      /^Already below what is required on 2026-06-01: leash\. Not settled on 2026-06-01, .*: main line\.$/,
+      /^Already below what is required on 1 Jun 2026: leash\. Not settled on 1 Jun 2026, .*: main line\.$/,
     );
     const unknown = { ...later, because: "unknown" } as const;
     expect(sentence("holds", [unknown])).toBe(
-      "Take it down before 2027-01-01: used on as so far, the main line is worn beyond what is known from then on, and nobody can say that it holds.",
+      "Take it down before 1 Jan 2027: used on as so far, the main line is worn beyond what is known from then on, and nobody can say that it holds.",
     );
     expect(sentence("fails", [unknown])).toContain("but the verdict is fails today already");
     expect(sentence("holds", [{ ...unknown, when: "now" }])).toMatch(
       /^Worn beyond what is known already.*: main line\.$/,
     );
-    expect(untilWords.part(unknown, "2028-05-31")).toBe("worn beyond what is known from 2027-01-01");
+    expect(untilWords.part(unknown, "2028-05-31")).toBe("worn beyond what is known from 1 Jan 2027");
     expect(untilWords.short({ ...outlook, date: "2026-06-01", parts: [{ ...unknown, when: "now" }] })).toBe(
       "beyond what is known",
     );
-    expect(untilWords.part(later, "2028-05-31")).toBe("not settled from 2027-01-01");
+    expect(untilWords.part(later, "2028-05-31")).toBe("not settled from 1 Jan 2027");
     expect(untilWords.short({ ...outlook, date: "2026-06-01", parts: [now] })).toBe("not settled");
   });
 
   it("is no good news under a verdict that is none", () => {
-    expect(said("holds", "beyond")).toMatch(/^Used on as so far, every part keeps what is required until 2028-05-31/);
+    expect(said("holds", "beyond")).toMatch(/^Used on as so far, every part keeps what is required until 31 May 2028/);
     for (const verdict of ["thin", "fails"] as const) {
       expect(said(verdict, "beyond")).toContain(`but the verdict is ${verdict} today`);
       expect(said(verdict, "later")).toContain(`but the verdict is ${verdict} today already`);
     }
     expect(said("open", "beyond")).toContain("an upper bound at best");
-    expect(said("thin", "now")).toBe("Already below what is required on 2026-06-01: main line.");
+    expect(said("thin", "now")).toBe("Already below what is required on 1 Jun 2026: main line.");
   });
 });
 

@@ -25,7 +25,6 @@ export { readMatched } from "./breakLog/readMatched.ts";
 export { logTemplate } from "./breakLog/template.ts";
 export {
   groupsBy,
-  groupTitle,
   loadOf,
   resultWords,
 } from "./breakLog/testGroups.ts";
@@ -114,7 +113,7 @@ export type { Job, StoppableTask, TaskAnswer } from "./job/job.ts";
 export { JobSlot } from "./job/jobSlot.ts";
 export { findWork } from "./keeping/findWork.ts";
 export { type LostPart, readSaved, type SavedReading } from "./keeping/savedWork.ts";
-export { type Shelf, setAside } from "./keeping/shelf.ts";
+export { keepingTrouble, rememberingShelf, type Shelf, setAside } from "./keeping/shelf.ts";
 export { startFrom } from "./keeping/startFrom.ts";
 export { type Autosave, type SavedWork, startAutosave, type WorkKeeper } from "./keeping/work.ts";
 export { differencesTold, fallRows, type TableRow, verdictRows } from "./layouts/differences.ts";
@@ -146,8 +145,8 @@ export {
 } from "./newRig/answers.ts";
 export { withAnswer, withDrawnConnections, withDrawnGround, withProfile } from "./newRig/drawn.ts";
 export type { AnswerDoubt, AnswerPlace, FaultKind, NewRigFault } from "./newRig/fault.ts";
-export { keepAnswers, keptAnswers } from "./newRig/keptAnswers.ts";
-export { createNewRigDesk, type NewRigDesk } from "./newRig/newRigDesk.ts";
+export { answersText, keepAnswers, keptAnswers } from "./newRig/keptAnswers.ts";
+export { createNewRigDesk, type NewRigDesk, type NewRigState, wasReplaced } from "./newRig/newRigDesk.ts";
 export { type PlacesReading, placesText, readPlaces } from "./newRig/places.ts";
 export { type AnswersReading, readAnswers } from "./newRig/readAnswers.ts";
 export { type NewRig, rigFrom } from "./newRig/rigFrom.ts";

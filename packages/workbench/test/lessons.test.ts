@@ -18,6 +18,7 @@ import {
 import { judgement } from "../src/lessons/judge.ts";
 import { keep, readKept } from "../src/lessons/kept.ts";
 import { LESSONS, type Lesson, type LessonId } from "../src/lessons/lessons.ts";
+import { isSameFall, picturesOf } from "../src/lessons/pictures.ts";
 import { lessonResultWords, onScale, saidWords } from "../src/lessons/quantity.ts";
 import { prose, say, type WordKey } from "../src/lessons/words.ts";
 import { read } from "./demoDocument.ts";
@@ -120,6 +121,45 @@ describe("what the lessons say is what the simulation does", () => {
       lessonResultWords(onScale(Math.max(...many), lesson.scale), lesson.scale),
     );
   });
+
+  it("the picture beside the one run is the hardest of the thirty, with the pull that its dot has", async () => {
+    const { before, after } = await runsOf("chance");
+    const [one, hardest, ...others] = picturesOf("chance", before, after);
+    expect(others).toEqual([]);
+    expect([one!.label, hardest!.label]).toEqual(["The one run", "The hardest of thirty"]);
+    expect(hardest!.fall.outcome.peaks!.leash).toBeCloseTo(Math.max(...after.many!), 6);
+    expect(hardest!.fall.recording).not.toBe(one!.fall.recording);
+    expect(one!.fall.outcome.peaks!.leash).not.toBe(hardest!.fall.outcome.peaks!.leash);
+  });
+
+  it("the picture beside 4 % of slack is the fall at the slack where the curve meets the limit", async () => {
+    const { before, after } = await runsOf("howFar");
+    const [given, there] = picturesOf("howFar", before, after);
+    const { crossAt } = allFacts(before, after);
+    expect([given!.label, there!.label]).toEqual(["At 4 % of slack", `At ${crossAt} of slack`]);
+    expect(before.assessed.rig.backup!.slack).toBeCloseTo(0.04, 9);
+    expect(there!.fall.assessed.rig.backup!.slack * 100).toBeCloseTo(Number.parseFloat(crossAt!), 6);
+    expect(there!.fall.outcome.drop!).toBeGreaterThan(given!.fall.outcome.drop!);
+  });
+
+  it.each(LESSONS.map(({ id }) => id))(
+    "%s offers two pictures that differ, each by a name that says how",
+    async (id) => {
+      const { before, after } = await runsOf(id);
+      expect(picturesOf(id, before, undefined)).toHaveLength(1);
+      const pictures = picturesOf(id, before, after);
+      expect(pictures).toHaveLength(2);
+      expect(new Set(pictures.map(({ label }) => label)).size).toBe(2);
+      const [was, is] = pictures.map(({ fall }) => fall);
+      // Where two lines fall alike, what stands under the picture tells them apart.
+      const isAlike = LESSONS.find((one) => one.id === id)!.along === true;
+      expect(isSameFall(was!, is!)).toBe(isAlike);
+      if (isAlike) expect(alongLine(after)).not.toEqual(alongLine(before));
+      // A second run without a picture of its own is none to choose.
+      const { shown: _, ...bare } = after;
+      expect(picturesOf(id, before, bare)).toHaveLength(after.shown ? 1 : 2);
+    },
+  );
 
   it("a range of slack meets its limit at one place, with an interval about it, and is kept below", async () => {
     const { after } = await runsOf("howFar");

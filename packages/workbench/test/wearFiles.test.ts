@@ -1,8 +1,9 @@
 /** Records and logs from files, what takes the place of what, and what is told of tests and dates. */
 import { GENERIC_STOCKS } from "@secondline/rig";
 import { analyseBreakLog, type BreakTest, readBreakLog } from "@secondline/strength";
+import { groupTitle } from "@secondline/words/breakLog";
 import { describe, expect, it } from "vitest";
-import { groupTitle, readLogTable, suggestMatch, type WearWork } from "../src/index.ts";
+import { readLogTable, suggestMatch, type WearWork } from "../src/index.ts";
 import {
   createWearFiles,
   earlierReplacements,
@@ -15,7 +16,7 @@ import {
   groupNumbers,
   matchState,
   materialWords,
-  PREVIEW_HEADS,
+  previewHeads,
   previewRows,
   sameOptions,
   sourceChoice,
@@ -111,6 +112,18 @@ function table() {
   return read.table;
 }
 
+/** A table of pulls with these loads, matched; a load that is none has a wrong day beside it. `ended`: the word of the first row. */
+function matchedPulls(loads: readonly string[], ended = "broke") {
+  const rows = loads.map((load, i) =>
+    ["webbing", /\d/.test(load) ? "2026-06-05" : "5 Jun", "red", "new", "dry", i === 0 ? ended : "broke", load].join(
+      ",",
+    ),
+  );
+  const read = readLogTable(`Piece,Day,Webbing,Condition,Wet,Ended,Load [kN]\n${rows.join("\n")}\n`);
+  if (!read.ok) throw new Error(read.fault.kind);
+  return matchState(read.table, suggestMatch(read.table));
+}
+
 describe("columns that are matched", () => {
   const match = suggestMatch(table());
 
@@ -155,12 +168,45 @@ describe("columns that are matched", () => {
     expect(strangeWords(table(), dry).map(({ text }) => text)).toEqual(["Break"]);
     expect(materialWords(table(), dry)).toMatchObject([{ value: "polyester-webbing-25" }]);
     const known = { ...dry, words: { outcome: [{ text: "Break", means: "broke" }] } };
-    const { tests, words } = matchState(table(), known);
-    expect(tests).toHaveLength(1);
-    expect(words).toContain("1");
-    const [row] = previewRows(tests!);
-    expect(row).toHaveLength(PREVIEW_HEADS.length);
-    expect(row!.at(-1)).toMatch(/^30\.0.*kN$/);
+    const state = matchState(table(), known);
+    expect(state.tests).toHaveLength(1);
+    expect(state.words).toContain("1");
+    const [row] = previewRows(state);
+    expect(row!.cells).toHaveLength(previewHeads(state).length);
+    expect(row!.cells.at(-1)).toMatch(/^30\.0.*kN$/);
+  });
+
+  it("show the good rows beside a bad one, which stands as in the file with the reason; no row of the file is taken", () => {
+    const state = matchedPulls(["31.2", "none", "30.1"]);
+    expect(state.tests).toBeUndefined();
+    expect(state.words).toMatch(/^1 of 3 rows has a fault\. No row is taken, not even a good one/);
+    const rows = previewRows(state);
+    expect(rows.map(({ bad }) => bad)).toEqual([false, true, false]);
+    expect(previewHeads(state).at(-1)).toBe("Not taken, because");
+    for (const { cells } of rows) expect(cells).toHaveLength(previewHeads(state).length);
+    expect(rows[1]!.cells.slice(0, 3)).toEqual(["✕ 3", "5 Jun", "webbing"]);
+    expect(rows[1]!.cells.slice(-2)).toEqual(["none", expect.stringMatching(/^Day: .*5 Jun.* Load \[kN\]: .*none/)]);
+    expect([rows[0], rows[2]].map((row) => row!.cells.slice(-2))).toEqual([
+      ["31.2 kN", ""],
+      ["30.1 kN", ""],
+    ]);
+  });
+
+  it("show every word that has no meaning yet in its row, and the rows beside it as they are read", () => {
+    const state = matchedPulls(["31.2", "30.1"], "snapped");
+    const rows = previewRows(state);
+    expect(rows.map(({ bad }) => bad)).toEqual([true, false]);
+    expect(rows[0]!.cells.at(-1)).toBe("A word in it has no meaning yet.");
+    expect(state).toMatchObject({ tests: undefined, words: expect.stringContaining("no row is taken") });
+  });
+
+  it("count the bad rows that are not shown, however many there are", () => {
+    const state = matchedPulls(["30", ...Array.from({ length: 80 }, () => "x"), "30"]);
+    const bad = previewRows(state).filter((row) => row.bad);
+    expect(bad.length + state.moreBad).toBe(80);
+    expect(bad.every(({ cells }) => cells.at(-1) !== "")).toBe(true);
+    expect(state.words).toMatch(/^80 of 82 rows have a fault/);
+    expect(state.elsewhere).toEqual([]);
   });
 
   it("offer the webbings of the open rig besides the built-in ones, and a test tells either by its name", () => {

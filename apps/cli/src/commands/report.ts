@@ -16,7 +16,7 @@ import {
 } from "@secondline/scenarios";
 import { englishWords as words } from "@secondline/words";
 import { englishChanceWords as chanceWords } from "@secondline/words/chances";
-import { todayIso } from "@secondline/workbench";
+import { longDay } from "@secondline/words/dates";
 import { type AssessmentOptions, readAssessment } from "../assessment.ts";
 import type { Computing } from "../computing.ts";
 import { type ComputingOptions, readComputing } from "../computingOptions.ts";
@@ -58,7 +58,7 @@ export async function report(file: string, options: ReportOptions): Promise<void
   const chances = options.chances ? await chancesOf(assessed, outcome, computing) : [];
   const sweeps: ReportedSweep[] = [];
   for (const one of asked) sweeps.push(await sweptOf(file, assessed, one, options, computing));
-  const date = todayIso();
+  const date = longDay(new Date());
   const { rig, wear, on } = read.assessment;
   const inspected = wear && on !== undefined ? inspectedIn(wear, rig, on) : [];
   const extras = { date, chances, sweeps, inspected, faces: houseFaces(), ...(outlook ? { outlook } : {}) };

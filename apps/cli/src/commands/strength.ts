@@ -7,8 +7,8 @@ import {
   type GroupReport,
   type StockComparison,
 } from "@secondline/strength";
-import { broughtIn, quantity, englishWords as words } from "@secondline/words";
-import { englishBreakLogWords as breakLogWords } from "@secondline/words/breakLog";
+import { broughtIn, quantity, stockName, englishWords as words } from "@secondline/words";
+import { englishBreakLogWords as breakLogWords, groupTitle } from "@secondline/words/breakLog";
 import { tellNote } from "@secondline/words/notes";
 import { sayOptions } from "@secondline/words/terminal/options";
 import { sayStrength } from "@secondline/words/terminal/strength";
@@ -53,7 +53,8 @@ function contentOf(text: string | undefined): number {
 }
 
 function reportText({ groups, testNext, comparisons }: BreakLogReport, cautions: readonly string[]): string {
-  const next = testNext ? [wrap(breakLogWords.testNext(testNext), width), ""] : [];
+  const group = groups.find(({ label }) => label === testNext?.label);
+  const next = testNext ? [wrap(breakLogWords.testNext(testNext, group?.tests[0]), width), ""] : [];
   return [
     ...groups.flatMap((group) => [groupText(group), ""]),
     ...comparisons.flatMap((comparison) => [comparisonText(comparison), ""]),
@@ -65,7 +66,7 @@ function reportText({ groups, testNext, comparisons }: BreakLogReport, cautions:
 function groupText(group: GroupReport): string {
   const nineOfTen = group.characteristic.at75.content === 0.9;
   return [
-    bold(sayStrength("group.head", { label: broughtIn(group.label), count: group.tests.length })),
+    bold(sayStrength("group.head", { label: groupTitle(group.tests[0]!), count: group.tests.length })),
     dotPlot(group.tests, Math.min(width, 80)),
     ...group.doubts.map(({ message }) => wrapHanging(`! ${tellNote(message)}`, width, "  ")),
     "",
@@ -109,7 +110,7 @@ function comparisonText({ stock, rated, states }: StockComparison): string {
     quantity.strengthIn(one.counts5),
   ]);
   return [
-    bold(sayStrength("states.head", { stock: broughtIn(stock.name), rated: quantity.strength(rated) })),
+    bold(sayStrength("states.head", { stock: stockName(stock.name), rated: quantity.strength(rated) })),
     ...loud.map(({ state, message }) =>
       loudLine(sayStrength("states.finding", { state: broughtIn(state), finding: tellNote(message) })),
     ),

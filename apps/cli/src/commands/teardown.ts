@@ -17,6 +17,7 @@ import {
   teardownLog,
 } from "@secondline/strength";
 import { listed, quantity, englishWords as words } from "@secondline/words";
+import { dayText } from "@secondline/words/dates";
 import { tellNote } from "@secondline/words/notes";
 import { englishTeardownWords as teardownWords } from "@secondline/words/teardown";
 import { type AssessmentOptions, readAssessment } from "../assessment.ts";
@@ -110,7 +111,7 @@ function planText(rig: Rig, found: Teardown): string {
   const wanted = teardownWords.teardownWanted(rig, found);
   const cannot = teardownWords.teardownCannot(rig, found);
   return [
-    bold(say("teardown.title", { name: rig.name, on, pieces: pieces.length, pulls })),
+    bold(say("teardown.title", { name: rig.name, on: dayText(on), pieces: pieces.length, pulls })),
     ...(invented ? [wrap(say("teardown.invented"), width)] : []),
     ...bullets(
       bands.map((band) => teardownWords.teardownBand(rig, band)),
@@ -176,7 +177,7 @@ function shareOf(text: string | undefined): number {
 function learntText(rig: Rig, found: TeardownLearnt, empty: number): string {
   const { on, counted, results, contradictions, invented, share } = found;
   return [
-    bold(say("teardown.learnt.title", { name: rig.name, on })),
+    bold(say("teardown.learnt.title", { name: rig.name, on: dayText(on) })),
     ...(invented ? [wrap(say("teardown.invented"), width)] : []),
     wrap(say("teardown.learnt.counted", { counted, results }), width),
     ...(empty > 0 ? [wrap(say("teardown.learnt.empty", { count: empty }), width)] : []),
@@ -191,7 +192,7 @@ function learntText(rig: Rig, found: TeardownLearnt, empty: number): string {
     factorTable(found),
     "",
     partTable(rig, found),
-    dim(wrap(say("teardown.learnt.nextCaption", { on, share: quantity.percent(share) }), width)),
+    dim(wrap(say("teardown.learnt.nextCaption", { on: dayText(on), share: quantity.percent(share) }), width)),
     "",
     ...bullets(words.generalCautions(), width),
   ].join("\n");
@@ -217,7 +218,7 @@ function partTable(rig: Rig, found: TeardownLearnt): string {
     return [part, before, after, change, until, daysBefore, daysAfter];
   });
   const columns = [
-    { head: say("teardown.learnt.part", { on: found.on }), flexible: true },
+    { head: say("teardown.learnt.part", { on: dayText(found.on) }), flexible: true },
     ...(["held", "holds", "change", "until", "daysBefore", "daysAfter"] as const).map((name) => ({
       head: say(`teardown.learnt.${name}`),
       align: "right" as const,

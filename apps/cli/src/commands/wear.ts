@@ -3,7 +3,8 @@
 import { isTape, type PartId, type Rig } from "@secondline/rig";
 import { judgedFactors, rigStrengths } from "@secondline/scenarios";
 import { type PartStrength, type StrengthZone, weakestFirst } from "@secondline/strength";
-import { broughtIn, listed, quantity, englishWords as words } from "@secondline/words";
+import { listed, quantity, weakness, englishWords as words } from "@secondline/words";
+import { dayText } from "@secondline/words/dates";
 import { tellNote } from "@secondline/words/notes";
 import { tableWords } from "@secondline/words/tables";
 import { type AssessmentOptions, readAssessment } from "../assessment.ts";
@@ -37,7 +38,7 @@ export function wear(file: string, options: WearCommandOptions): void {
   const lines = parts.filter((part) => part.zones !== undefined);
   print(
     [
-      bold(say("wear.title", { name: rig.name, on: options.on })),
+      bold(say("wear.title", { name: rig.name, on: dayText(options.on) })),
       wrap(words.taken(rig, { taken }), width),
       "",
       ...(notes.length > 0 ? [`${say("head.notes")}:`, ...bullets(notes.map(tellNote), width), ""] : []),
@@ -81,7 +82,7 @@ function lineText(rig: Rig, { id, zones }: PartStrength, bases: readonly string[
     say("wear.stretch", { from: place(zone.from), to: place(zone.to) }),
     quantity.strengthIn(zone.strength),
     quantity.strengthIn(zone.strength5),
-    broughtIn(zone.reason),
+    weakness(zone.reason),
     tableWords.factors({ factors: zone.factors.filter((one) => one.value !== 1) }),
     listed(weakestFirst(zoneBases(zone)).map((basis) => String(bases.indexOf(words.basis(basis)) + 1))),
   ]);

@@ -1,6 +1,5 @@
 import { type Outcome, type SiteCard, siteCard } from "@secondline/scenarios";
 import { type CardText, cardWords } from "@secondline/words/card";
-import { dated } from "@secondline/words/dates";
 import { sayCard } from "@secondline/words/page/card";
 import { todayIso } from "@secondline/workbench";
 import { useEffect } from "react";
@@ -117,7 +116,7 @@ function Card({ card, outcome, heavier }: { card: SiteCard; outcome: Outcome; he
           <div key={kind} className={styles[WIDE.has(kind) ? "wide" : "row"]}>
             <dt>{name}</dt>
             <dd>
-              <span className={styles.value}>{dated(value)}</span>
+              <span className={styles.value}>{value}</span>
               {note && <span className={styles.note}>{note}</span>}
             </dd>
           </div>
@@ -126,7 +125,7 @@ function Card({ card, outcome, heavier }: { card: SiteCard; outcome: Outcome; he
       <List {...text.lapse} />
       <List {...text.cautions} />
       <p className={styles.foot}>
-        {dated(text.foot.state)} {text.foot.hashName}: <code>{text.foot.hash}</code>
+        {text.foot.state} {text.foot.hashName}: <code>{text.foot.hash}</code>
       </p>
     </>
   );
@@ -164,7 +163,7 @@ function Status({ text, date }: { text: CardText; date: string }) {
       <p className={styles.word} style={{ color: verdictColour(mark) }}>
         <VerdictMark verdict={mark} size={30} /> {late?.word ?? text.word}
       </p>
-      <p className={styles.says}>{quantity.unbroken(dated(late?.says ?? text.says))}</p>
+      <p className={styles.says}>{quantity.unbroken(late?.says ?? text.says)}</p>
     </section>
   );
 }
@@ -173,7 +172,7 @@ function List({ head, items }: CardText["lapse"]) {
   return (
     <section className={styles.list}>
       <h3>{head}</h3>
-      <Lines of={items.map(dated)} />
+      <Lines of={items} />
     </section>
   );
 }

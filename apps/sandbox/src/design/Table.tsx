@@ -14,10 +14,22 @@ interface Props {
   isLastHeadHidden?: boolean;
   /** So many cells at the beginning of a row are numbers. */
   numbers?: number;
+  /** Rows that are marked. */
+  areMarked?: readonly boolean[];
 }
 
 /** A plain table. Every cell knows its head, so that a narrow screen can show each row as a card. */
-export function Table({ heads, rows, isNamed = false, className, label, caption, numbers = 0, ...hidden }: Props) {
+export function Table({
+  heads,
+  rows,
+  isNamed = false,
+  className,
+  label,
+  caption,
+  numbers = 0,
+  areMarked,
+  ...hidden
+}: Props) {
   return (
     <table className={className} aria-label={label}>
       {caption}
@@ -37,7 +49,7 @@ export function Table({ heads, rows, isNamed = false, className, label, caption,
       <tbody>
         {rows.map((cells, place) => (
           // biome-ignore lint/suspicious/noArrayIndexKey: a row is known by its place
-          <tr key={place}>
+          <tr key={place} data-marked={areMarked?.[place] || undefined}>
             {cells.map((cell, i) =>
               isNamed && i === 0 ? (
                 <th key={heads[i]} scope="row">

@@ -1,4 +1,4 @@
-import { useId, useState } from "react";
+import { useEffect, useId, useState } from "react";
 import styles from "./Field.module.css";
 import { Lines } from "./Lines.tsx";
 
@@ -53,6 +53,11 @@ export function TextField({
     .filter(Boolean)
     .join(" ");
   const shown = draft ?? value;
+  // What is wrong with the field that is being typed in is in sight, also where little of the page is.
+  useEffect(() => {
+    if (wrong && document.activeElement?.id === id)
+      document.getElementById(`${id}-wrong`)?.scrollIntoView({ block: "nearest" });
+  }, [wrong, id]);
   return (
     <div className={inline ? styles.inline : wide ? styles.wide : styles.field}>
       <label htmlFor={id} className={inline ? "visually-hidden" : styles.label}>

@@ -1,10 +1,15 @@
-import type { Shelf } from "@secondline/workbench";
+import { rememberingShelf, type Shelf } from "@secondline/workbench";
 
-/** The small storage that the browser keeps for this page on this device; if the browser has none, a storage that forgets. */
-export function deviceShelf(): Shelf {
+const FORGETTING: Shelf = { getItem: () => null, setItem: () => undefined };
+
+const shelf = rememberingShelf(() => {
   try {
     return localStorage;
   } catch {
-    return { getItem: () => null, setItem: () => undefined };
+    // That the browser keeps nothing was told at the start.
+    return FORGETTING;
   }
-}
+});
+
+/** The small storage that the browser keeps for this page on this device. */
+export const deviceShelf = (): Shelf => shelf;

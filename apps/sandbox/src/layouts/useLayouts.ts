@@ -1,6 +1,7 @@
 import { sayLayouts } from "@secondline/words/page/layouts";
 import {
   createLayouts,
+  keepingTrouble,
   type Layout,
   type Layouts,
   layoutRunner,
@@ -36,7 +37,7 @@ export function layoutsOf({ sandbox, read, kept }: Booted): Layouts {
   const flush = startKeeping(layouts, shelf, {
     later,
     onTrouble(error) {
-      const message = error instanceof Error ? error.message : String(error);
+      const message = keepingTrouble(error);
       sandbox.actions.tell({ tone: "fault", text: sayLayouts("useLayouts.notKept", { message }) });
     },
   });

@@ -1,7 +1,6 @@
-import type { Recording } from "@secondline/engine";
 import { LAYOUT_LOOKS, type TraceLook } from "@secondline/figures/time";
 import type { PlaybackClock } from "@secondline/workbench";
-import { type LessonRun, say } from "@secondline/workbench/lessons";
+import { isSameFall, type LessonPictureChoice, say } from "@secondline/workbench/lessons";
 import { useMemo } from "react";
 import { lettering } from "../design/lettering.ts";
 import { LayoutPlot } from "../layouts/LayoutTraces.tsx";
@@ -10,37 +9,36 @@ import styles from "./classroom.module.css";
 
 interface Props {
   clock: PlaybackClock;
-  before: LessonRun | undefined;
-  after: LessonRun | undefined;
+  pictures: readonly LessonPictureChoice[];
 }
 
 /** Room for the names at the right ends, in the type of a class [px]. */
 export const CLASS_GUTTER = { wide: 200, compact: 120 };
 
-const NAMES: readonly TraceLook[] = [
-  { name: say("lesson.pictureBefore"), look: LAYOUT_LOOKS[0]! },
-  { name: say("lesson.pictureAfter"), look: LAYOUT_LOOKS[1]! },
-];
+const looksOf = (pictures: Props["pictures"]): readonly TraceLook[] =>
+  pictures.map(({ label }, i) => ({ name: label, look: LAYOUT_LOOKS[i]! }));
 
-/** Both runs where they differ: what happens once more to the same rig has the same trace. */
-function traced({ before, after }: Omit<Props, "clock">): readonly Recording[] {
-  const same = after?.many !== undefined || after?.swept !== undefined;
-  return [before, same ? undefined : after].flatMap((run) => run?.recording ?? []);
-}
+/** Falls that move alike have one trace. */
+const differing = ([first, second]: Props["pictures"]): Props["pictures"] => {
+  if (!first) return [];
+  return second && !isSameFall(first.fall, second.fall) ? [first, second] : [first];
+};
 
 /** How long the traces are: as the longer run, whichever is in the picture [s]. */
-export const tracedTime = (runs: Omit<Props, "clock">): number =>
-  Math.max(0, ...traced(runs).map(({ duration }) => duration));
+export const tracedTime = (pictures: Props["pictures"]): number =>
+  Math.max(0, ...pictures.map(({ fall }) => fall.recording.duration));
 
 /** The pull on the harness of both runs, under the picture and on its clock. */
-export function ClassTraces({ clock, before, after }: Props) {
+export function ClassTraces({ clock, pictures }: Props) {
   const { ref, size } = useFrameSize<HTMLDivElement>();
-  const recordings = useMemo(() => traced({ before, after }), [before, after]);
+  const drawn = useMemo(() => differing(pictures), [pictures]);
+  const recordings = useMemo(() => drawn.map(({ fall }) => fall.recording), [drawn]);
+  const looks = useMemo(() => looksOf(drawn), [drawn]);
   return (
     <section className={styles.traces} aria-label={say("class.traces")}>
       <h3 className={styles.force}>{say("class.traces")}</h3>
       <div ref={ref} className={styles.figure}>
-        {size.width > 0 && before && (
+        {size.width > 0 && recordings.length > 0 && (
           <LayoutPlot
             clock={clock}
             recordings={recordings}
@@ -49,7 +47,7 @@ export function ClassTraces({ clock, before, after }: Props) {
             width={size.width}
             height={size.height}
             compact={false}
-            looks={NAMES}
+            looks={looks}
             gutter={CLASS_GUTTER}
             lettering={lettering()}
           />

@@ -37,7 +37,7 @@ interface Props {
 export function LessonPage({ lesson, theme, wide, read, tries, onTry, onOpen, inClass }: Props) {
   const course = useLesson(lesson, read, onTry);
   const { before, after, guess, given, result, run } = course;
-  const { clock, shown, show } = useLessonClock(given, result);
+  const { clock, pictures, picture, show } = useLessonClock(lesson.id, given, result);
   const headings = useStepFocus(course);
   const { id, scale } = lesson;
   const was = given && lesson.read(given);
@@ -45,11 +45,9 @@ export function LessonPage({ lesson, theme, wide, read, tries, onTry, onOpen, in
     <main className={wide ? styles.wide : styles.narrow}>
       <div className={styles.picture}>
         <LessonPicture
-          {...{ clock, theme, wide, shown, show, inClass }}
-          before={given}
-          after={result}
+          {...{ clock, theme, wide, pictures, picture, show, inClass }}
           failed={before}
-          along={lesson.along === true}
+          along={lesson.along === true ? (picture?.which === "after" ? result : given) : undefined}
         />
       </div>
       <article className={styles.text}>

@@ -1,5 +1,11 @@
 import type { PlaybackClock } from "@secondline/workbench";
-import { type LessonJob, type LessonRun, say } from "@secondline/workbench/lessons";
+import {
+  isSameFall,
+  type LessonJob,
+  type LessonPictureChoice,
+  type LessonRun,
+  say,
+} from "@secondline/workbench/lessons";
 import type { Theme } from "../design/palette.ts";
 import { useReducedMotion } from "../design/useMedia.ts";
 import { PlayStrip } from "../layouts/PlayStrip.tsx";
@@ -9,37 +15,33 @@ import { ClassTraces, tracedTime } from "./ClassTraces.tsx";
 import styles from "./LessonPage.module.css";
 import { ScenePointer } from "./ScenePointer.tsx";
 
-type Which = "before" | "after";
 interface Props {
   clock: PlaybackClock;
   theme: Theme;
   wide: boolean;
-  before: LessonRun | undefined;
-  after: LessonRun | undefined;
+  /** The falls that are there to be shown, and the one that is. */
+  pictures: readonly LessonPictureChoice[];
+  picture: LessonPictureChoice | undefined;
   failed: LessonJob;
-  shown: Which;
-  show: (which: Which) => void;
+  show: (which: LessonPictureChoice["which"]) => void;
   inClass: boolean;
-  /** Strength and load along the main line stand under the picture. */
-  along: boolean;
+  /** The run whose strength and load along the main line stand under the picture. */
+  along: LessonRun | undefined;
 }
 
-const CHOICES = [
-  { which: "before", label: "lesson.pictureBefore" },
-  { which: "after", label: "lesson.pictureAfter" },
-] as const;
-
 /** The fall that the text speaks of, with its playback; after the second run, either fall. */
-export function LessonPicture({ clock, theme, wide, before, after, failed, shown, show, inClass, along }: Props) {
+export function LessonPicture({ clock, theme, wide, pictures, picture, failed, show, inClass, along }: Props) {
   const reducedMotion = useReducedMotion();
-  const run = shown === "after" ? after : before;
-  if (!run) {
+  if (!picture) {
     const none = failed.kind === "failed" || failed.kind === "stopped";
     return <p className={styles.waiting}>{say(none ? "lesson.pictureFailed" : "lesson.pictureWaiting")}</p>;
   }
-  // A ghost of the fall before makes sense where both are on the same line, and where there is room for it and its key.
-  const sameLine = before !== undefined && before.assessed.rig.span === run.assessed.rig.span;
-  const other = wide && shown === "after" && sameLine ? before.recording : undefined;
+  // A ghost of the fall before makes sense where both differ and are on the same line, and where there is room for it and its key.
+  const run = picture.fall;
+  const before = pictures.find(({ which }) => which === "before")?.fall;
+  const isGhost =
+    before !== undefined && before.assessed.rig.span === run.assessed.rig.span && !isSameFall(before, run);
+  const other = wide && picture.which === "after" && isGhost ? before.recording : undefined;
   return (
     <>
       <div className={styles.scene}>
@@ -54,20 +56,20 @@ export function LessonPicture({ clock, theme, wide, before, after, failed, shown
           showForces={false}
           reducedMotion={reducedMotion}
         />
-        {inClass && wide && <ScenePointer clock={clock} tracedTime={tracedTime({ before, after })} />}
-        {after && (
+        {inClass && wide && <ScenePointer clock={clock} tracedTime={tracedTime(pictures)} />}
+        {pictures.length > 1 && (
           <fieldset className={styles.which} data-over-scene>
             <legend className="visually-hidden">{say("lesson.pictureChoice")}</legend>
-            {CHOICES.map(({ which, label }) => (
-              <button key={which} type="button" aria-pressed={which === shown} onClick={() => show(which)}>
-                {say(label)}
+            {pictures.map(({ which, label }) => (
+              <button key={which} type="button" aria-pressed={which === picture.which} onClick={() => show(which)}>
+                {label}
               </button>
             ))}
           </fieldset>
         )}
       </div>
-      {along && <AlongRibbon run={run} clock={clock} />}
-      {inClass && wide && <ClassTraces {...{ clock, before, after }} />}
+      {along && <AlongRibbon run={along} clock={clock} />}
+      {inClass && wide && <ClassTraces {...{ clock, pictures }} />}
       <div className={styles.play}>
         <PlayStrip clock={clock} />
       </div>

@@ -1,3 +1,4 @@
+import { keepingTrouble } from "@secondline/workbench";
 import {
   type KeptTries,
   keepOrTell,
@@ -72,7 +73,7 @@ function useKept() {
   const onTry = useCallback(
     (id: LessonId, one: Try) => {
       const onTrouble = (error: unknown) => {
-        const message = error instanceof Error ? error.message : String(error);
+        const message = keepingTrouble(error);
         queueMicrotask(() => tell({ tone: "fault", text: say("lesson.notKept", { message }) }));
       };
       setKept((now) => keepOrTell(deviceShelf(), now, id, one, onTrouble));

@@ -10,6 +10,7 @@ import { type SideInHand, useSideDesk } from "../side/useSideDesk.ts";
 import { useActions } from "../state/useSandbox.ts";
 import { CautionFoot } from "../verdict/CautionFoot.tsx";
 import { words } from "../words.ts";
+import { AnswersFile, SaveAnswers } from "./AnswersFile.tsx";
 import styles from "./newRig.module.css";
 import { QuestionPart } from "./QuestionPart.tsx";
 import { SidePicture } from "./SidePicture.tsx";
@@ -54,8 +55,14 @@ export function NewRigView({ theme, openDocument }: { theme: Theme; openDocument
           </div>
           <div className={styles.finish}>
             <State desk={desk} />
+            {desk.unkept && (
+              <p className={styles.unkept} role="alert">
+                ✕ {say("unkept.all", { reason: desk.unkept.reason })}
+              </p>
+            )}
             <div className={styles.buttons}>
               <Button tone="filled" label={say("make")} disabled={made.rig === undefined} onClick={make} />
+              {desk.unkept && <SaveAnswers desk={desk} />}
               <Button tone="quiet" label={say("cancel")} onClick={() => look({ view: "rig" })} />
             </div>
           </div>
@@ -84,7 +91,7 @@ function State({ desk: { made } }: { desk: NewRigInHand }) {
 
 /** What no question asks, and what is wrong with no single answer. */
 function Rest({ desk }: { desk: NewRigInHand }) {
-  const { made, reset } = desk;
+  const { made, reset, bringBack } = desk;
   const others = made.faults.flatMap((fault) =>
     ELSEWHERE.has(fault.place) && fault.kind === "issue" ? [fault.issue] : [],
   );
@@ -101,7 +108,9 @@ function Rest({ desk }: { desk: NewRigInHand }) {
           <p className={styles.help}>{newRigWords.values(made.rig, rest)}.</p>
         </Disclosure>
       )}
+      <AnswersFile desk={desk} />
       <Button tone="quiet" label={say("reset")} onClick={reset} />
+      {bringBack && <Button tone="quiet" icon="undo" label={say("answers.back")} onClick={bringBack} />}
     </section>
   );
 }

@@ -54,6 +54,7 @@ export function QuestionPart({
       </div>
       {id === "ground" && <GroundByHand desk={desk} hand={hand} />}
       <More id={id} desk={desk} />
+      {desk.unkept?.at === id && <p className={styles.wrong}>✕ {say("unkept.here", { reason: desk.unkept.reason })}</p>}
       {id === "age" ? (
         <Button label={say("allNew")} pressed={answers.age === "new"} onClick={() => desk.answer("age", "new")} />
       ) : (

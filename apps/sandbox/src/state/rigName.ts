@@ -1,10 +1,8 @@
 /** What is said of keeping the current work. */
 import { sayPage } from "@secondline/words/page/page";
-export function saveTrouble(error: unknown): string {
-  const full = error instanceof DOMException && error.name === "QuotaExceededError";
-  const reason = full ? sayPage("autosave.storageFull") : error instanceof Error ? error.message : String(error);
-  return sayPage("autosave.notKept", { reason });
-}
+import { keepingTrouble } from "@secondline/workbench";
+
+export const saveTrouble = (error: unknown): string => sayPage("autosave.notKept", { reason: keepingTrouble(error) });
 
 export function rigName(document: { readonly [key: string]: unknown }): string {
   return typeof document.name === "string" && document.name.trim() !== ""

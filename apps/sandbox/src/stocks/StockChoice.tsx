@@ -1,6 +1,6 @@
 import { Combobox } from "@base-ui/react/combobox";
 import { GENERIC_STOCKS, type LineStock } from "@secondline/rig";
-import { broughtIn } from "@secondline/words";
+import { stockName } from "@secondline/words";
 import { newRigWords } from "@secondline/words/newRig";
 import { isFoundBy } from "@secondline/workbench";
 import { Icon } from "../design/icons.tsx";
@@ -29,7 +29,7 @@ export function StockChoice({ label, value, own, onChange, onFocus, unconfirmed 
         items={stocks}
         value={chosen}
         onValueChange={(next: LineStock | null) => next && onChange(next.id)}
-        itemToStringLabel={({ name }: LineStock) => broughtIn(name)}
+        itemToStringLabel={({ name }: LineStock) => stockName(name)}
         isItemEqualToValue={(a: LineStock, b: LineStock) => a.id === b.id}
         filter={isFoundBy}
         autoHighlight
@@ -41,7 +41,7 @@ export function StockChoice({ label, value, own, onChange, onFocus, unconfirmed 
           data-unconfirmed={unconfirmed && ""}
           onFocus={onFocus}
         >
-          <span>{chosen ? broughtIn(chosen.name) : value}</span>
+          <span>{chosen ? stockName(chosen.name) : value}</span>
           <Icon name="down" size={14} />
         </Combobox.Trigger>
         {chosen && <p className={styles.chosen}>{detail(chosen)}</p>}
@@ -53,7 +53,7 @@ export function StockChoice({ label, value, own, onChange, onFocus, unconfirmed 
               <Combobox.List>
                 {(stock: LineStock) => (
                   <Combobox.Item key={stock.id} value={stock} className={styles.item}>
-                    <span className={styles.name}>{broughtIn(stock.name)}</span>
+                    <span className={styles.name}>{stockName(stock.name)}</span>
                     <span className={styles.detail}>{detail(stock)}</span>
                   </Combobox.Item>
                 )}

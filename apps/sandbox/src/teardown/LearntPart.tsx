@@ -1,6 +1,8 @@
 /** What the results of a teardown taught so far. Knows no store: what it rests on is handed on. */
+
 import type { TeardownLearnt } from "@secondline/strength";
 import { quantity } from "@secondline/words";
+import { dayText } from "@secondline/words/dates";
 import { englishTeardownWords as teardownWords } from "@secondline/words/teardown";
 import type { LearntInput } from "@secondline/workbench";
 import { Table } from "../design/Table.tsx";
@@ -57,16 +59,18 @@ function Found({ input: { rig }, found }: { input: LearntInput; found: TeardownL
           <Table
             isNamed
             className={styles.table}
-            label={say("teardown.learnt.part", { on })}
+            label={say("teardown.learnt.part", { on: dayText(on) })}
             rows={partRows}
             heads={[
-              say("teardown.learnt.part", { on }),
+              say("teardown.learnt.part", { on: dayText(on) }),
               ...(["held", "holds", "change", "until", "daysBefore", "daysAfter"] as const).map((name) =>
                 say(`teardown.learnt.${name}`),
               ),
             ]}
           />
-          <p className={styles.soft}>{say("teardown.learnt.nextCaption", { on, share: quantity.percent(share) })}</p>
+          <p className={styles.soft}>
+            {say("teardown.learnt.nextCaption", { on: dayText(on), share: quantity.percent(share) })}
+          </p>
         </>
       )}
     </>

@@ -1,6 +1,8 @@
 /** A plan of a teardown with fields for its results. Knows no store: what is kept is handed on. */
+
 import type { Rig } from "@secondline/rig";
 import type { BreakTest, Teardown } from "@secondline/strength";
+import { dayText } from "@secondline/words/dates";
 import { englishTeardownWords as teardownWords } from "@secondline/words/teardown";
 import { pieceResultOf } from "@secondline/workbench";
 import { Lines } from "../design/Lines.tsx";
@@ -21,7 +23,7 @@ export function PlanPart({ rig, plan, tests, onResult }: Props) {
   return (
     <>
       <h2 className={styles.title}>
-        {teardownWords.say("teardown.title", { name: rig.name, on, pieces: pieces.length, pulls })}
+        {teardownWords.say("teardown.title", { name: rig.name, on: dayText(on), pieces: pieces.length, pulls })}
       </h2>
       {invented && <p className={styles.warn}>▲ {teardownWords.say("teardown.invented")}</p>}
       <List items={bands.map((band) => teardownWords.teardownBand(rig, band))} />

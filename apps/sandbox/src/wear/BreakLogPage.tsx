@@ -5,7 +5,7 @@ import { englishBreakLogWords as breakLogWords } from "@secondline/words/breakLo
 import { tellLogFault } from "@secondline/words/logFaults";
 import { moreText } from "@secondline/words/more";
 import { sayBreakLog } from "@secondline/words/page/breakLog";
-import { groupsBy, groupTitle, loadOf } from "@secondline/workbench";
+import { groupsBy, loadOf } from "@secondline/workbench";
 import { useState } from "react";
 import { Disclosure } from "../design/Disclosure.tsx";
 import { Shapes } from "../picture/Shapes.tsx";
@@ -44,11 +44,7 @@ export function BreakLogPage({ wide }: { wide: boolean }) {
             ? sayBreakLog("breakLogPage.noTestsYet")
             : sayBreakLog("breakLogPage.testsGroupsPart", { tests: log.tests.length, groups: groups.length })}
         </p>
-        {next && (
-          <p className={styles.note}>
-            {breakLogWords.testNext(ofNext ? { ...next, label: groupTitle(ofNext, own) } : next)}
-          </p>
-        )}
+        {next && <p className={styles.note}>{breakLogWords.testNext(next, ofNext, own)}</p>}
         {job.kind === "failed" && (
           <p className={styles.wrong}>{sayBreakLog("breakLogPage.statisticsCouldNot", { message: job.message })}</p>
         )}

@@ -1,7 +1,8 @@
 import { dayLine, type TakeDownMark, WEAR_TILES } from "@secondline/figures/wear";
+import { dayText } from "@secondline/words/dates";
 import { sayWear } from "@secondline/words/page/wear";
 import { isoOf, placeOf, type Stretch, type WrittenEntry } from "@secondline/workbench";
-import { calendarLayout, dateWords } from "@secondline/workbench/record";
+import { calendarLayout } from "@secondline/workbench/record";
 import { useId, useMemo, useRef, useState } from "react";
 import { Shapes, Tiles } from "../picture/Shapes.tsx";
 import { useFrameSize } from "../time/useFrameSize.ts";
@@ -49,7 +50,7 @@ function Drawing({ wide, mark, width }: { wide: boolean; mark: TakeDownMark | un
       <Shapes of={paper} {...{ styles, id }} />
       <Grip
         label={sayWear("calendarFigure.dayShown")}
-        text={dateWords(on)}
+        text={dayText(on)}
         value={today}
         min={Math.ceil(span[0])}
         max={Math.floor(span[1])}
@@ -68,7 +69,7 @@ function Drawing({ wide, mark, width }: { wide: boolean; mark: TakeDownMark | un
         onEnd={() => setHeld(undefined)}
         data="on"
       >
-        <Shapes of={dayLine(x.px(today), dateWords(on), bottom, width)} styles={styles} />
+        <Shapes of={dayLine(x.px(today), dayText(on), bottom, width)} styles={styles} />
       </Grip>
       {placed.map((one) => (
         <DatedGrip

@@ -1,8 +1,9 @@
 import type { Scale } from "@secondline/figures";
 import { entryMark } from "@secondline/figures/wear";
+import { dayText } from "@secondline/words/dates";
 import { sayWear } from "@secondline/words/page/wear";
 import { entriesOf, isoOf, moveDate, replaceEntry } from "@secondline/workbench";
-import { dateWords, type PlacedDate } from "@secondline/workbench/record";
+import type { PlacedDate } from "@secondline/workbench/record";
 import { useState } from "react";
 import { Shapes } from "../picture/Shapes.tsx";
 import { useWear, useWearActions } from "../wearInHand/useWear.ts";
@@ -49,7 +50,7 @@ export function DatedGrip({
   return (
     <Grip
       label={sayWear("calendarGrips.date", { what: one.words })}
-      text={dateWords(isoOf(day))}
+      text={dayText(isoOf(day))}
       value={day}
       min={Math.ceil(x.from)}
       max={Math.floor(x.to)}
@@ -70,7 +71,7 @@ export function DatedGrip({
           y={y + 4}
           textAnchor={one.left ? "end" : "start"}
         >
-          {by === 0 ? one.label : dateWords(isoOf(day))}
+          {by === 0 ? one.label : dayText(isoOf(day))}
         </text>
       )}
     </Grip>

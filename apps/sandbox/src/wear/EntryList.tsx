@@ -1,13 +1,7 @@
+import { dayText } from "@secondline/words/dates";
 import { sayRecord } from "@secondline/words/page/record";
 import { addEntry, entriesOf, nameFor, ownerPath } from "@secondline/workbench";
-import {
-  dateWords,
-  entryWords,
-  freshFields,
-  messagesUnder,
-  PART_KINDS,
-  WEBBING_KINDS,
-} from "@secondline/workbench/record";
+import { entryWords, freshFields, messagesUnder, PART_KINDS, WEBBING_KINDS } from "@secondline/workbench/record";
 import { Button } from "../design/Button.tsx";
 import { useSandbox } from "../state/useSandbox.ts";
 import { useWear, useWearActions } from "../wearInHand/useWear.ts";
@@ -56,7 +50,7 @@ export function EntryList() {
                 aria-expanded={chosen === i}
                 onClick={() => look({ entry: chosen === i ? undefined : i })}
               >
-                <span className={entry.date > on ? styles.later : styles.date}>{dateWords(entry.date)}</span>
+                <span className={entry.date > on ? styles.later : styles.date}>{dayText(entry.date)}</span>
                 <span>
                   {entryWords(kinds, entry)}
                   {entry.date > on && <span className={styles.later}> {sayRecord("entryList.later")}</span>}

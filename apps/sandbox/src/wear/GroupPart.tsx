@@ -1,9 +1,9 @@
 import type { Plot } from "@secondline/figures";
 import type { BreakTest, GroupReport } from "@secondline/strength";
 import { capital } from "@secondline/words";
+import { groupTitle } from "@secondline/words/breakLog";
 import { tellNote } from "@secondline/words/notes";
 import { sayBreakLog } from "@secondline/words/page/breakLog";
-import { groupTitle } from "@secondline/workbench";
 import { FIT_HEADS, fitNotes, fitRows, fitsTitle, gainWords, groupNumbers } from "@secondline/workbench/record";
 import { Disclosure } from "../design/Disclosure.tsx";
 import { Paragraphs } from "../design/Lines.tsx";

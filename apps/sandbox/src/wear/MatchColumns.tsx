@@ -1,14 +1,15 @@
 import { issuesListed, type LineStock } from "@secondline/rig";
-import { type BreakTest, LOG_COLUMNS, type LogColumn, type LogFact } from "@secondline/strength";
+import { type BreakTest, LOG_COLUMNS, type LogColumn, type LogFault } from "@secondline/strength";
 import { columnLabel, sayColumns as say } from "@secondline/words/columns";
 import { tellLogFault } from "@secondline/words/logFaults";
 import { moreText } from "@secondline/words/more";
 import { sayBreakLog } from "@secondline/words/page/breakLog";
 import { type ColumnMatch, DATE_ORDERS, type LogTable, withWord } from "@secondline/workbench";
 import {
+  type MatchState,
   matchState,
   materialWords,
-  PREVIEW_HEADS,
+  previewHeads,
   previewRows,
   sameOptions,
   sourceChoice,
@@ -37,7 +38,8 @@ interface Props {
 /** Columns of a file matched with those of a break log, with the first rows as they are read. */
 export function MatchColumns({ file, table, first, remembered, onTake, onCancel }: Props) {
   const [match, setMatch] = useState(first);
-  const { tests, faults, missing, words } = useMemo(() => matchState(table, match), [table, match]);
+  const state = useMemo(() => matchState(table, match), [table, match]);
+  const { tests, elsewhere, missing, words } = state;
   const own = useOwnStocks();
   const count = tests?.length ?? 0;
   return (
@@ -61,11 +63,11 @@ export function MatchColumns({ file, table, first, remembered, onTake, onCancel 
       {WORDS.map(([of, choices]) => (
         <Words key={of} choices={choices(table, match, own)} {...{ of, match, setMatch }} />
       ))}
-      <Preview tests={tests ?? []} own={own} />
+      <Preview state={state} own={own} />
       <div role="status" className={styles.state}>
         {words}
       </div>
-      {faults.length > 0 && <Faults faults={faults} />}
+      {elsewhere.length > 0 && <Faults faults={elsewhere} />}
       <div className={styles.buttons}>
         <Button
           tone="filled"
@@ -142,26 +144,32 @@ function Words({ of, choices, match, setMatch }: Part & { of: "words" | "materia
   );
 }
 
-function Preview({ tests, own }: { tests: readonly BreakTest[]; own: readonly LineStock[] }) {
+/** The first rows, and the bad ones with the reason beside them. */
+function Preview({ state, own }: { state: MatchState; own: readonly LineStock[] }) {
+  const rows = previewRows(state, own);
   return (
     <section className={styles.preview}>
       <h3 className={styles.head}>{say("preview.head")}</h3>
-      {tests.length === 0 ? (
+      {rows.length === 0 ? (
         <p className={styles.note}>{say("preview.none")}</p>
       ) : (
         <div className={styles.scroll}>
-          <Table heads={PREVIEW_HEADS} rows={previewRows(tests, own)} className={styles.table} />
+          <Table
+            heads={previewHeads(state)}
+            rows={rows.map(({ cells }) => cells)}
+            areMarked={rows.map(({ bad }) => bad)}
+            isNamed
+            className={styles.table}
+          />
         </div>
       )}
+      {state.moreBad > 0 && <p className={styles.wrong}>{say("preview.more", { count: state.moreBad })}</p>}
     </section>
   );
 }
 
-function Faults({
-  faults,
-}: {
-  faults: readonly { readonly line: number; readonly column: string; readonly message: LogFact }[];
-}) {
+/** Faults of no row. */
+function Faults({ faults }: { faults: readonly LogFault[] }) {
   const { issues, more } = issuesListed(faults);
   return (
     <ul className={styles.faults}>

@@ -1,4 +1,5 @@
 import { GENERIC_STOCKS } from "@secondline/rig";
+import { stockName } from "@secondline/words";
 import { sayRecord } from "@secondline/words/page/record";
 import { ownerPath } from "@secondline/workbench";
 import {
@@ -119,12 +120,16 @@ export function StockOf({ facts }: { facts: WebbingFacts }) {
   const stocks = useWear((state) => state.work.stocks);
   const { change } = useWearActions();
   if (facts.fromRig)
-    return <p className={styles.note}>{sayRecord("ownerChoice.madeOfByRig", { name: facts.stock?.name ?? "" })}</p>;
+    return (
+      <p className={styles.note}>
+        {sayRecord("ownerChoice.madeOfByRig", { name: stockName(facts.stock?.name ?? "") })}
+      </p>
+    );
   const options = [
     { value: NOT_SAID, label: sayRecord("ownerChoice.notSaid") },
     ...[...GENERIC_STOCKS.values()]
       .filter(({ id }) => id.includes("webbing"))
-      .map(({ id, name }) => ({ value: id, label: name })),
+      .map(({ id, name }) => ({ value: id, label: stockName(name) })),
   ];
   return (
     <Choice

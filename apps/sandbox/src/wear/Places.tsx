@@ -1,10 +1,10 @@
 import { needFacts, type WebbingState } from "@secondline/strength";
 import { listed } from "@secondline/words";
-import { dated } from "@secondline/words/dates";
+import { dayText } from "@secondline/words/dates";
 import { tellNote } from "@secondline/words/notes";
 import { sayWear } from "@secondline/words/page/wear";
 import { isNamed, type Stretch } from "@secondline/workbench";
-import { capitalPartName, dateWords, flagWords, rigsIn, withSurroundings } from "@secondline/workbench/record";
+import { capitalPartName, flagWords, rigsIn, withSurroundings } from "@secondline/workbench/record";
 import { useMemo } from "react";
 import { DEMO_RIGS } from "../demo/demoRigs.ts";
 import { Button } from "../design/Button.tsx";
@@ -40,10 +40,10 @@ export function Places() {
       {open.length > 0 && (
         <Flags
           label={sayWear("places.openInspections")}
-          of={open.map((need) => ({ key: JSON.stringify(need), said: quantity.unbroken(dated(tellNote(need))) }))}
+          of={open.map((need) => ({ key: JSON.stringify(need), said: quantity.unbroken(tellNote(need)) }))}
         />
       )}
-      {places.length === 0 && <p className={styles.serif}>{sayWear("places.noneInSpan", { day: dateWords(on) })}</p>}
+      {places.length === 0 && <p className={styles.serif}>{sayWear("places.noneInSpan", { day: dayText(on) })}</p>}
       {places.map(({ webbing, told }) => (
         <div key={webbing.id}>
           <h4 className={styles.h4}>{webbing.name}</h4>
@@ -86,12 +86,12 @@ export function InTheVerdict() {
         <p className={styles.note}>
           {leftOut && choice
             ? sayWear("places.leftOutOfVerdict", { name: rig.name })
-            : dated(words.taken(assessed.rig, assessed))}{" "}
+            : words.taken(assessed.rig, assessed)}{" "}
           {sayWear("places.positionsCaution")}
         </p>
       ) : (
         <p className={styles.note}>
-          {sayWear("places.recordOfAnotherRig", { name: rig.name, day: dateWords(on) })}{" "}
+          {sayWear("places.recordOfAnotherRig", { name: rig.name, day: dayText(on) })}{" "}
           {names.length > 0 ? listed(names, "semicolon") : sayWear("places.noRigYet")}.
         </p>
       )}

@@ -1,11 +1,12 @@
 import type { Outcome, Outlook, PartDate } from "@secondline/scenarios";
-import { broughtIn } from "@secondline/words";
-import { dated } from "@secondline/words/dates";
+import { weakness } from "@secondline/words";
+
+import { dayText } from "@secondline/words/dates";
 import { tellFault } from "@secondline/words/faults";
 import { tellNote } from "@secondline/words/notes";
 import { sayWear } from "@secondline/words/page/wear";
 import { untilWords } from "@secondline/words/until";
-import { dateWords, outlookOf, type TakeDownState, testsTakenWords } from "@secondline/workbench/record";
+import { outlookOf, type TakeDownState, testsTakenWords } from "@secondline/workbench/record";
 import { Button } from "../design/Button.tsx";
 import { Disclosure } from "../design/Disclosure.tsx";
 import { VerdictMark } from "../design/VerdictMark.tsx";
@@ -54,7 +55,7 @@ function Body({ state }: { state: TakeDownState }) {
           {state.soFar && state.soFar.verdict !== "open" ? (
             <Verdict outcome={state.soFar} on={on} soFar />
           ) : (
-            <p className={styles.serif}>{sayWear("takeDownPart.noDateYet", { day: dateWords(on) })}</p>
+            <p className={styles.serif}>{sayWear("takeDownPart.noDateYet", { day: dayText(on) })}</p>
           )}
           <Button label={sayWear("takeDownPart.lookRig")} onClick={() => look({ view: "rig" })} />
         </>
@@ -69,7 +70,7 @@ function Verdict({ outcome, on, soFar = false }: { outcome: Outcome; on: string;
   return (
     <p className={styles.serif}>
       <VerdictMark verdict={outcome.verdict} size={18} /> <strong>{words.verdictWord(outcome)}</strong>{" "}
-      {sayWear(soFar ? "takeDownPart.onDaySoFar" : "takeDownPart.onDay", { day: dateWords(on) })}
+      {sayWear(soFar ? "takeDownPart.onDaySoFar" : "takeDownPart.onDay", { day: dayText(on) })}
     </p>
   );
 }
@@ -100,7 +101,7 @@ function Ready({ outcome, job, on, outlook }: ReadyProps) {
   return (
     <div className={styles.outlook}>
       {title}
-      <p className={styles.serif}>{dated(untilWords.sentence(rig, outlook, outcome))}</p>
+      <p className={styles.serif}>{untilWords.sentence(rig, outlook, outcome)}</p>
       <p className={styles.note}>{sayWear("takeDownPart.howItIsFound")}</p>
       <Parts parts={soon!} {...{ outcome, horizon }} />
       {beyond!.length > 0 && (
@@ -108,7 +109,7 @@ function Ready({ outcome, job, on, outlook }: ReadyProps) {
           level={4}
           title={sayWear("takeDownPart.partsBeyondHorizon", {
             parts: sayWear("takeDownPart.parts", { count: beyond!.length }),
-            day: dateWords(horizon),
+            day: dayText(horizon),
           })}
         >
           <Parts parts={beyond!} {...{ outcome, horizon }} />
@@ -143,9 +144,9 @@ function Part({ part, outcome, horizon }: { part: PartDate } & Omit<PartsProps, 
       <p className={styles.partName}>
         {today && <VerdictMark verdict={today.verdict} size={14} />} {words.partName(rig, part.part)}
         {today && <span className={styles.soft}>, {words.partVerdict(today.verdict)}</span>}
-        {part.reason && part.reason !== "webbing" && <span className={styles.soft}>, {broughtIn(part.reason)}</span>}
+        {part.reason && part.reason !== "webbing" && <span className={styles.soft}>, {weakness(part.reason)}</span>}
       </p>
-      <p className={styles.note}>{dated(`${untilWords.part(part, horizon)}: ${untilWords.margins(part, horizon)}.`)}</p>
+      <p className={styles.note}>{`${untilWords.part(part, horizon)}: ${untilWords.margins(part, horizon)}.`}</p>
       {part.flags.map((flag) => (
         <p key={JSON.stringify(flag)} className={styles.flagLine}>
           ▲ {tellNote(flag)}

@@ -1,8 +1,10 @@
 /** The tests of a group on probability paper, on which the best fitted family is a straight line. */
+
 import { type FamilyName, type Fit, familyQuantile, plottingPositions, profileInterval } from "@secondline/statistics";
 import type { GroupReport } from "@secondline/strength";
-import { capital, quantity } from "@secondline/words";
+import { broughtIn, capital, quantity } from "@secondline/words";
 import type { BreakLogWords } from "@secondline/words/breakLog";
+import { groupTitle } from "@secondline/words/breakLog";
 import type { Axis, Plot, PlotPoint, PlotRow, PlotRule } from "../plot/plot.ts";
 import { roundTicks } from "../roundTicks.ts";
 import { digits, kN, testMark, testRow } from "./testMarks.ts";
@@ -36,11 +38,11 @@ export function fitPlot(group: GroupReport, words: BreakLogWords): Plot {
   return {
     figure: "fit",
     of: group.key,
-    title: say("figure.fit.title", { label: capital(group.label), count: tests.length }),
+    title: say("figure.fit.title", { label: capital(groupTitle(tests[0]!)), count: tests.length }),
     notes: [
       say("figure.fit.marks"),
       fit === undefined
-        ? say("figure.fit.noCurve", { reason: group.failures[0]?.reason ?? "" })
+        ? say("figure.fit.noCurve", { reason: broughtIn(group.failures[0]?.reason ?? "") })
         : say(band.length > 0 ? "figure.fit.band" : "figure.fit.noBand"),
     ],
     x: loadAxis(loads, across, say("figure.fit.x")),

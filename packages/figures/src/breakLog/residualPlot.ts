@@ -1,6 +1,6 @@
 /** Every test of a stock against the expected strength of its state: a row for each state. */
 import type { StateResiduals, StockResiduals, TestResidual } from "@secondline/strength";
-import { broughtIn } from "@secondline/words";
+import { broughtIn, stockName } from "@secondline/words";
 import type { BreakLogWords } from "@secondline/words/breakLog";
 import type { Mark, Plot, PlotCurve, PlotPoint, PlotRow } from "../plot/plot.ts";
 import { roundTicks } from "../roundTicks.ts";
@@ -35,7 +35,7 @@ export function residualPlot({ stock, states }: StockResiduals, words: BreakLogW
   return {
     figure: "residuals",
     of: stock.name,
-    title: say("figure.residuals.title", { stock: broughtIn(stock.name) }),
+    title: say("figure.residuals.title", { stock: stockName(stock.name) }),
     notes: [say("figure.residuals.notes")],
     x: {
       label: say("figure.residuals.x"),

@@ -2,7 +2,7 @@
 
 import type { LineStock } from "@secondline/rig";
 import type { Retention, RetentionValue } from "@secondline/strength";
-import { broughtIn, quantity, tellBasis } from "@secondline/words";
+import { broughtIn, quantity, stockName, tellBasis } from "@secondline/words";
 import type { BreakLogWords } from "@secondline/words/breakLog";
 import type { Plot, PlotCurve, PlotPoint, PlotRow, Tone } from "../plot/plot.ts";
 import { roundTicks } from "../roundTicks.ts";
@@ -53,7 +53,7 @@ export function retentionPlot(stock: LineStock, retention: Retention, words: Bre
     figure: "retention",
     of: stock.name,
     title: say("figure.retention.title", {
-      stock: broughtIn(stock.name),
+      stock: stockName(stock.name),
       unit: broughtIn(unit),
       cause: broughtIn(cause),
     }),

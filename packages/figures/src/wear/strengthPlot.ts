@@ -1,6 +1,6 @@
 /** The remaining strength of a webbing along its length, beside the required strength, on the scale of the ribbon above. */
 import type { StrengthZone, WebbingState } from "@secondline/strength";
-import { broughtIn, quantity } from "@secondline/words";
+import { quantity, weakness } from "@secondline/words";
 import { formatLength } from "@secondline/words/formats";
 import { sayWear } from "@secondline/words/page/wear";
 import { labelHeights } from "../labelHeights.ts";
@@ -116,7 +116,7 @@ function weakestPlace(worst: StrengthZone, x: Scale, y: Scale, width: number): S
   }
   const at = x.px(place);
   const below = y.px(worst.strength5);
-  const words = `${quantity.strength(worst.strength5)}, ${broughtIn(worst.reason)}`;
+  const words = `${quantity.strength(worst.strength5)}, ${weakness(worst.reason)}`;
   const flip = at + 14 + words.length * 6.3 > width - 8;
   return unspoken([
     path(`M${at} ${below + 3}l-5 9h10z`, { fill: "ink" }),

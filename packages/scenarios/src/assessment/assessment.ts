@@ -149,7 +149,7 @@ function judgementsIn(rig: Rig, part: PartId): readonly OwnJudgement[] {
   const value = valueAt(rig, pathSteps(partPath(rig, part)));
   const written = Array.isArray(value) ? value : [value];
   const all = written.flatMap((one) => (one as { readonly own?: OwnJudgement } | undefined)?.own ?? []);
-  return all.filter((one, i) => all.findIndex((o) => o.factor === one.factor && o.reason === one.reason) === i);
+  return all.filter((one, i) => all.findIndex((o) => o.factor === one.factor && sameFact(o.reason, one.reason)) === i);
 }
 
 /** The rig on later days, at the present rate of use; needs a date. */
@@ -191,7 +191,7 @@ function dateIssues({ wear, on }: Assessment): AssessmentIssue[] {
   if (dates.length === 0) return [];
   const first = dates.map((date) => date.toString()).sort()[0]!;
   if (on >= first) return [];
-  const message = assessmentFact("day.beforeRecord", { day: on, begins: first });
+  const message = assessmentFact("day.beforeRecord", { day: { day: on }, begins: { day: first } });
   return [{ path: "on", got: on, expected: assessmentFact("expected.fromDay", { date: first }), message }];
 }
 

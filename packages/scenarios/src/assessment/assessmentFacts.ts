@@ -1,5 +1,5 @@
 /** What can be wrong with an assessment, by code, with the values that each sentence has. */
-import { type FactsOf, type FactValue, factMaker, type Issue, type NoValues } from "@secondline/rig";
+import { type FactDay, type FactsOf, type FactValue, factMaker, type Issue, type NoValues } from "@secondline/rig";
 import type { RecordFact } from "@secondline/strength";
 
 export interface AssessmentFacts {
@@ -14,7 +14,7 @@ export interface AssessmentFacts {
   "got.otherRigs": { readonly names: FactValue };
   "day.wanted": NoValues;
   "day.form": { readonly day: string; readonly expected: FactValue };
-  "day.beforeRecord": { readonly day: string; readonly begins: string };
+  "day.beforeRecord": { readonly day: FactDay; readonly begins: FactDay };
   "judgement.twice": { readonly part: string };
   "judgement.noPart": { readonly part: string; readonly parts: FactValue };
   "record.otherRig": { readonly record: string; readonly rig: string };

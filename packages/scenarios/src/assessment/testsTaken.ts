@@ -21,4 +21,4 @@ export function testsTaken(
   return { count: countingTests(stocks, tests), notes: [...testUseWords(stocks, tests), ...left] };
 }
 
-const laterNote = (count: number, on: string): Fact => assessmentNote("tests.later", { count, day: on });
+const laterNote = (count: number, on: string): Fact => assessmentNote("tests.later", { count, day: { day: on } });

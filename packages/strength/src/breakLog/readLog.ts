@@ -18,7 +18,12 @@ import { readTest } from "./readEntry.ts";
 
 export type BreakLogReading =
   | { readonly ok: true; readonly tests: readonly BreakTest[] }
-  | { readonly ok: false; readonly faults: readonly LogFault[] };
+  | {
+      readonly ok: false;
+      readonly faults: readonly LogFault[];
+      /** Tests of the lines without a fault, to be shown; a log with a fault is not imported, not even in part. */
+      readonly readable?: readonly BreakTest[];
+    };
 
 /**
  * Reads CSV with the columns of `LOG_COLUMNS`; `REQUIRED_COLUMNS` must be there, the others may be left out. Lines that begin
@@ -58,8 +63,11 @@ export function readBreakLog(csv: string): BreakLogReading {
   const unreadable = new Set(faults.filter(({ column }) => column === "unit").map(({ line }) => line));
   faults.push(...unitFaults(rows, columns).filter(({ line }) => !unreadable.has(line)));
   if (rows.length === 1) faults.push(fileFault(logFact("got.headerOnly", {}), logFact("expected.tests", {})));
-  if (faults.length > 0) return { ok: false, faults: capped(faults.sort((a, b) => a.line - b.line)) };
-  return { ok: true, tests: saysInvented(text) ? tests.map((test) => ({ ...test, invented: true })) : tests };
+  const told: readonly BreakTest[] = saysInvented(text) ? tests.map((test) => ({ ...test, invented: true })) : tests;
+  if (faults.length === 0) return { ok: true, tests: told };
+  const bad = new Set(faults.map(({ line }) => line));
+  const readable = told.filter(({ line }) => !bad.has(line!));
+  return { ok: false, faults: capped(faults.sort((a, b) => a.line - b.line)), readable };
 }
 
 /** Far more characters than all break tests of a lifetime need: a larger file is not a break log [-]. */

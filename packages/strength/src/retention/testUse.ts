@@ -45,14 +45,14 @@ export function testUseWords(stocks: readonly LineStock[], tests: readonly Break
     used += ofStock;
     const causes = [...good].map(([cause, number]) => causeFact(cause, number));
     if (ofStock > 0)
-      counted.push(noteFact("tests.ofStock", { stock: { brought: stock.name }, causes: { list: causes } }));
+      counted.push(noteFact("tests.ofStock", { stock: { stock: stock.name }, causes: { list: causes } }));
   }
   const foreign = alikeTests(tests).filter(({ sample }) => !known.some((stock) => isOfStock(sample, stock)));
   const materials = [...new Set(foreign.map(({ sample }) => `"${sample.material}"`))];
   const others = foreign.reduce((sum, { tests: alike }) => sum + alike.length, 0);
   const reasons = [...left].map(([why, count]) => noteFact(NOT_USED_CODES[why], { count }) as NoteFact);
   if (others > 0) reasons.push(noteFact("tests.foreign", { count: others, materials: { list: materials } }));
-  const lowered = known.filter((stock) => wetLimits(stock, tests).length > 0).map(({ name }) => ({ brought: name }));
+  const lowered = known.filter((stock) => wetLimits(stock, tests).length > 0).map(({ name }) => ({ stock: name }));
   const all = tests.length;
   const copies = copiesIn(tests.filter((test) => known.some((stock) => isOfStock(test, stock))));
   return [

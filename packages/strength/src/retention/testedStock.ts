@@ -229,8 +229,8 @@ function levelFactor(model: StockModel, make: StrengthFactor, say: Say): Strengt
   const value = Math.exp(mean);
   const note =
     newTests > 0
-      ? noteFact("basis.newTests", { tests: counted(newTests), stock: { brought: stock.name } })
-      : noteFact("basis.noNewTests", { stock: { brought: stock.name }, note: within(make.basis.note) });
+      ? noteFact("basis.newTests", { tests: counted(newTests), stock: { stock: stock.name } })
+      : noteFact("basis.noNewTests", { stock: { stock: stock.name }, note: within(make.basis.note) });
   return {
     ...make,
     value,
@@ -283,7 +283,7 @@ function wornFactor(
   const tested = !beyond && found.left <= MOST_VARIANCE_LEFT;
   const { testCount, doses, id } = model.wears.get(wear.id)!;
   const most = doses.length > 0 && doses.at(-1)! > 0 ? doseFact({ id, dose: doses.at(-1)! }) : undefined;
-  const values = { tests: counted(testCount), stock: { brought: model.stock.name }, note: within(factor.basis.note) };
+  const values = { tests: counted(testCount), stock: { stock: model.stock.name }, note: within(factor.basis.note) };
   const clipped = [...model.clipped].some((state) => state.doses.some((dose) => dose.id === wear.id));
   const gain = found.gain ? "basis.noLoss" : clipped ? "basis.inPart" : undefined;
   const note = testedNote(tested, values, most);

@@ -130,7 +130,7 @@ function silentLineNotes(rig: Rig, hanging: readonly WebbingState[], { on, webbi
       ? undefined
       : noteFact("record.hangsElsewhere", { rigs: { list: rigs.map((name) => `"${name}"`) } });
   const which = silent.length > 1 ? "both" : silent[0]!;
-  return [noteFact(`record.silentOn.${which}`, { rig: rig.name, on }, others)];
+  return [noteFact(`record.silentOn.${which}`, { rig: rig.name, on: { day: on } }, others)];
 }
 
 function wearLine(worn: Worn, line: LineName, lengths: readonly number[], hanging: readonly WebbingState[]): void {

@@ -41,12 +41,12 @@ function firstUseFaults({ made, firstUse, entries }: Dated, path: string): Recor
   if (firstUse === undefined) return [];
   const here = `${path}.firstUse`;
   if (made !== undefined && isBefore(firstUse, made)) {
-    const message = recordFact("firstUse.beforeMade", { firstUse: `${firstUse}`, made: `${made}` });
+    const message = recordFact("firstUse.beforeMade", { firstUse: { day: `${firstUse}` }, made: { day: `${made}` } });
     return [recordFault(here, `${firstUse}`, recordFact("expected.later", { date: `${made}` }), message)];
   }
   const used = entries.find(({ event, date }) => ENTRIES_OF_USE.has(event) && isBefore(date, firstUse));
   if (used === undefined) return [];
-  const values = { event: `"${used.event}"`, date: `${used.date}`, firstUse: `${firstUse}` };
+  const values = { event: `"${used.event}"`, date: { day: `${used.date}` }, firstUse: { day: `${firstUse}` } };
   const expected = recordFact("expected.earlier", { date: `${used.date}` });
   return [recordFault(here, `${firstUse}`, expected, recordFact("firstUse.usedBefore", values))];
 }
@@ -55,7 +55,10 @@ function entryOrderFaults(record: Dated, path: string): RecordIssue[] {
   return record.entries.flatMap((entry, i) => {
     const before = i > 0 ? record.entries[i - 1]!.date : record.made;
     if (before === undefined || !isBefore(entry.date, before)) return [];
-    const message = recordFact(i > 0 ? "order.entry" : "order.made", { date: `${entry.date}`, before: `${before}` });
+    const message = recordFact(i > 0 ? "order.entry" : "order.made", {
+      date: { day: `${entry.date}` },
+      before: { day: `${before}` },
+    });
     const expected = recordFact("expected.later", { date: `${before}` });
     return [recordFault(`${path}.entries[${i}].date`, `${entry.date}`, expected, message)];
   });
@@ -112,7 +115,8 @@ function clampFaults(webbing: WebbingRecord, path: string): RecordIssue[] {
   clamps.forEach((a, i) => {
     const b = clamps.slice(0, i).find((other) => overlapInPlace(a, other) && overlapInTime(a, other));
     if (b === undefined) return;
-    const at = (m: WearMark) => recordFact("place.clamp", { at: { length: (m.from + m.to) / 2 }, since: `${m.since}` });
+    const at = (m: WearMark) =>
+      recordFact("place.clamp", { at: { length: (m.from + m.to) / 2 }, since: { day: `${m.since}` } });
     const values = { first: at(b), second: at(a) };
     issues.push(
       recordFault(

@@ -11,7 +11,9 @@ export function lateNotes(
   written: readonly (Condition | undefined)[],
 ): readonly NoteFact[] {
   return [
-    begun === undefined ? noteFact("record.noEntry", { name }) : noteFact("record.late", { name, begun: `${begun}` }),
+    begun === undefined
+      ? noteFact("record.noEntry", { name })
+      : noteFact("record.late", { name, begun: { day: `${begun}` }, typed: `${begun}` }),
     ...(written.some((one) => one !== undefined && countsAnywhere(one)) ? [noteFact("rig.latitude", {})] : []),
   ];
 }

@@ -14,7 +14,7 @@ export function needFacts({ name, needs }: Named): NoteFact[] {
   return needs.map((need) => {
     if ("unfit" in need) return noteFact("need.unfit", { name, reason: need.unfit });
     const { since, until, from, to, note } = need;
-    const what = { name, what: noteFact(`need.${need.what}`, {}), since: `${since}` };
+    const what = { name, what: noteFact(`need.${need.what}`, {}), since: { day: `${since}` } };
     const placed = from === undefined || to === undefined ? undefined : { from: { length: from }, to: { length: to } };
     if (until === undefined) {
       if (placed === undefined)
@@ -22,7 +22,7 @@ export function needFacts({ name, needs }: Named): NoteFact[] {
       const at = { ...what, ...placed };
       return note === undefined ? noteFact("need.onPlace", at) : noteFact("need.onPlaceNoted", { ...at, note });
     }
-    const over = { ...what, until: `${until}` };
+    const over = { ...what, until: { day: `${until}` } };
     if (placed === undefined)
       return note === undefined ? noteFact("need.over", over) : noteFact("need.overNoted", { ...over, note });
     const at = { ...over, ...placed };
@@ -35,7 +35,10 @@ export function ownOf(doubts: readonly InspectionDoubt[], written: OwnJudgement 
   const all: OwnJudgement[] = [...(written === undefined ? [] : [written]), ...doubts];
   if (all.length <= 1) return all[0] && withoutPlace(all[0]);
   const factor = all.reduce((product, one) => product * (one.factor ?? UNKNOWN_VALUE), 1);
-  return { factor, reason: all.map(({ reason }) => reason).join("; ") };
+  return {
+    factor,
+    reason: noteFact("judged.several", { list: { list: all.map(({ reason }) => reason), joined: "semicolon" } }),
+  };
 }
 
 function withoutPlace({ factor, reason }: OwnJudgement): OwnJudgement {

@@ -1,5 +1,7 @@
 /** Events that no factor covers. Such an event asks for an inspection and stays open until somebody has judged it. */
+import type { Note } from "@secondline/rig";
 import { isBefore, type PlainDate } from "../dates/calendarDate.ts";
+import { noteFact } from "../noteFacts.ts";
 import type { Judgement } from "./judgement.ts";
 
 /** A reason for an inspection. */
@@ -21,13 +23,13 @@ export interface Happened extends Since {
 
 /** A judgement that the webbing or part must come down: by whom, when, and the finding. */
 interface Unfit extends Since {
-  readonly unfit: string;
+  readonly unfit: Note;
 }
 
 /** A doubt that somebody wrote down after looking: a factor on the strength, or the cautious one. */
 export interface InspectionDoubt {
   readonly factor?: number;
-  readonly reason: string;
+  readonly reason: Note;
   readonly from?: number;
   readonly to?: number;
 }
@@ -51,7 +53,7 @@ export function afterInspection({ needs, doubts }: NeedsAndDoubts, inspection: I
   const place = placeOf(inspection);
   const stillOpen = needs.filter((need) => !covers(inspection, need) || (need.until && isBefore(date, need.until)));
   const stillDoubted = doubts.filter((doubt) => !covers(inspection, doubt));
-  const reason = `${by}, ${date}: ${found}`;
+  const reason = noteFact("judged.found", { by, on: { day: `${date}` }, found });
   switch (judgement) {
     case "sound":
       return { needs: stillOpen, doubts: stillDoubted };

@@ -1,5 +1,5 @@
 /** Faults of a wear record, by code, with the values that each sentence needs. */
-import { type FactsOf, type FactValue, factMaker, type NoValues, type RigFact } from "@secondline/rig";
+import { type FactDay, type FactsOf, type FactValue, factMaker, type NoValues, type RigFact } from "@secondline/rig";
 import type { HungFacts } from "../noteFacts.ts";
 
 type Stretch = { readonly from: FactValue; readonly to: FactValue };
@@ -11,7 +11,7 @@ interface RecordPlaceFacts {
   "noun.record": NoValues;
   "place.main": { readonly rig: string; readonly section: number };
   "place.backup": { readonly rig: string; readonly section: number };
-  "place.clamp": { readonly at: FactValue; readonly since: string };
+  "place.clamp": { readonly at: FactValue; readonly since: FactDay };
   range: Stretch;
   "got.again": { readonly name: FactValue };
   "part.ofRig": { readonly part: string; readonly rig: string };
@@ -48,11 +48,11 @@ export interface RecordFacts extends RecordPlaceFacts, HungFacts {
   "part.upTwice": NoValues;
   "part.notUp": OfEvent;
   "webbing.samePlace": { readonly first: string; readonly second: string; readonly place: FactValue };
-  "firstUse.beforeMade": { readonly firstUse: string; readonly made: string };
-  "firstUse.usedBefore": OfEvent & { readonly date: string; readonly firstUse: string };
-  "replaced.beforeMade": { readonly date: string; readonly made: string };
-  "order.entry": { readonly date: string; readonly before: string };
-  "order.made": { readonly date: string; readonly before: string };
+  "firstUse.beforeMade": { readonly firstUse: FactDay; readonly made: FactDay };
+  "firstUse.usedBefore": OfEvent & { readonly date: FactDay; readonly firstUse: FactDay };
+  "replaced.beforeMade": { readonly date: FactDay; readonly made: FactDay };
+  "order.entry": { readonly date: FactDay; readonly before: FactDay };
+  "order.made": { readonly date: FactDay; readonly before: FactDay };
   "event.notRigged": OfEvent;
   "event.rigged": OfEvent;
   "clamps.two": { readonly name: string; readonly first: FactValue; readonly second: FactValue };
@@ -66,7 +66,7 @@ export interface RecordFacts extends RecordPlaceFacts, HungFacts {
   "factor.noDoubt": { readonly judgement: string };
   "span.outside": { readonly got: FactValue };
   "falls.beside": { readonly got: FactValue; readonly loaded: FactValue };
-  "clamp.offBeforeOn": { readonly until: string; readonly date: string };
+  "clamp.offBeforeOn": { readonly until: FactDay; readonly date: FactDay };
 }
 
 export type RecordFact = FactsOf<RecordFacts> | RigFact;

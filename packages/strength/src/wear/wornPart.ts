@@ -33,7 +33,7 @@ export function wearPart(worn: Worn, state: PartState): Rig {
   }
   const { replacedOn: on, condition } = state;
   if (on !== undefined && condition.ageYears === undefined && !isHard(rig, state.part)) {
-    notes.push(noteFact("record.replacedUnmade", { name, on }));
+    notes.push(noteFact("record.replacedUnmade", { name, on: { day: on } }));
   }
   return state.part === "leash" ? { ...found, leash: withFalls(found.leash, state) } : found;
 }

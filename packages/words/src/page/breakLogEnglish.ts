@@ -126,9 +126,6 @@ export const BREAK_LOG_ENGLISH = {
   "issues.entry.webbings": "Webbing {number}, entry {entry}: {fault}",
   "issues.entry.parts": "Part {number}, entry {entry}: {fault}",
 
-  "testGroups.label": "{part}, {material}, {state}, {wetness}",
-  "testGroups.wet": "wet",
-  "testGroups.dry": "dry",
   "testGroups.notBroken": "not broken",
   "testGroups.failureNotWritten": "failure not written down",
   "testGroups.brokeBetween": "broke between {from} and {to}",

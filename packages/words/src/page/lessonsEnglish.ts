@@ -24,7 +24,7 @@ export const LESSONS_ENGLISH = {
   "lesson.summary": "In short",
   "lesson.notTold": "What this does not tell",
   "lesson.mesh":
-    "Both runs are made on the coarse mesh, so that you need not wait long. A finer one moves their numbers by up to about a tenth.",
+    "All runs are made on the coarse mesh, so that you need not wait long. A finer one moves their numbers by up to about a tenth.",
   "lesson.yourReason": "Your reason",
   "lesson.computingBefore": "Computing what is given",
   "lesson.computingAfter": "Running your question",
@@ -153,6 +153,8 @@ export const LESSONS_ENGLISH = {
     "A main line has hung for fourteen months. It was then clamped afresh, beyond the place that had sat in the weblock, so that this place carries nothing. In a leash fall in the middle 95 % of such falls pull with less than {beforeMainLoad}, and 95 % of such webbing holds {beforeMainStrength} or more where it is weakest: a margin of {beforeMainMargin}.",
   "clampMark.ask":
     "At the next move nobody looks where the old clamp mark is. It comes to lie in the span, 5 m from anchor A. What does 95 % of such webbing now hold where it is weakest?",
+  "clampMark.pictureBefore": "Mark beyond the clamp",
+  "clampMark.pictureAfter": "Mark in the span",
   "clampMark.slider": "What can be counted on at the weakest place",
   "clampMark.reason1": "As much as before: near the anchor there is little load.",
   "clampMark.reason2": "A little less: the webbing is only pressed flat there.",
@@ -197,6 +199,8 @@ export const LESSONS_ENGLISH = {
     "The plain line with its backup of 4 % slack. The main line fails at anchor A while you hang in the middle. {beforeStory} Nobody knows the walker's mass, the place, the tension or the stiffness of webbing so exactly as a run takes them.",
   "chance.ask":
     "Let it happen thirty times, each time with all of that a little different, by chance. How hard is the hardest of the thirty pulls on the harness?",
+  "chance.pictureBefore": "The one run",
+  "chance.pictureAfter": "The hardest of thirty",
   "chance.slider": "Hardest of thirty pulls",
   "chance.reason1": "The same as in the one run: it is the same fall.",
   "chance.reason2": "A little more: small differences make small differences.",
@@ -224,6 +228,8 @@ export const LESSONS_ENGLISH = {
     "The plain line with its backup of 4 % slack. The main line fails at anchor A while you hang in the middle. {beforeStory} Below this line there is room for a drop of 15 m, and for no more.",
   "howFar.ask":
     "Go through the slack of the backup from 2 % to 14 %, with all that nobody knows exactly drawn anew at every step. At how much slack do 19 of 20 such falls no longer stop within 15 m?",
+  "howFar.pictureBefore": "At 4 % of slack",
+  "howFar.pictureAfter": "At {slack} % of slack",
   "howFar.slider": "Slack at which the room is used up",
   "howFar.reason1": "Slack and drop grow in step: from one run I can work it out.",
   "howFar.reason2": "Below that: the drop that counts is not the one of a single run.",

@@ -2,6 +2,7 @@
 
 import type { BreakTest, GroupReport } from "@secondline/strength";
 import { listed, quantity } from "@secondline/words";
+import { dayText } from "@secondline/words/dates";
 import { formatForce } from "@secondline/words/formats";
 import { sayBreakLog } from "@secondline/words/page/breakLog";
 import { failureWords, groupsBy, isOutlier, loadOf, resultWords } from "./testGroups.ts";
@@ -33,7 +34,7 @@ export const dotsOf = (tests: readonly BreakTest[], report: GroupReport | undefi
 
 function titleOf(test: BreakTest): string {
   const batch = test.batch ? sayBreakLog("dotPlot.batch", { batch: test.batch }) : "";
-  const date = test.date ? `, ${test.date}` : "";
+  const date = test.date ? `, ${dayText(test.date)}` : "";
   const note = test.note ? `. ${test.note}` : "";
   return `${resultWords(test, formatForce)}${batch}${date}${note}`;
 }

@@ -1,8 +1,10 @@
 /** What is asked and told while the columns of a file are matched with those of a break log. */
 import { GENERIC_STOCKS, type LineStock, unitsOf } from "@secondline/rig";
-import { type BreakTest, type LogColumn, type LogFact, REQUIRED_COLUMNS } from "@secondline/strength";
-import { listed, quantity } from "@secondline/words";
+import { type BreakTest, type LogColumn, type LogFault, REQUIRED_COLUMNS } from "@secondline/strength";
+import { listed, materialName, quantity } from "@secondline/words";
 import { columnLabel, sayColumns as say } from "@secondline/words/columns";
+import { dayText } from "@secondline/words/dates";
+import { tellLogFault } from "@secondline/words/logFaults";
 import { sayBreakLog } from "@secondline/words/page/breakLog";
 import type { LogTable } from "./logTable.ts";
 import {
@@ -17,8 +19,8 @@ import {
   type WordColumn,
   wordsIn,
 } from "./match.ts";
-import { readMatched } from "./readMatched.ts";
-import { loadOf, materialName } from "./testGroups.ts";
+import { cellOf, readMatched } from "./readMatched.ts";
+import { loadOf } from "./testGroups.ts";
 
 interface Option {
   readonly value: string;
@@ -118,45 +120,121 @@ export function materialWords(
 
 export interface MatchState {
   readonly tests: readonly BreakTest[] | undefined;
-  readonly faults: readonly { readonly line: number; readonly column: string; readonly message: LogFact }[];
+  /** The rows in the order of the file: as they are read, or as they stand there, with what is wrong. */
+  readonly rows: readonly ShownRow[];
+  /** Bad rows beyond those that are shown. */
+  readonly moreBad: number;
+  /** Faults of no row. */
+  readonly elsewhere: readonly LogFault[];
   readonly missing: readonly LogColumn[];
   readonly words: string;
 }
 
-/** What the table comes to, as it is matched so far. Faults of rows are told once every word is known. */
+interface ShownRow {
+  readonly line: number;
+  readonly as: { readonly test: BreakTest } | { readonly cells: readonly string[]; readonly wrong: readonly string[] };
+}
+
+/** Rows that are shown [-]. */
+const SHOWN_TESTS = 5;
+const SHOWN_BAD_ROWS = 10;
+
+/** What the table comes to, as it is matched so far. A single bad row keeps every row from being taken. */
 export function matchState(table: LogTable, match: ColumnMatch): MatchState {
   const missing = missingColumns(match);
-  const nothing = { tests: undefined, faults: [], missing };
+  const nothing = { tests: undefined, rows: [], moreBad: 0, elsewhere: [], missing };
   const list = listed(missing.map((one) => columnLabel(one)));
   if (missing.length > 0) return { ...nothing, words: say("state.missing", { list }) };
   const reading = readMatched(table, match);
-  const isUnknown = WORD_COLUMNS.some((column) =>
-    wordsIn(table, match, column).some(({ means }) => means === undefined),
-  );
-  const tests = reading.ok ? reading.tests : undefined;
-  if (isUnknown) return { ...nothing, tests, words: say("state.words") };
-  if (reading.ok) return { ...nothing, tests, words: say("state.good", { count: reading.tests.length }) };
-  const count = new Set(reading.faults.map(({ line }) => line)).size;
-  return { ...nothing, faults: reading.faults, words: say("state.faults", { count }) };
+  if (reading.ok) {
+    const { tests } = reading;
+    return { ...nothing, tests, rows: rowsOf(tests), words: say("state.good", { count: tests.length }) };
+  }
+  const { faults, readable = [] } = reading;
+  const good = new Set(readable.map(({ line }) => line));
+  const bad = table.rows.filter(({ line }) => !good.has(line));
+  const shown = bad.slice(0, SHOWN_BAD_ROWS).map((row): ShownRow => badRow(table, match, row, faults));
+  const isUnknown = WORD_COLUMNS.some((column) => unknownWords(table, match, column).length > 0);
+  const lines = new Set(table.rows.map(({ line }) => line));
+  return {
+    ...nothing,
+    rows: [...rowsOf(readable), ...shown].sort((a, b) => a.line - b.line),
+    moreBad: bad.length - shown.length,
+    elsewhere: faults.filter(({ line }) => !lines.has(line)),
+    words: say(isUnknown ? "state.words" : "state.faults", { count: bad.length, rows: table.rows.length }),
+  };
 }
 
-const PREVIEWED_TESTS = 5;
+const rowsOf = (tests: readonly BreakTest[]): readonly ShownRow[] =>
+  tests.slice(0, SHOWN_TESTS).map((test) => ({ line: test.line ?? 0, as: { test } }));
 
-export const PREVIEW_HEADS: readonly string[] = [
-  ...(["date", "part", "material", "state", "wet", "outcome"] as const).map((column) => columnLabel(column)),
-  say("preview.load"),
+const unknownWords = (table: LogTable, match: ColumnMatch, column: WordColumn): readonly string[] =>
+  wordsIn(table, match, column)
+    .filter(({ means }) => means === undefined)
+    .map(({ text }) => text);
+
+const PREVIEWED = ["date", "part", "material", "state", "wet", "outcome", "result"] as const;
+
+/** The column's name in the user's own table. */
+function nameOf({ columns }: ColumnMatch, column: LogColumn): string {
+  const from = columns[column];
+  return from && "column" in from ? from.column : column;
+}
+
+/** A row as it stands in the file. A word that is still asked about is not wrong yet. */
+function badRow(
+  table: LogTable,
+  match: ColumnMatch,
+  { line, cells }: LogTable["rows"][number],
+  faults: readonly LogFault[],
+): ShownRow {
+  const isAsked = WORD_COLUMNS.some((column) =>
+    unknownWords(table, match, column).includes(cellOf(table, match, column, cells)),
+  );
+  const asked = WORD_COLUMNS.map((column) => nameOf(match, column));
+  const told = faults
+    .filter((fault) => fault.line === line && !(isAsked && asked.includes(fault.column)))
+    .map(({ column, message }) => say("fault.row", { column, message: tellLogFault(message) }));
+  return {
+    line,
+    as: {
+      cells: PREVIEWED.map((column) => cellOf(table, match, column, cells)),
+      // Of very many faults of a file the last ones are not told one by one.
+      wrong: isAsked ? [say("fault.word"), ...told] : told.length > 0 ? told : [say("fault.likewise")],
+    },
+  };
+}
+
+/** The heads of the preview; with bad rows it has a column for what is wrong. */
+export const previewHeads = ({ rows }: Pick<MatchState, "rows">): readonly string[] => [
+  say("preview.line"),
+  ...PREVIEWED.map((column) => (column === "result" ? say("preview.load") : columnLabel(column))),
+  ...(rows.some(isBad) ? [say("preview.wrong")] : []),
 ];
 
-/** The first tests as they are read. */
-export const previewRows = (tests: readonly BreakTest[], own?: readonly LineStock[]): readonly (readonly string[])[] =>
-  tests
-    .slice(0, PREVIEWED_TESTS)
-    .map((test) => [
-      test.date ?? "",
-      test.part,
-      materialName(test.material, own),
-      test.state,
-      sayBreakLog(test.wet ? "matchColumns.wet" : "matchColumns.dry"),
-      test.outcome,
-      quantity.strength(loadOf(test)),
-    ]);
+const isBad = ({ as }: ShownRow): boolean => "wrong" in as;
+
+/** The rows cell by cell; `bad`: the row stands there as in the file, and its last cell says what is wrong. */
+export function previewRows(
+  { rows }: Pick<MatchState, "rows">,
+  own?: readonly LineStock[],
+): readonly { readonly bad: boolean; readonly cells: readonly string[] }[] {
+  const hasBad = rows.some(isBad);
+  return rows.map(({ line, as }) => ({
+    bad: "wrong" in as,
+    cells:
+      "wrong" in as
+        ? [`✕ ${line}`, ...as.cells, as.wrong.join(" ")]
+        : [`${line}`, ...testCells(as.test, own), ...(hasBad ? [""] : [])],
+  }));
+}
+
+const testCells = (test: BreakTest, own?: readonly LineStock[]): readonly string[] => [
+  test.date === undefined ? "" : dayText(test.date),
+  test.part,
+  materialName(test.material, own),
+  test.state,
+  sayBreakLog(test.wet ? "matchColumns.wet" : "matchColumns.dry"),
+  test.outcome,
+  quantity.strength(loadOf(test)),
+];

@@ -1,5 +1,12 @@
 /** Reads the tests of a user's own table with the checks of a break log. Every fault names the line and the column of the table. */
-import { type BreakLogReading, LOG_COLUMNS, type LogColumn, type LogFault, readBreakLog } from "@secondline/strength";
+import {
+  type BreakLogReading,
+  type BreakTest,
+  LOG_COLUMNS,
+  type LogColumn,
+  type LogFault,
+  readBreakLog,
+} from "@secondline/strength";
 import Papa from "papaparse";
 import { isoDate } from "./dateOrder.ts";
 import type { LogTable } from "./logTable.ts";
@@ -15,17 +22,20 @@ export function readMatched(table: LogTable, match: ColumnMatch): BreakLogReadin
   const marks = table.remarks.map((remark) => `#${remark.replace(/^#/, "")}\n`).join("");
   const reading = readBreakLog(marks + log);
   const lineOf = (line: number) => table.rows[line - HEAD_LINE - table.remarks.length - 1]?.line ?? line;
-  if (reading.ok) {
-    return {
-      ok: true,
-      tests: reading.tests.map((test) => (test.line === undefined ? test : { ...test, line: lineOf(test.line) })),
-    };
-  }
-  return { ok: false, faults: reading.faults.map((fault) => placed(fault, match, lineOf)) };
+  const inTable = (test: BreakTest) => (test.line === undefined ? test : { ...test, line: lineOf(test.line) });
+  if (reading.ok) return { ok: true, tests: reading.tests.map(inTable) };
+  const { faults, readable = [] } = reading;
+  return {
+    ok: false,
+    faults: faults.map((fault) => placed(fault, match, lineOf)),
+    readable: readable.map(inTable),
+  };
 }
 
-function cellOf(table: LogTable, match: ColumnMatch, column: LogColumn, cells: readonly string[]): string {
-  const from = match.columns[column]!;
+/** A cell in the words of a log; without the column, nothing. */
+export function cellOf(table: LogTable, match: ColumnMatch, column: LogColumn, cells: readonly string[]): string {
+  const from = match.columns[column];
+  if (from === undefined) return "";
   const text = "same" in from ? from.same.trim() : (cells[table.columns.indexOf(from.column)] ?? "");
   // A line break inside a cell would move the lines below it.
   const written = (column === "date" ? isoDate(text, match.dates) : (meaning(match, column, text) ?? text)).replace(

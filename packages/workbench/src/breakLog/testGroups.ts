@@ -1,26 +1,7 @@
 /** Tests in the groups that are analysed together, and by how they failed. */
 
-import { GENERIC_STOCKS, type LineStock } from "@secondline/rig";
 import type { BreakTest, GroupReport } from "@secondline/strength";
-import { broughtIn } from "@secondline/words";
 import { sayBreakLog } from "@secondline/words/page/breakLog";
-
-/** A material by its name where the log has the id of a webbing or rope. `own`: those of the open rig. */
-export function materialName(material: string, own: readonly LineStock[] = []): string {
-  const mine = own.find(({ id }) => id === material);
-  if (mine) return mine.name;
-  const generic = GENERIC_STOCKS.get(material);
-  return generic ? broughtIn(generic.name) : material;
-}
-
-/** The group for people. */
-export const groupTitle = ({ part, material, state, wet }: BreakTest, own?: readonly LineStock[]): string =>
-  sayBreakLog("testGroups.label", {
-    part,
-    material: materialName(material, own),
-    state,
-    wetness: wet ? sayBreakLog("testGroups.wet") : sayBreakLog("testGroups.dry"),
-  });
 
 export interface Grouped {
   readonly name: string;

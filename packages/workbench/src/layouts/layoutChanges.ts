@@ -1,6 +1,6 @@
 /** What differs between two rig documents, entry by entry, in the words of the rig sheet. */
 import { type Field, GENERIC_STOCKS, isGroup, parseQuantity, valueAt } from "@secondline/rig";
-import { broughtIn, listed, lowered } from "@secondline/words";
+import { listed, lowered, materialName } from "@secondline/words";
 import { spokenField, spokenGroup } from "@secondline/words/fields";
 import { sayLayouts } from "@secondline/words/page/layouts";
 import type { WrittenRig } from "../documents/documents.ts";
@@ -96,7 +96,7 @@ function valueWords(path: string, value: unknown): string {
   if (isGroup(value)) return groupWords(value);
   const field = spokenField(path);
   if (field?.kind === "choice") return field.options.find((one) => one.value === value)?.label ?? String(value);
-  if (field?.kind === "stock") return broughtIn(GENERIC_STOCKS.get(String(value))?.name ?? String(value));
+  if (field?.kind === "stock") return materialName(String(value));
   if (field?.kind === "flag") return sayLayouts(value === true ? "layoutChanges.yes" : "layoutChanges.no");
   return String(value);
 }

@@ -1,12 +1,22 @@
 /** Computes one rig of a lesson: the fall for the eye, and what its parts hold. Knows no React. */
-import type { OrdersService, RunnerService } from "@secondline/runner";
-import { allSweptRigs, assessRig, readKnob, Sampler, SEED, type WhatIf } from "@secondline/scenarios";
+import type { OrdersService, RunnerService, RunRequest } from "@secondline/runner";
+import {
+  allSweptRigs,
+  assessRig,
+  drawn,
+  type RunOrder,
+  readKnob,
+  Sampler,
+  SEED,
+  type WhatIf,
+  withValue,
+} from "@secondline/scenarios";
 import { englishWords as words } from "@secondline/words";
 import { howFarWords } from "@secondline/words/howFar";
 import type { WrittenRig } from "../documents/documents.ts";
 import type { ReadRig } from "../inHand/state.ts";
 import type { TaskAnswer } from "../job/job.ts";
-import type { LessonRun } from "./facts.ts";
+import { crossingOf, type LessonRun, type ShownFall } from "./facts.ts";
 import type { LessonSweep } from "./lessons.ts";
 
 export interface LessonServices {
@@ -15,7 +25,7 @@ export interface LessonServices {
 }
 
 export function cancelLesson(id: string, runner: LessonServices["runner"]): void {
-  for (const part of ["fall", "parts", "many"]) void runner.cancel(`${id}.${part}`);
+  for (const part of ["fall", "parts", "many", "shown"]) void runner.cancel(`${id}.${part}`);
 }
 
 /** What is computed of a lesson. */
@@ -57,7 +67,7 @@ export async function computeLesson(
     if (!parts.ok) return parts;
     const once = { assessed, outcome, recording, study: parts.value.outcome };
     const rest = (done: number) => onProgress(share + (1 - share) * done);
-    if (range) return sweptRun(once, { id, document, whatIf, sweep: range }, runner, rest);
+    if (range) return sweptRun(once, { id, document, whatIf, sweep: range }, services, rest);
     return times > 0 ? manyTimes(once, { id, whatIf, times }, runner, rest) : { ok: true, value: once };
   }
   return failed(trouble);
@@ -76,7 +86,29 @@ async function manyTimes(
     .map(({ draw }) => ({ assessed, order: { event: whatIf, draw, accuracy: once.study.accuracy } }));
   const many = await runner.orders({ id: `${id}.many`, orders }, ({ done }) => onProgress(done));
   if (!many.ok) return many;
-  return { ok: true, value: { ...once, many: many.value.flatMap((run) => (run.ok ? [run.peaks.leash] : [])) } };
+  const pulls = many.value.map((run) => (run.ok ? run.peaks.leash : Number.NaN));
+  const all = pulls.filter((pull) => !Number.isNaN(pull));
+  const hardest = orders[pulls.indexOf(Math.max(...all))];
+  const shown = hardest && (await shownDraw(once, { id, ...hardest.order }, runner));
+  return { ok: true, value: { ...once, many: all, ...(shown ? { shown } : {}) } };
+}
+
+/** A drawn fall for the eye; undefined if its run gives no picture. */
+function shownDraw(
+  { assessed }: LessonRun,
+  { id, event, draw, accuracy }: { readonly id: string } & Pick<RunOrder, "event" | "draw" | "accuracy">,
+  runner: LessonServices["runner"],
+): Promise<ShownFall | undefined> {
+  const { rig, event: whatIf } = drawn(assessed.rig, event, draw);
+  // Assessed anew: a run is kept by the hash of its rig.
+  return shownFall({ id, assessed: assessRig(rig), whatIf, accuracy }, runner);
+}
+
+async function shownFall(request: RunRequest, runner: LessonServices["runner"]): Promise<ShownFall | undefined> {
+  const fall = await runner.run({ ...request, id: `${request.id}.shown` });
+  if (!fall.ok || !fall.value.outcome.ok || !fall.value.recording) return undefined;
+  const { outcome, recording } = fall.value;
+  return { assessed: request.assessed, outcome, recording };
 }
 
 interface SweptQuestion {
@@ -90,7 +122,7 @@ interface SweptQuestion {
 async function sweptRun(
   once: LessonRun,
   { id, document, whatIf, sweep: { over, points, limit } }: SweptQuestion,
-  runner: LessonServices["runner"],
+  { runner, read }: LessonServices,
   onProgress: (done: number) => void,
 ): Promise<TaskAnswer<LessonRun>> {
   const knob = readKnob(over, { rig: once.assessed.rig, document, dated: false });
@@ -101,7 +133,14 @@ async function sweptRun(
   const answer = await runner.sweep({ id: `${id}.many`, knobs, ...rigs, options }, ({ done }) => onProgress(done));
   if (!answer.ok) return answer;
   if (answer.value.kind !== "swept") return failed(howFarWords.say("fault.nothing.other"));
-  return { ok: true, value: { ...once, swept: answer.value.swept } };
+  const { swept } = answer.value;
+  // As it is told: rounded to the side that keeps the limit; where it is met at no single place, the end of the range.
+  const at = Math.floor((crossingOf(swept)?.at ?? knob.knob.to) * 10) / 10;
+  const reading = read(withValue(document, knob.knob, at));
+  const shown = reading.ok
+    ? await shownFall({ id, assessed: assessRig(reading.rig), whatIf, accuracy: once.study.accuracy }, runner)
+    : undefined;
+  return { ok: true, value: { ...once, swept, ...(shown ? { shown: { ...shown, at } } : {}) } };
 }
 
 /** About the share of the time that the one fall takes of one and thirty [-]. */

@@ -24,7 +24,18 @@ export interface LessonRun {
   readonly many?: readonly number[];
   /** The drop over a range of one number of the rig. */
   readonly swept?: Swept;
+  /** The fall that is shown instead of this one: the hardest of many, or the one where a sweep meets its limit. */
+  readonly shown?: ShownFall;
 }
+
+/** A fall for the eye. */
+export interface ShownFall extends Pick<LessonRun, "assessed" | "outcome" | "recording"> {
+  /** The value of the swept number, in its unit. */
+  readonly at?: number;
+}
+
+/** The fall in the picture. */
+export const inPicture = (run: LessonRun): ShownFall => run.shown ?? run;
 
 /** The one place at which a sweep meets its limit; undefined where it does at none, or at several. */
 export function crossingOf(swept: Swept | undefined): Crossing | undefined {

@@ -13,5 +13,6 @@ export {
   reasonWords,
 } from "./lessonDesk.ts";
 export { LESSONS, type Lesson, type LessonId, type LessonPlace, type SliderScale } from "./lessons.ts";
+export { isSameFall, type LessonPictureChoice, picturesOf } from "./pictures.ts";
 export { lessonResultWords, onScale, saidWords } from "./quantity.ts";
 export { prose, say, type WordKey } from "./words.ts";

@@ -2,6 +2,7 @@
  * What is asked of somebody who begins a rig: eight questions, each with a few answers. An answer is text as it is typed; one that
  * is not given is taken over from the template, and stays marked until somebody confirms it.
  */
+import { sayNewRig } from "@secondline/words/newRig";
 import * as z from "zod";
 
 interface AsField {
@@ -54,7 +55,7 @@ const NEW_PART_ANSWERS = [
 
 /** Every answer by its name. */
 export const ANSWERS = {
-  name: field("name", "New rig", []),
+  name: field("name", sayNewRig("name.rig"), []),
   span: field("span", "50 m"),
   rise: field("rise", "0 m"),
   // A profile made of one number is a guess between: only whoever has looked at it confirms it.

@@ -20,3 +20,6 @@ export function keptAnswers(shelf: Shelf): Answers {
 export function keepAnswers(shelf: Shelf, answers: Answers): void {
   shelf.setItem(KEY, Object.keys(answers).length === 0 ? "" : JSON.stringify(answers));
 }
+
+/** Answers as a file, which the page opens and the terminal takes. */
+export const answersText = (answers: Answers): string => `${JSON.stringify(answers, null, 2)}\n`;

@@ -3,6 +3,7 @@
  * Sizes are usual ones, without a source; each is marked until somebody confirms it.
  */
 import { RIG_FORMAT, type RigDocument } from "@secondline/rig";
+import { sayNewRig as say } from "@secondline/words/newRig";
 
 const TEMPLATE_BASIS = "assumed: of a usual size, from the template of a new rig";
 const ENTERED_BASIS = "assumed: entered without a source";
@@ -73,7 +74,7 @@ export function rigFromAnswers(said: Said): RigDocument {
     anchorB: anchorOf(said.anchorB, said.backup !== undefined, aged),
     main: { pretension: said.tension, sections: [{ stock: said.webbing, ...aged }], endA: end, endB: end },
     ...(said.backup ? { backup: backupOf(said.backup, end, aged) } : {}),
-    rings: [{ name: "Ring", mass: "0.1 kg", strength: "30 kN", basis: TEMPLATE_BASIS, ...aged }],
+    rings: [{ name: say("name.ring"), mass: "0.1 kg", strength: "30 kN", basis: TEMPLATE_BASIS, ...aged }],
     leash: {
       stock: said.rope,
       length: said.leashLength,
@@ -108,19 +109,22 @@ function backupOf(
   };
 }
 
-const SIDES = ["Left", "Right"];
+/** Kinds of points that have names; any other is a point. */
+const NAMED_KINDS = ["bolt", "tree", "sling", "shackle"] as const;
+
+function pointName(written: string, i: number, count: number): string {
+  const kind = NAMED_KINDS.find((one) => one === written) ?? "point";
+  if (count === 1) return say(`name.${kind}`);
+  if (count > 2) return say(`numbered.${kind}`, { number: i + 1 });
+  return i === 0 ? say(`left.${kind}`) : say(`right.${kind}`);
+}
 
 function anchorOf(anchor: SaidAnchor, hasBackup: boolean, aged: Aged): RigDocument["anchorA"] {
   const { points, kind, strength, strengthSaid, legAngle } = anchor;
-  const noun = { bolt: "bolt", tree: "tree", sling: "sling", shackle: "shackle" }[kind] ?? "point";
-  const nameOf = (i: number) => {
-    if (points === 1) return noun.charAt(0).toUpperCase() + noun.slice(1);
-    return points === 2 ? `${SIDES[i]} ${noun}` : `${noun.charAt(0).toUpperCase()}${noun.slice(1)} ${i + 1}`;
-  };
   const shackle = { kind: "shackle" as const, strength: "40 kN", basis: TEMPLATE_BASIS, ...aged };
   return {
     points: Array.from({ length: points }, (_, i) => ({
-      name: nameOf(i),
+      name: pointName(kind, i, points),
       kind: kind as RigDocument["anchorA"]["points"][number]["kind"],
       strength,
       basis: strengthSaid ? ENTERED_BASIS : TEMPLATE_BASIS,
@@ -130,9 +134,9 @@ function anchorOf(anchor: SaidAnchor, hasBackup: boolean, aged: Aged): RigDocume
     ...(points > 1 ? { legAngle, legLength: "1.2 m" } : {}),
     hardware: hasBackup
       ? [
-          { name: "Main shackle", carries: "main", ...shackle },
-          { name: "Backup shackle", carries: "backup", ...shackle },
+          { name: say("name.mainShackle"), carries: "main", ...shackle },
+          { name: say("name.backupShackle"), carries: "backup", ...shackle },
         ]
-      : [{ name: "Shackle", ...shackle }],
+      : [{ name: say("name.shackle"), ...shackle }],
   };
 }

@@ -1,10 +1,11 @@
 /** A webbing's or part's entries on a calendar: when it hung, and what was written down on which day. */
+
 import { rowsOf, type Scale } from "@secondline/figures";
+import { dayText } from "@secondline/words/dates";
 import { sayRecord } from "@secondline/words/page/record";
 import { sayWear } from "@secondline/words/page/wear";
 import type { WrittenEntry } from "../documents/documents.ts";
 import { dayOf, isoOf } from "../wear/days.ts";
-import { dateWords } from "./dateWords.ts";
 import { type EntryFormKind, entryWords } from "./entryKinds.ts";
 import { shortLabel } from "./lanes.ts";
 
@@ -45,7 +46,7 @@ export function staysOf(entries: readonly WrittenEntry[]): Stay[] {
 }
 
 function stayOf(open: Pick<Stay, "from" | "label">, to: number | undefined): Stay {
-  const day = (of: number) => dateWords(isoOf(of));
+  const day = (of: number) => dayText(isoOf(of));
   const title = sayWear("calendarPaper.span", {
     label: open.label,
     from: day(open.from),

@@ -1,11 +1,8 @@
-/** Dates as they are read and drawn. */
+/** Dates as they are drawn. */
 import type { CalendarTick } from "@secondline/figures/wear";
-import { dated, monthName } from "@secondline/words/dates";
+import { monthName } from "@secondline/words/dates";
 
 const DAY_MS = 86_400_000;
-
-/** "4 Jul 2026". */
-export const dateWords = (iso: string): string => dated(iso);
 
 /** Marks at month borders: every one, every third, or years only, as the room allows. */
 export function calendarTicks(from: number, to: number, most: number): CalendarTick[] {

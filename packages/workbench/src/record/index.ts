@@ -8,9 +8,10 @@ export {
   groupNumbers,
 } from "../breakLog/groupNumbers.ts";
 export {
+  type MatchState,
   matchState,
   materialWords,
-  PREVIEW_HEADS,
+  previewHeads,
   previewRows,
   sameOptions,
   sourceChoice,
@@ -32,7 +33,7 @@ export { following, loadedZones, notTooShort, readOff, withSurroundings } from "
 export { alongCaption } from "./alongCaption.ts";
 export { calendarSpan, datedOf, type PlacedDate, placeDates, staysOf } from "./calendar.ts";
 export { calendarLayout } from "./calendarLayout.ts";
-export { calendarTicks, dateWords } from "./dateWords.ts";
+export { calendarTicks } from "./dateWords.ts";
 export {
   asKind,
   type EntryFormField,

@@ -1,9 +1,10 @@
 /** What lies where on a webbing, in lanes of its own kind: riggings, falls, clamps, stitching and damage. */
+
 import type { WebbingState } from "@secondline/strength";
+import { dayText } from "@secondline/words/dates";
 import { sayRecord } from "@secondline/words/page/record";
 import type { WrittenEntry } from "../documents/documents.ts";
 import { placeOf, type Stretch } from "../wear/place.ts";
-import { dateWords } from "./dateWords.ts";
 import { entryWords, judgementWords, WEBBING_KINDS } from "./entryKinds.ts";
 import { monthsWords } from "./months.ts";
 
@@ -59,7 +60,7 @@ function entryItem(entry: WrittenEntry, index: number, on: string): LaneItem[] {
   const kind = LANE_OF[entry.event];
   const place = placeOf(entry);
   if (kind === undefined || place === undefined) return [];
-  const name = `${dateWords(entry.date)}: ${entryWords(WEBBING_KINDS, entry)}`;
+  const name = `${dayText(entry.date)}: ${entryWords(WEBBING_KINDS, entry)}`;
   const ends = entry.at === undefined;
   return [
     {
@@ -130,11 +131,11 @@ function weblocks({ marks }: WebbingState): LaneItem[] {
     const now = mark.until === undefined;
     const time = monthsWords(mark.months);
     const name = now
-      ? sayRecord("lanes.weblockSince", { day: dateWords(mark.since.toString()) })
+      ? sayRecord("lanes.weblockSince", { day: dayText(mark.since.toString()) })
       : sayRecord("lanes.clampMarkOf", {
           time,
-          from: dateWords(mark.since.toString()),
-          to: dateWords(mark.until.toString()),
+          from: dayText(mark.since.toString()),
+          to: dayText(mark.until.toString()),
         });
     return [
       {

@@ -3,7 +3,7 @@
 import type { Outlook } from "@secondline/scenarios";
 import type { BreakTest } from "@secondline/strength";
 import { listed, englishWords as words } from "@secondline/words";
-import { dated } from "@secondline/words/dates";
+import { dayText } from "@secondline/words/dates";
 import { formatForce } from "@secondline/words/formats";
 import { sayBreakLog } from "@secondline/words/page/breakLog";
 import { sayWear } from "@secondline/words/page/wear";
@@ -11,7 +11,6 @@ import { untilWords } from "@secondline/words/until";
 import { resultWords } from "../breakLog/testGroups.ts";
 import type { SandboxState } from "../inHand/state.ts";
 import { dayOf } from "../wear/days.ts";
-import { dateWords } from "./dateWords.ts";
 
 /** A test of the log in one line. */
 export function testLine(test: BreakTest): string {
@@ -24,7 +23,7 @@ export function testLine(test: BreakTest): string {
     takenFrom,
     note,
   ];
-  return `${date ? `${dateWords(date)}: ` : ""}${listed(said.flatMap((one) => one || []))}`;
+  return `${date ? `${dayText(date)}: ` : ""}${listed(said.flatMap((one) => one || []))}`;
 }
 
 /** How many of the `given` break tests count, as the verdict has it. */
@@ -42,5 +41,5 @@ export function takeDownMark(
   outlook: Outlook | undefined,
 ): { readonly day: number; readonly words: string } | undefined {
   const [day, short] = [dayOf(outlook?.date), outlook && untilWords.short(outlook)];
-  return day === undefined || short === undefined ? undefined : { day, words: dated(short) };
+  return day === undefined || short === undefined ? undefined : { day, words: short };
 }

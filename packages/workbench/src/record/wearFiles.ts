@@ -7,7 +7,7 @@ import { rememberedMatch, rememberMatch } from "../breakLog/keptMatches.ts";
 import type { LogTable } from "../breakLog/logTable.ts";
 import { type ColumnMatch, suggestMatch } from "../breakLog/match.ts";
 import type { Actions } from "../inHand/sandbox.ts";
-import type { Shelf } from "../keeping/shelf.ts";
+import { keepingTrouble, type Shelf } from "../keeping/shelf.ts";
 import type { WearActions } from "../wear/wearStore.ts";
 import { openWearFile } from "./readWear.ts";
 
@@ -88,7 +88,7 @@ export function createWearFiles({ page, wear, shelf }: WearFilesServices): WearF
     try {
       rememberMatch(shelf(), table, match);
     } catch (error) {
-      const why = error instanceof Error ? error.message : String(error);
+      const why = keepingTrouble(error);
       page.tell({ tone: "fault", text: sayColumns("notKept", { why }) });
     }
   }

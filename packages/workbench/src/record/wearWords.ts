@@ -1,11 +1,11 @@
 /** What the record says, in sentences. */
 
 import type { PartState, StrengthZone, WearFlag, WearMark, WebbingState } from "@secondline/strength";
-import { broughtIn, capital, listed, quantity } from "@secondline/words";
+import { capital, listed, quantity, weakness } from "@secondline/words";
+import { dayText } from "@secondline/words/dates";
 import { formatLength, formatRatio } from "@secondline/words/formats";
 import { sayWear } from "@secondline/words/page/wear";
 import type { Stretch } from "../wear/place.ts";
-import { dateWords } from "./dateWords.ts";
 import { monthsWords } from "./months.ts";
 
 export function markName(mark: WearMark): string {
@@ -88,7 +88,7 @@ export function stateWords(state: WebbingState): string {
     ? sayWear("wearWords.hangsSince", {
         line: placement.line === "main" ? sayWear("wearWords.mainLine") : sayWear("wearWords.backup"),
         rig: placement.rig,
-        day: dateWords(placement.since.toString()),
+        day: dayText(placement.since.toString()),
         length: formatLength(placement.to - placement.from),
       })
     : sayWear("wearWords.hangsNowhere");
@@ -156,7 +156,7 @@ const outsideWords = ({ monthsOutside, sunMonths }: PartState["recorded"]): stri
 
 /** What a record that begins late does not say. */
 const beforeWords = ({ fromNew, begun }: WebbingState["reach"]): string =>
-  fromNew || begun === undefined ? "" : sayWear("wearWords.before", { day: dateWords(begun.toString()) });
+  fromNew || begun === undefined ? "" : sayWear("wearWords.before", { day: dayText(begun.toString()) });
 
 /** Strength along a webbing, zone by zone: where, the 5 % value, the middle, why, and on what grounds. */
 export const zoneRows = (zones: readonly StrengthZone[]): readonly (readonly string[])[] =>
@@ -165,6 +165,6 @@ export const zoneRows = (zones: readonly StrengthZone[]): readonly (readonly str
     formatLength(zone.to),
     quantity.strength(zone.strength5),
     quantity.strength(zone.strength),
-    broughtIn(zone.reason),
+    weakness(zone.reason),
     basisKinds(zone),
   ]);

@@ -2,6 +2,7 @@
  * A webbing or rope of one's own, as somebody enters it: what it is called and made of, what it holds and on what basis, what it
  * weighs, how it stretches. What nobody can enter, how much stiffer a fast pull is, is taken over from a generic one of its kind.
  */
+
 import {
   fieldAt,
   formatPercent,
@@ -12,6 +13,8 @@ import {
   readField,
   tensionAt,
 } from "@secondline/rig";
+import { stockName } from "@secondline/words";
+import { sayNewRig } from "@secondline/words/newRig";
 import { backwards, type PullPoint } from "./readPull.ts";
 
 export type StockDocument = NonNullable<RigDocument["stocks"]>[number];
@@ -112,7 +115,7 @@ export function stockFrom(entry: StockEntry, names: readonly string[] = []): Sto
     ],
     branches: fastPull(like, points),
     // One basis for both: it is no better than that of the fast pull, which nobody measured.
-    curveBasis: `assumed: stretch as entered (${basis}); a fast pull as of ${like.name}, in proportion`,
+    curveBasis: `assumed: ${sayNewRig("own.curveBasis", { basis, like: stockName(like.name) })}`,
   };
   return { ok: true, stock, doubts: doubtsOf(entry, { strength, mass, points, like }) };
 }

@@ -9,7 +9,7 @@ import {
   type Rig,
   type WhatIf,
 } from "@secondline/scenarios";
-import { broughtIn, capital, quantity, englishWords as words } from "@secondline/words";
+import { capital, quantity, weakness, englishWords as words } from "@secondline/words";
 import { tellNote } from "@secondline/words/notes";
 import { sayVerdict } from "@secondline/words/page/verdict";
 
@@ -50,7 +50,7 @@ function marginSentence(one: ClassOutcome): string {
   });
   const place =
     one.at !== undefined && one.reason
-      ? sayVerdict("reasons.weakPlace", { reason: broughtIn(one.reason), along: quantity.along(one.at) })
+      ? sayVerdict("reasons.weakPlace", { reason: weakness(one.reason), along: quantity.along(one.at) })
       : "";
   return `${margin}${place}.`;
 }

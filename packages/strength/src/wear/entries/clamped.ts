@@ -20,7 +20,7 @@ export const clamped = entryKind({
   faults({ at, until, date }, { kept, path }) {
     const faults = spotFaults(at, kept, path);
     if (until !== undefined && isBefore(until, date)) {
-      const message = recordFact("clamp.offBeforeOn", { until: `${until}`, date: `${date}` });
+      const message = recordFact("clamp.offBeforeOn", { until: { day: `${until}` }, date: { day: `${date}` } });
       faults.push(recordFault(`${path}.until`, `${until}`, recordFact("expected.later", { date: `${date}` }), message));
     }
     return faults;

@@ -15,7 +15,7 @@ export const replaced = partEntryKind({
   faults({ made, date }, path) {
     if (made === undefined || !isBefore(date, made)) return [];
     const expected = recordFact("expected.earlier", { date: `${date}` });
-    const message = recordFact("replaced.beforeMade", { date: `${date}`, made: `${made}` });
+    const message = recordFact("replaced.beforeMade", { date: { day: `${date}` }, made: { day: `${made}` } });
     return [recordFault(`${path}.made`, `${made}`, expected, message)];
   },
   apply: ({ date, made }, walk) => walk.replace(date, made),

@@ -83,10 +83,14 @@ function comparisonNote(found: Omit<ReadingComparison, "message">): NoteFact {
     stated: { force: stated },
   };
   if (agrees)
-    return on === undefined ? noteFact("reading.agrees", values) : noteFact("reading.agreesOn", { ...values, on });
+    return on === undefined
+      ? noteFact("reading.agrees", values)
+      : noteFact("reading.agreesOn", { ...values, on: { day: on } });
   const kind = difference > 0 ? "more" : "less";
   const differs = { ...values, difference: { share: Math.abs(difference) } };
-  return on === undefined ? noteFact(`reading.${kind}`, differs) : noteFact(`reading.${kind}On`, { ...differs, on });
+  return on === undefined
+    ? noteFact(`reading.${kind}`, differs)
+    : noteFact(`reading.${kind}On`, { ...differs, on: { day: on } });
 }
 
 /** The value that was read, and the walker under whom. */

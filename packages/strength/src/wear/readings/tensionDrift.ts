@@ -26,9 +26,9 @@ export function tensionDrift(rig: Rig, readings: readonly LineReading[]): Tensio
   const months = monthsBetween(date(first.reading.on!), date(last.reading.on!));
   const message = noteFact(change < 0 ? "drift.less" : "drift.more", {
     first: { force: first.pretension },
-    firstOn: first.reading.on!,
+    firstOn: { day: first.reading.on! },
     last: { force: last.pretension },
-    lastOn: last.reading.on!,
+    lastOn: { day: last.reading.on! },
     change: { share: Math.abs(change) },
   });
   return { readings: dated, change, months, message };
