@@ -169,21 +169,18 @@ export { readPlace, stepFor } from "./question/placeOnLine.ts";
 export { placeWords } from "./question/placeWords.ts";
 export { kindsFor, legChoices, ofKind, readLeg, WALKERS, WALKERS_AT_A_LEG } from "./question/whatIfChoices.ts";
 export { addPart, confirmValues, isInGroup, marksInGroups, type NewPart } from "./sheet/marks.ts";
+export { backupLikeMain, evenPlaces, MOST_CONNECTIONS, withSlackOrLength } from "./sheet/newParts.ts";
 export {
-  anchorPartOfKind,
-  backupLikeMain,
-  endOfKind,
-  evenPlaces,
-  likeLast,
-  MOST_CONNECTIONS,
-  NEW_ANCHOR_PART,
-  NEW_CONNECTION,
-  NEW_TAPE,
-  stockOf,
-  wearOfKind,
-  withSlackOrLength,
-} from "./sheet/newParts.ts";
-export { groupOfField, jointPlace, kindWords, sectionTitle, wearItemTitle } from "./sheet/titles.ts";
+  jointList,
+  lineItems,
+  MOST_CHANGED,
+  newJoint,
+  type OwnItem,
+  SHEET_GROUPS,
+  type SheetGroup,
+} from "./sheet/rigSheet.ts";
+export type { SheetField, SheetItem, SheetKind, SheetList } from "./sheet/sheetItems.ts";
+export { groupOfField } from "./sheet/titles.ts";
 export { roundStep, typedQuantity } from "./sheet/typed.ts";
 export { handStep, reachOfConnection, shareAt, withConnection } from "./side/connections.ts";
 export { documentHost } from "./side/documentHost.ts";
