@@ -1,6 +1,6 @@
 import { expect, it } from "vitest";
 import { PALETTES } from "../src/palette.ts";
-import { scaleEnd, TABLE_SIZE, tensionTable } from "../src/scene/shape/tensionColour.ts";
+import { scaleEnd, TABLE_SIZE, tensionTable, tensionTexels } from "../src/scene/shape/tensionColour.ts";
 
 /** Relative luminance (WCAG 2.2). */
 function luminance(r: number, g: number, b: number): number {
@@ -36,4 +36,10 @@ it("the scale ends at a round number that holds the largest tension", () => {
   expect(scaleEnd(3000)).toBe(3000);
   expect(scaleEnd(12001)).toBe(15000);
   expect(scaleEnd(0)).toBe(500);
+});
+
+it("the texels of the tension table are its colours, opaque", () => {
+  const [rgb, texels] = [tensionTable("light"), tensionTexels("light")];
+  for (let i = 0; i < TABLE_SIZE; i++)
+    expect([...texels.subarray(4 * i, 4 * i + 4)]).toEqual([...rgb.subarray(3 * i, 3 * i + 3), 255]);
 });

@@ -2,7 +2,7 @@ import type { PlotRequest } from "@secondline/figures/time";
 import { sayPage } from "@secondline/words/page/page";
 import { useMemo } from "react";
 import type { Theme } from "../design/palette.ts";
-import type { SceneSnapshot } from "../scene/index.ts";
+import type { SceneSnapshot } from "../scene/sceneProps.ts";
 import { useContextOrThrow } from "../state/useSandbox.ts";
 import { words } from "../words.ts";
 import type { PictureKind } from "./savePicture.ts";
