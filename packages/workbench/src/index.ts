@@ -167,7 +167,7 @@ export { stripDoes } from "./playback/stripActions.ts";
 export { type KeyAction, keyAction } from "./playback/timeKeys.ts";
 export { readPlace, stepFor } from "./question/placeOnLine.ts";
 export { placeWords } from "./question/placeWords.ts";
-export { kindsFor, legChoices, ofKind, readLeg, WALKERS, WALKERS_AT_A_LEG } from "./question/whatIfChoices.ts";
+export { type QuestionPart, questionParts } from "./question/questionParts.ts";
 export { addPart, confirmValues, isInGroup, marksInGroups, type NewPart } from "./sheet/marks.ts";
 export { backupLikeMain, evenPlaces, MOST_CONNECTIONS, withSlackOrLength } from "./sheet/newParts.ts";
 export {

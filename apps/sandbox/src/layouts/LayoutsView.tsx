@@ -19,6 +19,7 @@ import { Question } from "../question/Question.tsx";
 import { rigName } from "../state/rigName.ts";
 import { usePageKeys } from "../state/usePageKeys.ts";
 import { useActions, useSandbox } from "../state/useSandbox.ts";
+import { PlayStrip } from "../time/PlayStrip.tsx";
 import { CautionFoot } from "../verdict/CautionFoot.tsx";
 import { tellKnown } from "../wearInHand/knownFromWear.ts";
 import { words } from "../words.ts";
@@ -29,7 +30,6 @@ import { LayoutEditor } from "./LayoutEditor.tsx";
 import { LayoutFrontier } from "./LayoutFrontier.tsx";
 import styles from "./LayoutsView.module.css";
 import { LayoutTraces } from "./LayoutTraces.tsx";
-import { PlayStrip } from "./PlayStrip.tsx";
 import { layoutsOf, useEach, useLayoutList } from "./useLayouts.ts";
 
 interface Props {

@@ -2,6 +2,7 @@ import { sayPage } from "@secondline/words/page/page";
 import { foundOf, mayTurn, settledWords, shortReason, stoppedWords, studyTold } from "@secondline/workbench";
 import { Button } from "../design/Button.tsx";
 import { Meter } from "../design/Meter.tsx";
+import { TextButton } from "../design/TextButton.tsx";
 import { useActions, useSandbox } from "../state/useSandbox.ts";
 import styles from "./VerdictColumn.module.css";
 
@@ -16,9 +17,7 @@ export function StudyState() {
       {faults > 0 && (
         <p className={styles.note}>
           {sayPage("studyState.faultsFirst", { faults })}{" "}
-          <button type="button" className={styles.link} onClick={() => look({ rigOpen: true, place: "rig" })}>
-            {sayPage("studyState.show")}
-          </button>
+          <TextButton onClick={() => look({ rigOpen: true, place: "rig" })}>{sayPage("studyState.show")}</TextButton>
         </p>
       )}
       {(study.kind === "busy" || study.kind === "waiting") && (
@@ -30,18 +29,14 @@ export function StudyState() {
       {study.kind === "stopped" && (
         <p className={styles.note}>
           {sayPage("studyState.stopped")} {stoppedWords(soFar)}{" "}
-          <button type="button" className={styles.link} onClick={() => void lookOn()}>
-            {sayPage("studyState.lookOn")}
-          </button>
+          <TextButton onClick={() => void lookOn()}>{sayPage("studyState.lookOn")}</TextButton>
         </p>
       )}
       {(study.kind === "idle" || study.kind === "done") && <Longer />}
       {study.kind === "failed" && (
         <p className={styles.note} role="alert">
           {sayPage("studyState.notComputed", { message: shortReason(study.message) })}{" "}
-          <button type="button" className={styles.link} onClick={() => void lookOn()}>
-            {sayPage("studyState.tryAgain")}
-          </button>
+          <TextButton onClick={() => void lookOn()}>{sayPage("studyState.tryAgain")}</TextButton>
         </p>
       )}
     </>
@@ -56,9 +51,7 @@ function Longer() {
   return (
     <p className={styles.note}>
       {settledWords(outcome)}{" "}
-      <button type="button" className={styles.link} onClick={() => void lookLonger()}>
-        {sayPage("studyState.lookLonger")}
-      </button>
+      <TextButton onClick={() => void lookLonger()}>{sayPage("studyState.lookLonger")}</TextButton>
     </p>
   );
 }
