@@ -47,6 +47,7 @@ export {
   type WrittenRig,
   type WrittenWebbing,
 } from "./documents/documents.ts";
+export { checksCounted, evidenceParts } from "./evidence/evidenceTold.ts";
 export { type Foretold, foretold, USUAL_STEP_TIME } from "./foretold.ts";
 export { GROUND_SHAPES, lowestProfile, type Profile } from "./ground/lowest.ts";
 export {
