@@ -47,6 +47,7 @@ export {
   type WrittenRig,
   type WrittenWebbing,
 } from "./documents/documents.ts";
+export { rigName } from "./documents/rigName.ts";
 export { checksCounted, evidenceParts } from "./evidence/evidenceTold.ts";
 export { type Foretold, foretold, USUAL_STEP_TIME } from "./foretold.ts";
 export { GROUND_SHAPES, lowestProfile, type Profile } from "./ground/lowest.ts";
@@ -114,10 +115,11 @@ export { viewOfOpened } from "./inHand/viewOfOpened.ts";
 export type { Job, StoppableTask, TaskAnswer } from "./job/job.ts";
 export { JobSlot } from "./job/jobSlot.ts";
 export { findWork } from "./keeping/findWork.ts";
+export { keepWork } from "./keeping/keepWork.ts";
 export { type LostPart, readSaved, type SavedReading } from "./keeping/savedWork.ts";
 export { type Shelf, setAside } from "./keeping/shelf.ts";
 export { startFrom } from "./keeping/startFrom.ts";
-export { type Autosave, type SavedWork, startAutosave, type WorkKeeper } from "./keeping/work.ts";
+export { type SavedWork, startAutosave, type WorkKeeper } from "./keeping/work.ts";
 export { differencesTold, fallRows, type TableRow, verdictRows } from "./layouts/differences.ts";
 export { readKeptLayouts, startKeeping } from "./layouts/keptLayouts.ts";
 export { layoutCautions } from "./layouts/layoutCautions.ts";

@@ -31,7 +31,6 @@ describe("work kept on a device", () => {
     };
     const found = findWork(works, {
       read,
-      nameOf: () => "name",
       now: () => 7,
       shelf: () => ({
         getItem: (key: string) => shelf.get(key) ?? null,

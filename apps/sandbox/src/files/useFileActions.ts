@@ -1,12 +1,11 @@
 import { sayPage } from "@secondline/words/page/page";
-import { type PlaybackClock, type ReadRig, viewOfOpened, type WrittenRig } from "@secondline/workbench";
+import { type PlaybackClock, type ReadRig, rigName, viewOfOpened, type WrittenRig } from "@secondline/workbench";
 import { useMemo, useState } from "react";
 import { DEMO_TITLES } from "../demo/firstRig.ts";
 import type { MenuEntry } from "../design/ActionMenu.tsx";
 import { chooseFile as choose, RIG_FILES } from "../device/chooseFile.ts";
 import { download, fileName } from "../device/download.ts";
 import type { WorkStore } from "../device/workStore.ts";
-import { rigName } from "../state/rigName.ts";
 import { useContextOrThrow } from "../state/useSandbox.ts";
 
 export interface FileActions {

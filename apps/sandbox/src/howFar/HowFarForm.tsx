@@ -14,6 +14,7 @@ import {
   numberOptions,
   numbersOf,
   readingOf,
+  rigName,
   type SweepNumber,
   subjectOptions,
   sweepDoing,
@@ -29,7 +30,6 @@ import { Choice } from "../design/Choice.tsx";
 import { Meter } from "../design/Meter.tsx";
 import { TextField } from "../design/TextField.tsx";
 import { layoutsOf, useLayoutList } from "../layouts/useLayouts.ts";
-import { rigName } from "../state/rigName.ts";
 import { useActions } from "../state/useSandbox.ts";
 import { mostJobs } from "../worker/jobs.ts";
 import styles from "./howFar.module.css";

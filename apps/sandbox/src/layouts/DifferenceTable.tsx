@@ -1,10 +1,18 @@
 import { LAYOUT_LOOKS } from "@secondline/figures/time";
 import type { Outcome } from "@secondline/scenarios";
 import { sayLayouts } from "@secondline/words/page/layouts";
-import { fallRows, foundOf, type Layout, LETTERS, outcomeOf, type TableRow, verdictRows } from "@secondline/workbench";
+import {
+  fallRows,
+  foundOf,
+  type Layout,
+  LETTERS,
+  outcomeOf,
+  rigName,
+  type TableRow,
+  verdictRows,
+} from "@secondline/workbench";
 import { memo, useMemo } from "react";
 import { VerdictMark, verdictColour } from "../design/VerdictMark.tsx";
-import { rigName } from "../state/rigName.ts";
 import { words } from "../words.ts";
 import styles from "./DifferenceTable.module.css";
 import { TraceSample } from "./TraceSample.tsx";

@@ -1,9 +1,8 @@
 import { LAYOUT_LOOKS } from "@secondline/figures/time";
 import { sayLayouts } from "@secondline/words/page/layouts";
-import { type Layout, LETTERS, type Preset, roleWords } from "@secondline/workbench";
+import { type Layout, LETTERS, type Preset, rigName, roleWords } from "@secondline/workbench";
 import { ActionMenu, type MenuEntry } from "../design/ActionMenu.tsx";
 import { Button } from "../design/Button.tsx";
-import { rigName } from "../state/rigName.ts";
 import { useContextOrThrow, useSandbox } from "../state/useSandbox.ts";
 import styles from "./LayoutColumn.module.css";
 import { useChanges } from "./LayoutDifferences.tsx";

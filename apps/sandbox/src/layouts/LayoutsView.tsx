@@ -7,6 +7,7 @@ import {
   MOST_LAYOUTS,
   outcomeOf,
   type PlaybackClock,
+  rigName,
   writtenLayout,
 } from "@secondline/workbench";
 import { useEffect, useMemo, useRef, useState } from "react";
@@ -16,7 +17,6 @@ import { useStart } from "../clock/useStart.ts";
 import { Choice } from "../design/Choice.tsx";
 import type { Theme } from "../design/palette.ts";
 import { Question } from "../question/Question.tsx";
-import { rigName } from "../state/rigName.ts";
 import { usePageKeys } from "../state/usePageKeys.ts";
 import { useActions, useSandbox } from "../state/useSandbox.ts";
 import { PlayStrip } from "../time/PlayStrip.tsx";
