@@ -121,7 +121,6 @@ export { type Shelf, setAside } from "./keeping/shelf.ts";
 export { startFrom } from "./keeping/startFrom.ts";
 export { type SavedWork, startAutosave, type WorkKeeper } from "./keeping/work.ts";
 export { differencesTold, fallRows, type TableRow, verdictRows } from "./layouts/differences.ts";
-export { readKeptLayouts, startKeeping } from "./layouts/keptLayouts.ts";
 export { layoutCautions } from "./layouts/layoutCautions.ts";
 export { type LayoutChange, layoutChanges } from "./layouts/layoutChanges.ts";
 export {
@@ -133,6 +132,7 @@ export {
   type WrittenLayout,
   writtenLayout,
 } from "./layouts/layouts.ts";
+export { openLayouts } from "./layouts/openLayouts.ts";
 export { MOST_CHANGES, roleWords } from "./layouts/roleWords.ts";
 export { layoutRunner } from "./layouts/runners.ts";
 export { answerWay } from "./newRig/answerChoices.ts";
@@ -240,7 +240,7 @@ export { isFoundBy, stockFaultText, stockOptions } from "./stock/stockWords.ts";
 export { MOST_TEXT } from "./tables/readTable.ts";
 export { sentenceBelowWord } from "./verdict/belowWord.ts";
 export { type FallNumber, fallNumbers, rowNumbers } from "./verdict/fallNumbers.ts";
-export { changeOfFall, changeOfVerdict, isChange } from "./verdict/lastChange.ts";
+export { type ChangeSeen, changeNow, isChange, lastChangeTold, seeChange } from "./verdict/lastChange.ts";
 export { limitsTold, marginsTold } from "./verdict/reasonWords.ts";
 export { settledWords, shortReason, stoppedWords, studyTold } from "./verdict/studyWords.ts";
 export { type CardDates, cardDates, cardInput, takeDownOutlook } from "./wear/dates.ts";

@@ -14,10 +14,10 @@ import {
   type SideView,
   type Sketched,
   sketch,
-  startKeeping,
   takeAsLayout,
   wordsBeside,
 } from "../src/index.ts";
+import { startKeeping } from "../src/layouts/keptLayouts.ts";
 import { demoDocument } from "./demoDocument.ts";
 import { fell } from "./handRunner.ts";
 

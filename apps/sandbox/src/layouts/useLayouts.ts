@@ -1,19 +1,16 @@
-import { sayLayouts } from "@secondline/words/page/layouts";
 import {
-  createLayouts,
   type Layout,
   type Layouts,
   layoutRunner,
-  readKeptLayouts,
+  openLayouts,
   type Sandbox,
   type SandboxState,
-  startKeeping,
 } from "@secondline/workbench";
 import { useCallback, useRef, useSyncExternalStore } from "react";
 import { useStore } from "zustand";
 import type { Booted } from "../boot.ts";
 import { deviceShelf } from "../device/shelf.ts";
-import { later, pageServices } from "../state/pageServices.ts";
+import { pageServices } from "../state/pageServices.ts";
 import { pageRunner } from "../worker/runner.ts";
 import { sideRunner } from "../worker/sideRunner.ts";
 
@@ -24,22 +21,7 @@ export function layoutsOf({ sandbox, read, kept }: Booted): Layouts {
   const known = made.get(sandbox);
   if (known) return known;
   const services = pageServices({ runner: layoutRunner(pageRunner(), sideRunner()), read, kept });
-  const shelf = deviceShelf();
-  const found = readKeptLayouts(shelf, read);
-  if (found.lost > 0) {
-    sandbox.actions.tell({
-      tone: "fault",
-      text: sayLayouts("useLayouts.partlyRead"),
-    });
-  }
-  const layouts = createLayouts(sandbox, services, found.layouts);
-  const flush = startKeeping(layouts, shelf, {
-    later,
-    onTrouble(error) {
-      const message = error instanceof Error ? error.message : String(error);
-      sandbox.actions.tell({ tone: "fault", text: sayLayouts("useLayouts.notKept", { message }) });
-    },
-  });
+  const { layouts, flush } = openLayouts(sandbox, services, deviceShelf());
   addEventListener("pagehide", flush);
   made.set(sandbox, layouts);
   return layouts;
