@@ -226,7 +226,6 @@ export {
 export { moveAnchorB, placeAnchorB } from "./site/moveAnchorB.ts";
 export {
   EMPTY_STOCK,
-  loadRows,
   type StockDocument,
   type StockDoubt,
   type StockEntry,
@@ -235,8 +234,8 @@ export {
   type StockReading,
   stockFrom,
 } from "./stock/ownStock.ts";
-export { type PullFault, type PullReading, readPull } from "./stock/readPull.ts";
-export { isFoundBy, stockFaultText, stockOptions } from "./stock/stockWords.ts";
+export { STOCK_FIELDS, withPull } from "./stock/stockForm.ts";
+export { isFoundBy, stockFaultText } from "./stock/stockWords.ts";
 export { MOST_TEXT } from "./tables/readTable.ts";
 export { sentenceBelowWord } from "./verdict/belowWord.ts";
 export { type FallNumber, fallNumbers, rowNumbers } from "./verdict/fallNumbers.ts";
