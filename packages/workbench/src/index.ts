@@ -73,8 +73,8 @@ export {
 export { viewOfStep, type WearPage } from "./history/inSight.ts";
 export { type PageKey, pageKey } from "./history/pageKeys.ts";
 export { type Candidate, candidatesOf, documentAt } from "./howFar/candidate.ts";
-export { limitKind, whatsOf, whatText, withNumber } from "./howFar/choices.ts";
-export { faultsAt, numberOptions, subjectOptions, sweepDoing } from "./howFar/formWords.ts";
+export { type HowFarField, howFarFields } from "./howFar/formFields.ts";
+export { subjectOptions, sweepDoing } from "./howFar/formWords.ts";
 export { governingAt } from "./howFar/governingAt.ts";
 export { type FoundSweep, HowFarDesk, type NoCurve, numbersOf, type Preset, readingOf } from "./howFar/howFarDesk.ts";
 export { nothingText } from "./howFar/nothingText.ts";
