@@ -5,6 +5,7 @@ import { readRig } from "@secondline/rig";
 import { sayPage } from "@secondline/words/page/page";
 import {
   createSandbox,
+  fileName,
   findWork,
   KeptFounds,
   keepWork,
@@ -15,7 +16,7 @@ import {
 } from "@secondline/workbench";
 import type { ReadLink } from "@secondline/workbench/link";
 import { FIRST_RIG } from "./demo/firstRig.ts";
-import { download, fileName } from "./device/download.ts";
+import { download } from "./device/download.ts";
 import { deviceShelf } from "./device/shelf.ts";
 import { claimWriting, openWorkStore, type WorkStore } from "./device/workStore.ts";
 import { later, pageServices } from "./state/pageServices.ts";

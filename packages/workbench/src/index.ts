@@ -49,6 +49,7 @@ export {
 } from "./documents/documents.ts";
 export { rigName } from "./documents/rigName.ts";
 export { checksCounted, evidenceParts } from "./evidence/evidenceTold.ts";
+export { fileName } from "./files/fileName.ts";
 export { type Foretold, foretold, USUAL_STEP_TIME } from "./foretold.ts";
 export { GROUND_SHAPES, lowestProfile, type Profile } from "./ground/lowest.ts";
 export {
@@ -120,7 +121,9 @@ export { type LostPart, readSaved, type SavedReading } from "./keeping/savedWork
 export { type Shelf, setAside } from "./keeping/shelf.ts";
 export { startFrom } from "./keeping/startFrom.ts";
 export { type SavedWork, startAutosave, type WorkKeeper } from "./keeping/work.ts";
+export { keyMove } from "./keys/keyMove.ts";
 export { differencesTold, fallRows, type TableRow, verdictRows } from "./layouts/differences.ts";
+export { eachLayout } from "./layouts/eachLayout.ts";
 export { layoutCautions } from "./layouts/layoutCautions.ts";
 export { type LayoutChange, layoutChanges } from "./layouts/layoutChanges.ts";
 export {
@@ -134,7 +137,7 @@ export {
 } from "./layouts/layouts.ts";
 export { openLayouts } from "./layouts/openLayouts.ts";
 export { MOST_CHANGES, roleWords } from "./layouts/roleWords.ts";
-export { layoutRunner } from "./layouts/runners.ts";
+export { asideRunner, layoutRunner } from "./layouts/runners.ts";
 export { answerWay } from "./newRig/answerChoices.ts";
 export {
   ANSWER_IDS,
@@ -167,6 +170,7 @@ export {
 } from "./playback/playbackClock.ts";
 export { Scrubbing, type ScrubTarget } from "./playback/scrubbing.ts";
 export { stripDoes } from "./playback/stripActions.ts";
+export { throttled } from "./playback/throttled.ts";
 export { type KeyAction, keyAction } from "./playback/timeKeys.ts";
 export { readPlace, stepFor } from "./question/placeOnLine.ts";
 export { placeWords } from "./question/placeWords.ts";

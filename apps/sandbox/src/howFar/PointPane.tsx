@@ -22,8 +22,7 @@ import { pageServices } from "../state/pageServices.ts";
 import { SandboxContext, useActions, useSandbox } from "../state/useSandbox.ts";
 import { PlayStrip } from "../time/PlayStrip.tsx";
 import { words as common } from "../words.ts";
-import { pageRunner } from "../worker/runner.ts";
-import { sideRunner } from "../worker/sideRunner.ts";
+import { pageRunner, sideRunner } from "../worker/runner.ts";
 import styles from "./howFar.module.css";
 
 const { say } = words;

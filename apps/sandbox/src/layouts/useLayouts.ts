@@ -1,4 +1,5 @@
 import {
+  eachLayout,
   type Layout,
   type Layouts,
   layoutRunner,
@@ -6,13 +7,12 @@ import {
   type Sandbox,
   type SandboxState,
 } from "@secondline/workbench";
-import { useCallback, useRef, useSyncExternalStore } from "react";
+import { useMemo, useSyncExternalStore } from "react";
 import { useStore } from "zustand";
 import type { Booted } from "../boot.ts";
 import { deviceShelf } from "../device/shelf.ts";
 import { pageServices } from "../state/pageServices.ts";
-import { pageRunner } from "../worker/runner.ts";
-import { sideRunner } from "../worker/sideRunner.ts";
+import { pageRunner, sideRunner } from "../worker/runner.ts";
 
 const made = new WeakMap<Sandbox, Layouts>();
 
@@ -34,21 +34,6 @@ export function useLayoutList(layouts: Layouts): readonly Layout[] {
 
 /** A value of every layout's state, in the order of the layouts; renders again when one value changes. */
 export function useEach<T>(list: readonly Layout[], select: (state: SandboxState, layout: Layout) => T): readonly T[] {
-  const last = useRef<readonly T[]>([]);
-  const subscribe = useCallback(
-    (listener: () => void) => {
-      const ends = list.map(({ sandbox }) => sandbox.store.subscribe(listener));
-      return () => {
-        for (const end of ends) end();
-      };
-    },
-    [list],
-  );
-  const get = () => {
-    const next = list.map((layout) => select(layout.sandbox.store.getState(), layout));
-    const same = next.length === last.current.length && next.every((value, i) => Object.is(value, last.current[i]));
-    if (!same) last.current = next;
-    return last.current;
-  };
-  return useSyncExternalStore(subscribe, get);
+  const each = useMemo(() => eachLayout<T>(list), [list]);
+  return useSyncExternalStore(each.subscribe, () => each.get(select));
 }

@@ -9,6 +9,7 @@ export {
 export { FlatHand } from "./elevation/flatHand.ts";
 export { coveredEdges, type FlatView, fitFlat, isSameView } from "./elevation/flatView.ts";
 export { largestTension } from "./largestTension.ts";
+export { LEGEND_SAMPLE_LENGTH, type LegendFacts, legendOf } from "./legend.ts";
 export { drawLegend, legendHeight } from "./legendInk.ts";
 export { lineHeight } from "./lineHeight.ts";
 export { createLiveFrame, type LiveFrame, sampleFrame } from "./liveFrame.ts";
