@@ -98,7 +98,6 @@ export { evidenceFor, type LoadedEvidence } from "./inHand/known.ts";
 export { openOnWorst } from "./inHand/openOnWorst.ts";
 export type { Recordings } from "./inHand/recordings.ts";
 export { type Actions, createSandbox, type Sandbox, type Start } from "./inHand/sandbox.ts";
-export { mayTurn } from "./inHand/soFar.ts";
 export type {
   CameraName,
   Notice,
@@ -175,13 +174,13 @@ export { type KeyAction, keyAction } from "./playback/timeKeys.ts";
 export { readPlace, stepFor } from "./question/placeOnLine.ts";
 export { placeWords } from "./question/placeWords.ts";
 export { type QuestionPart, questionParts } from "./question/questionParts.ts";
+export { putGround, spreadJoints } from "./sheet/edits.ts";
 export { addPart, confirmValues, isInGroup, marksInGroups, type NewPart } from "./sheet/marks.ts";
 export { backupLikeMain, evenPlaces, MOST_CONNECTIONS, withSlackOrLength } from "./sheet/newParts.ts";
 export {
   jointList,
   lineItems,
   MOST_CHANGED,
-  newJoint,
   type OwnItem,
   SHEET_GROUPS,
   type SheetGroup,
@@ -245,7 +244,8 @@ export { sentenceBelowWord } from "./verdict/belowWord.ts";
 export { type FallNumber, fallNumbers, rowNumbers } from "./verdict/fallNumbers.ts";
 export { type ChangeSeen, changeNow, isChange, lastChangeTold, seeChange } from "./verdict/lastChange.ts";
 export { limitsTold, marginsTold } from "./verdict/reasonWords.ts";
-export { settledWords, shortReason, stoppedWords, studyTold } from "./verdict/studyWords.ts";
+export { studyNotice } from "./verdict/studyNotice.ts";
+export { studyTold } from "./verdict/studyWords.ts";
 export { type CardDates, cardDates, cardInput, takeDownOutlook } from "./wear/dates.ts";
 export { dayOf, isoOf, todayIso } from "./wear/days.ts";
 export {

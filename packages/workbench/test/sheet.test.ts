@@ -12,10 +12,12 @@ import {
   lineItems,
   MOST_CHANGED,
   marksInGroups,
+  putGround,
   roundStep,
   type Sandbox,
   SHEET_GROUPS,
   type SheetGroup,
+  spreadJoints,
   typedQuantity,
   withSlackOrLength,
 } from "../src/index.ts";
@@ -98,6 +100,44 @@ describe("another kind of a part", () => {
     const { backup: _, ...without } = demoDocument() as Record<string, unknown>;
     const reading = read({ ...without, backup: backupLikeMain(without) });
     expect(reading.ok ? [] : reading.issues).toEqual([]);
+  });
+});
+
+describe("an edit of several values", () => {
+  it("of the ground is one step back; a guess is nobody's, and a point more confirms no guess", () => {
+    const { sandbox } = handSandbox(demoDocument());
+    const ground = valueAt(demoDocument(), "ground") as readonly unknown[];
+    putGround(sandbox, ground.slice(1), "a point less");
+    expect(marksIn(written(sandbox))).not.toContain("ground");
+    putGround(sandbox, ground, "a guess", true);
+    expect(marksIn(written(sandbox))).toContain("ground");
+    putGround(sandbox, ground.slice(1), "a point less");
+    expect(marksIn(written(sandbox))).toContain("ground");
+    sandbox.actions.undo();
+    expect(valueAt(written(sandbox), "ground")).toEqual(ground);
+    sandbox.actions.undo();
+    expect(marksIn(written(sandbox))).not.toContain("ground");
+  });
+
+  it("ties connections like the first of those that there are, and nobody vouches for the first ones", () => {
+    const { sandbox } = handSandbox(demoDocument());
+    const joints = () =>
+      valueAt(written(sandbox), "backup.connections") as readonly Record<string, unknown>[] | undefined;
+    const marked = marksIn(written(sandbox));
+    const { strength } = joints()![0]!;
+    spreadJoints(sandbox, "connections", [0.2, 0.8]);
+    expect(joints()).toMatchObject([
+      { strength, at: 0.2 },
+      { strength, at: 0.8 },
+    ]);
+    expect(marksIn(written(sandbox))).toEqual(marked);
+    spreadJoints(sandbox, "connections", []);
+    expect(joints()).toBeUndefined();
+    spreadJoints(sandbox, "connections", [0.5]);
+    expect(joints()).toHaveLength(1);
+    expect(marksIn(written(sandbox))).toContain("backup.connections[0].strength");
+    sandbox.actions.undo();
+    expect(joints()).toBeUndefined();
   });
 });
 

@@ -105,7 +105,7 @@ function Group({ title, rows, count, waiting }: GroupProps) {
       )}
       {rows?.map(({ id, label, cells, verdicts, changes, kindest }) => (
         <tr key={id}>
-          <th scope="row">{label.replace(/^Margin: /, "")}</th>
+          <th scope="row">{label}</th>
           {cells.map((cell, i) => (
             // biome-ignore lint/suspicious/noArrayIndexKey: a layout's cell is known by its place
             <td key={i} data-kindest={kindest.includes(i)}>

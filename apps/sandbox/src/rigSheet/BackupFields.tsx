@@ -6,13 +6,13 @@ import {
   jointList,
   lineItems,
   MOST_CONNECTIONS,
-  newJoint,
+  spreadJoints,
   withSlackOrLength,
 } from "@secondline/workbench";
 import { Button } from "../design/Button.tsx";
 import { Choice } from "../design/Choice.tsx";
 import { Paragraphs } from "../design/Lines.tsx";
-import { useActions, useSandbox } from "../state/useSandbox.ts";
+import { useActions, useContextOrThrow, useSandbox } from "../state/useSandbox.ts";
 import styles from "./BackupFields.module.css";
 import { useFaultsAt } from "./faults.ts";
 import { Items } from "./Items.tsx";
@@ -119,18 +119,10 @@ function Joints({ parts }: { parts: Joint }) {
 function Spread({ parts }: { parts: Joint }) {
   const at = `backup.${parts}`;
   const value = useSandbox((state) => valueAt(state.document.history.present.rig, at));
-  const items = Array.isArray(value) ? (value as object[]) : [];
-  const { edit } = useActions();
-  const add = useAddPart();
+  const items: readonly unknown[] = Array.isArray(value) ? value : [];
+  const sandbox = useContextOrThrow();
+  const put = (places: readonly number[]) => spreadJoints(sandbox, parts, places);
   const set = (count: number) => put(evenPlaces(count));
-  function put(places: readonly number[]) {
-    const like = items[0] ?? newJoint(parts);
-    const list = places.map((place) => ({ ...like, at: place }));
-    const label = sayRigSheet(`backupFields.${parts}.count`, { count: list.length });
-    // Where there is one to be like, its marks go with its values; the strength of the first is nobody's.
-    if (items.length > 0 || list.length === 0) edit(at, list.length === 0 ? undefined : list, label);
-    else add({ at, part: list.map(({ at: _, ...part }) => part), whole: { path: at, value: list }, label });
-  }
   return (
     <>
       <div className={styles.spread}>
