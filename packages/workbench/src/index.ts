@@ -29,6 +29,7 @@ export {
   loadOf,
   resultWords,
 } from "./breakLog/testGroups.ts";
+export { type CardState, cardNotice, cardState, type DatesOf, isDated } from "./card/cardState.ts";
 export { type HeavierWork, lookForHeavier } from "./card/heavier.ts";
 export { type Heaviest, heavierOf } from "./card/heavierDesk.ts";
 export { type ChancesDesk, type ChancesState, createChancesDesk, RUN_CHOICES } from "./chances/chancesDesk.ts";
@@ -157,6 +158,7 @@ export { type PlacesReading, placesText, readPlaces } from "./newRig/places.ts";
 export { type AnswersReading, readAnswers } from "./newRig/readAnswers.ts";
 export { type NewRig, rigFrom } from "./newRig/rigFrom.ts";
 export { type Sketched, sketch } from "./newRig/sketcher.ts";
+export { shownName } from "./pictures/shownName.ts";
 export { clockDoes } from "./playback/clockDoes.ts";
 export {
   type ClockOptions,
@@ -171,6 +173,7 @@ export { Scrubbing, type ScrubTarget } from "./playback/scrubbing.ts";
 export { stripDoes } from "./playback/stripActions.ts";
 export { throttled } from "./playback/throttled.ts";
 export { type KeyAction, keyAction } from "./playback/timeKeys.ts";
+export { fallTrouble } from "./question/fallTrouble.ts";
 export { readPlace, stepFor } from "./question/placeOnLine.ts";
 export { placeWords } from "./question/placeWords.ts";
 export { type QuestionPart, questionParts } from "./question/questionParts.ts";

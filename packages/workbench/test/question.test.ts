@@ -2,7 +2,7 @@
 import { readRig } from "@secondline/rig";
 import type { WhatIf } from "@secondline/scenarios";
 import { describe, expect, it } from "vitest";
-import { type QuestionPart, questionParts } from "../src/index.ts";
+import { fallTrouble, type QuestionPart, questionParts } from "../src/index.ts";
 import { demoDocument } from "./demoDocument.ts";
 
 const reading = readRig(demoDocument());
@@ -62,4 +62,12 @@ describe("the question", () => {
     expect(parts.filter(({ kind }) => kind === "place")).toEqual([]);
     expect(parts.at(-1)).toMatchObject({ kind: "words", text: expect.stringMatching(/^in: leash fall/) });
   });
+});
+
+it("what came in the way of a fall says whether the picture is of the run before, and nothing else is trouble", () => {
+  const failed = { kind: "failed", message: "out of memory" } as const;
+  expect(fallTrouble(failed, false)).toMatchObject({ isAlert: true, text: expect.stringContaining("out of memory.") });
+  expect(fallTrouble(failed, true)!.text).not.toBe(fallTrouble(failed, false)!.text);
+  expect(fallTrouble({ kind: "stopped" }, true)).toMatchObject({ isAlert: false });
+  for (const kind of ["idle", "waiting"] as const) expect(fallTrouble({ kind }, true)).toBeUndefined();
 });

@@ -1,14 +1,13 @@
 import type { Recording } from "@secondline/engine";
 import type { TimeRange } from "@secondline/figures/time";
 import { sayPage } from "@secondline/words/page/page";
-import { outcomeOf, type PlaybackClock, type SandboxState } from "@secondline/workbench";
+import { outcomeOf, type PlaybackClock, type SandboxState, shownName } from "@secondline/workbench";
 import { lazy, useDeferredValue, useMemo } from "react";
 import { Later } from "../design/Later.tsx";
 import type { Theme } from "../design/palette.ts";
 import { useSoon } from "../design/useSoon.ts";
 import { useSavePictures } from "../files/useSavePictures.ts";
 import { useActions, useRecordings, useSandbox } from "../state/useSandbox.ts";
-import { words } from "../words.ts";
 import styles from "./TimePlace.module.css";
 import { useFallIsComing } from "./useFallIsComing.ts";
 
@@ -34,7 +33,7 @@ function useStripShown() {
         previous: compare ? previous : undefined,
         band,
         told: shown && { rig: shown.assessed.rig, gaveWay: shown.outcome.gaveWay },
-        name: shown ? `${shown.assessed.rig.name} ${words.eventTitle(shown.assessed.rig, shown.whatIf)}` : "",
+        name: shown ? shownName(shown) : "",
       },
     [current, previous, compare, shown, band],
   );
