@@ -81,7 +81,7 @@ export function howFarFields(form: Form): readonly HowFarField[] {
       options: (["quick", "full"] as const).map((value) => ({ value, label: say(`effort.${value}`) })),
       ask: (effort) => ({ effort: effort === "full" ? "full" : "quick" }),
     },
-    { kind: "hint", name: "effort's hint", text: say(`effort.${asked.effort}Hint`) },
+    { kind: "hint", name: "effortHint", text: say(`effort.${asked.effort}Hint`) },
     {
       kind: "text",
       name: "points",
@@ -126,5 +126,5 @@ function rangeOf({ asked, numbers, reading }: Form, place: 0 | 1): HowFarField {
     ...(which === "to" && now !== undefined ? { hint: say("field.now", { value: now }) } : {}),
     ask: (text) => ({ ranges: asked.ranges.map((one, i) => (i === place ? { ...one, [which]: text } : one)) }),
   });
-  return { kind: "range", name: `${at} range`, ends: [end("from"), end("to")] };
+  return { kind: "range", name: place === 0 ? "firstRange" : "secondRange", ends: [end("from"), end("to")] };
 }

@@ -13,7 +13,7 @@ export function putGround(
   isGuess = false,
 ): void {
   const marks = marksIn(store.getState().document.history.present.rig);
-  const group = `ground: ${label}`;
+  const group = sayRigSheet("groundFields.groundPoints");
   actions.edit("ground", profile, label, group);
   // One point more or less confirms none of the others.
   if (isGuess || marks.includes("ground"))
