@@ -21,7 +21,7 @@ import { usePageKeys } from "../state/usePageKeys.ts";
 import { useActions, useSandbox } from "../state/useSandbox.ts";
 import { PlayStrip } from "../time/PlayStrip.tsx";
 import { CautionFoot } from "../verdict/CautionFoot.tsx";
-import { tellKnown } from "../wearInHand/knownFromWear.ts";
+import { tellKnown } from "../wearInHand/work.ts";
 import { words } from "../words.ts";
 import { AddLayout } from "./AddLayout.tsx";
 import { DifferenceTable } from "./DifferenceTable.tsx";
