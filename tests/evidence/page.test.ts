@@ -20,7 +20,10 @@ describe("the evidence", () => {
   it("is in docs/EVIDENCE.md as the tests found it", () => isWritten("docs/EVIDENCE.md", evidencePage(allKept())));
   it("is drawn as the tests found it", () => isWritten("docs/evidence-catches.svg", catchesPicture(keptCatches())));
   it("is summed up for the app", () =>
-    isWritten("apps/sandbox/src/evidence/evidence.json", `${JSON.stringify(summaryOf(allKept()), undefined, 2)}\n`));
+    isWritten(
+      "packages/workbench/src/evidence/evidence.json",
+      `${JSON.stringify(summaryOf(allKept()), undefined, 2)}\n`,
+    ));
 
   it("is kept for the test files that make it, and no others", () => {
     const tests = new URL("tests/", root);

@@ -20,7 +20,7 @@ export const NO_WORDS: readonly RegExp[] = [
 /** Strings of one place that nobody reads on the page, or that a file keeps as they are. */
 export const KEPT: readonly (readonly [file: RegExp, text: RegExp, why: string])[] = [
   [/./, /^assumed: entered without a source$/, "a basis in the rig's file"],
-  [/StockDialog/, /^(?:common practice|from memory)$/, "a basis in the rig's file"],
+  [/stockForm/, /^(?:common practice|from memory)$/, "a basis in the rig's file"],
   [/./, /^every 15 m$/, "an example of what the rig's format reads"],
   [/report\/src/, /^(?:cautions all|wide small|verdict \{\}|status \{\} \{\}|sentence \{\})$/, "classes"],
   [/report\/src/, /^ &nbsp;$/, "a blank"],
@@ -43,7 +43,7 @@ export const KEPT: readonly (readonly [file: RegExp, text: RegExp, why: string])
     /^(?:type|slide|drag|move|add|side|card|weblock|entry|date) \{\}/,
     "the name of a group of steps or of an element",
   ],
-  [/documentHost|GroundShort/, /^ground (?:by hand|of one number)$/, "the name of a group of steps"],
+  [/documentHost/, /^ground by hand$/, "the name of a group of steps"],
   [/matchWords/, /^ (?:none|same)$/, "values that no column is called"],
   [/time\/traces/, /^connection \{\}$/, "the id of a trace"],
   [/cli\/src\/cli\.ts/, /^secondline: \{\}$/, "the name of the program"],

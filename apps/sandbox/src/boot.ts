@@ -4,22 +4,22 @@ import type { RigIssue } from "@secondline/rig";
 import { readRig } from "@secondline/rig";
 import { sayPage } from "@secondline/words/page/page";
 import {
-  type Autosave,
   createSandbox,
+  fileName,
   findWork,
   KeptFounds,
+  keepWork,
   type ReadRig,
+  rigName,
   type Sandbox,
-  startAutosave,
   startFrom,
 } from "@secondline/workbench";
 import type { ReadLink } from "@secondline/workbench/link";
 import { FIRST_RIG } from "./demo/firstRig.ts";
-import { download, fileName } from "./device/download.ts";
+import { download } from "./device/download.ts";
 import { deviceShelf } from "./device/shelf.ts";
 import { claimWriting, openWorkStore, type WorkStore } from "./device/workStore.ts";
 import { later, pageServices } from "./state/pageServices.ts";
-import { rigName, saveTrouble } from "./state/rigName.ts";
 import { bringWear } from "./wearInHand/wearOnDemand.ts";
 import { pageRunner } from "./worker/runner.ts";
 
@@ -42,7 +42,6 @@ export async function boot(): Promise<Booted> {
   const works = await openWorkStore().catch(() => undefined);
   const { saved, isWritable, notices } = await findWork(works, {
     read,
-    nameOf: rigName,
     now: Date.now,
     shelf: deviceShelf,
     handOut: (text, name) => download(text, fileName(name, "json"), "application/json"),
@@ -50,7 +49,7 @@ export async function boot(): Promise<Booted> {
   });
   const link = await linkedRig(location.hash);
   if (link.kind !== "none") history.replaceState(null, "", location.pathname + location.search);
-  const { start, notice, faults, replaced } = startFrom(link, saved, FIRST_RIG, rigName);
+  const { start, notice, faults, replaced } = startFrom(link, saved, FIRST_RIG);
   if (replaced) await works?.keepCopy(replaced, rigName(replaced), Date.now()).catch(() => undefined);
   const kept = new KeptFounds();
   const sandbox = createSandbox(services(kept), start);
@@ -59,7 +58,7 @@ export async function boot(): Promise<Booted> {
   const begun = notice ? [{ ...notice, details: await toldFaults(faults) }] : [];
   for (const one of [...notices, ...begun]) sandbox.actions.tell(one);
   // A store whose work could not be fetched has said so already.
-  if (isWritable || !works) await keepWork(sandbox, works);
+  if (isWritable || !works) await keepOnDevice(sandbox, works);
   void import("./afterStart.ts")
     .then(({ afterStart }) => afterStart(sandbox, start.session?.whatIf !== undefined))
     .catch(() => undefined);
@@ -85,28 +84,9 @@ async function linkedRig(hash: string): Promise<ReadLink> {
   }
 }
 
-async function keepWork(sandbox: Sandbox, works: WorkStore | undefined): Promise<Autosave | undefined> {
-  if (!works) {
-    sandbox.actions.tell({
-      tone: "fault",
-      text: sayPage("boot.browserKeepsNothing"),
-    });
-    return undefined;
-  }
-  if (!(await claimWriting())) {
-    sandbox.actions.tell({
-      tone: "fault",
-      text: sayPage("boot.openInAnotherTab"),
-    });
-    return undefined;
-  }
-  const autosave = startAutosave(sandbox, works, {
-    now: Date.now,
-    later,
-    nameOf: rigName,
-    onTrouble: (error) => sandbox.actions.tell({ tone: "fault", text: saveTrouble(error) }),
-  });
+async function keepOnDevice(sandbox: Sandbox, works: WorkStore | undefined): Promise<void> {
+  const autosave = await keepWork(sandbox, works, { now: Date.now, later, claim: claimWriting });
+  if (!autosave) return;
   addEventListener("pagehide", autosave.flush);
   document.addEventListener("visibilitychange", () => document.visibilityState === "hidden" && autosave.flush());
-  return autosave;
 }

@@ -7,8 +7,7 @@ import { beforeAll, describe, expect, it } from "vitest";
 import { demoDocument, read } from "../../../packages/workbench/test/demoDocument.ts";
 import { jsonText } from "../../cli/src/jsonText.ts";
 import { command, demo } from "../../cli/test/support/command.ts";
-import { tellKnown } from "../src/wearInHand/knownFromWear.ts";
-import { exampleLog } from "../src/wearInHand/work.ts";
+import { exampleLog, tellKnown } from "../src/wearInHand/work.ts";
 
 /** The day of the state. */
 const ON = "2026-11-01";

@@ -1,13 +1,18 @@
 import { expect, it } from "vitest";
 import { createLiveFrame, sampleFrame } from "../src/scene/liveFrame.ts";
+import { ringNode } from "../src/scene/notes/partPlace.ts";
+import { createAnchorGear } from "../src/scene/shape/anchorGear.ts";
 import { anchorShape } from "../src/scene/shape/anchorShape.ts";
+import { BONES, poseBones } from "../src/scene/shape/bodyMesh.ts";
 import { cuffsOf } from "../src/scene/shape/cuffs.ts";
 import { createFineLine, fillFineLine } from "../src/scene/shape/fineLine.ts";
-import { gapSection, groundAt } from "../src/scene/shape/gap.ts";
+import { contourInterval, gapSection, groundAt, hazeOf } from "../src/scene/shape/gap.ts";
 import { createMaster } from "../src/scene/shape/masterPoint.ts";
+import { leashRibbon, lineRibbon } from "../src/scene/shape/movingRibbon.ts";
 import { createRibbon, fillRibbon } from "../src/scene/shape/ribbon.ts";
 import { hangRope } from "../src/scene/shape/slackRope.ts";
 import { BODY, jointAt } from "../src/scene/shape/walkerPose.ts";
+import { createStage } from "../src/scene/stage.ts";
 import { syntheticRecording, syntheticRig } from "./syntheticRecording.ts";
 
 const recording = syntheticRecording();
@@ -124,6 +129,73 @@ it("a parted element stays parted in the drawn line", () => {
   for (let k = 0; k < fine.pieces; k++) expect(fine.tensions[k]).toBeNaN();
   expect(fine.tensions[fine.pieces]).not.toBeNaN();
   expect(fine.nodes.every(Number.isFinite)).toBe(true);
+});
+
+it("the drawn leash is as long as the leash or as the way from ring to harness, and pulls as hard", () => {
+  const live = createLiveFrame(recording);
+  const { nodes, ribbon, update } = leashRibbon(live);
+  for (const time of [0, 0.8, 2.4]) {
+    sampleFrame(live, time);
+    update();
+    let length = 0;
+    for (let i = 3; i < nodes.length; i += 3)
+      length += Math.hypot(nodes[i]! - nodes[i - 3]!, nodes[i + 1]! - nodes[i - 2]!, nodes[i + 2]! - nodes[i - 1]!);
+    const way = [0, 1, 2].map((c) => live.positions[live.walker + c]! - live.positions[live.ring + c]!);
+    expect(length).toBeCloseTo(Math.max(recording.problem.leash.length, Math.hypot(...way)), 2);
+    expect(ribbon.tension[0]).toBeCloseTo(live.forces.leash, 0);
+  }
+});
+
+it("the drawn backup is longer than the main line by its slack", () => {
+  const live = createLiveFrame(recording);
+  const lengthOf = (line: "main" | "backup") => Math.max(...lineRibbon(live, line).ribbon.place);
+  expect(lengthOf("backup") / lengthOf("main")).toBeCloseTo(1 + recording.problem.backup!.slack, 4);
+});
+
+it("the ring is at the nearest node of the line that it is on, and at none when it is off both", () => {
+  const live = createLiveFrame(recording);
+  live.ringAt.set([0, -1]);
+  expect(ringNode(live)).toBe(0);
+  live.ringAt.set([-1, 1]);
+  expect(ringNode(live)).toBe(live.mainNodes + live.backupNodes - 1);
+  live.ringAt.set([-1, -1]);
+  expect(ringNode(live)).toBe(-1);
+});
+
+it("the bones of the walker keep their length: no matrix stretches one", () => {
+  const live = createLiveFrame(recording);
+  const flat = new Float32Array(16 * BONES.length);
+  sampleFrame(live, 1.2);
+  poseBones(flat, live.pose);
+  for (let i = 0; i < BONES.length; i++)
+    for (const axis of [0, 4, 8])
+      expect(Math.hypot(...flat.subarray(16 * i + axis, 16 * i + axis + 3))).toBeCloseTo(1, 4);
+});
+
+it("an anchor's legs run from its rock points to the master point", () => {
+  const stage = createStage(recording, syntheticRig(), undefined);
+  const { shape, ribbon, master, update } = createAnchorGear(stage, "A");
+  update();
+  expect([...ribbon.position.subarray(0, 3)]).toEqual([...shape.rock.subarray(0, 3)]);
+  expect([...ribbon.position.subarray(6, 9)]).toEqual([...master.points.subarray(0, 3)]);
+});
+
+it("a deeper gap has fewer contour lines, and haze that begins below both edges", () => {
+  const gap = (floor: number) =>
+    gapSection(
+      [
+        [0, -0.3],
+        [30, floor],
+        [60, -0.3],
+      ],
+      60,
+      0,
+    );
+  expect([-20, -60, -200].map((floor) => contourInterval(gap(floor)))).toEqual([1, 2, 5]);
+  const [near, far, top, bottom] = hazeOf(gap(-60));
+  expect(near).toBeLessThan(far);
+  expect(top).toBeLessThan(-0.3);
+  expect(bottom).toBeLessThan(-60);
 });
 
 it("the anchor stays where it is when the main line is severed at it", () => {

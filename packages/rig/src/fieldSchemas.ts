@@ -23,7 +23,21 @@ export type RigFaultParams = Omit<RigIssue, "path">;
 /** A number and a unit, for editors that know JSON Schema; which units there are is checked when the file is read. */
 const QUANTITY_PATTERN = "^\\s*[+\\-\u2212]?(\\d+\\.?\\d*|\\.\\d+)([eE][+-]?\\d+)?\\s*[A-Za-z%°µ].*$";
 
-/** What editors and the published schema are told about a quantity. */
+const descriptions: (() => void)[] = [];
+
+/** What editors and the published schema are told of a field; worked out only when somebody writes the schema. */
+function described<T extends z.ZodType>(schema: T, about: () => z.core.GlobalMeta): T {
+  descriptions.push(() => z.globalRegistry.add(schema, about()));
+  return schema;
+}
+
+/** Hangs the descriptions of all fields on their schemas. */
+export function describeFields(): void {
+  for (const describe of descriptions.splice(0)) describe();
+}
+
+const titled = ({ label, help }: Field) => ({ title: label, description: help });
+
 function aboutQuantity(f: QuantityField) {
   const [least, most] = f.limits;
   const high = quantityText(most, f.dimension);
@@ -48,60 +62,53 @@ function quantity(path: string) {
     ctx.addIssue({ code: "custom", params: { got, expected, message: said } satisfies RigFaultParams });
     return z.NEVER;
   };
-  return { read, about: aboutQuantity(f), dimension: f.dimension };
+  return { read, about: () => aboutQuantity(f), dimension: f.dimension };
 }
 
 /** A quantity with a unit: text. */
 export function measured(path: string) {
   const { read, about } = quantity(path);
-  return z
-    .string()
-    .meta({ ...about, pattern: QUANTITY_PATTERN })
-    .transform(read);
+  return described(z.string(), () => ({ ...about(), pattern: QUANTITY_PATTERN })).transform(read);
 }
 /** A place along a line: 0 to 1, or per cent. */
 export function position(path: string) {
   const { read, about } = quantity(path);
-  return z.union([z.number(), z.string()]).meta(about).transform(read);
+  return described(z.union([z.number(), z.string()]), about).transform(read);
 }
 /** A number without a unit. */
 export function bare(path: string) {
   const { read, about, dimension } = quantity(path);
   if (!acceptsNumber(dimension)) throw new Error(`${path} has a unit`);
-  return z.number().meta(about).transform(read);
+  return described(z.number(), about).transform(read);
 }
 export function text(path: string) {
   const f = field(path, "text");
-  return z.string().max(f.longest).meta({ title: f.label, description: f.help });
+  return described(z.string().max(f.longest), () => titled(f));
 }
 export function flag(path: string) {
   const f = field(path, "flag");
-  return z.boolean().meta({ title: f.label, description: f.help });
+  return described(z.boolean(), () => titled(f));
 }
 export function choice<T extends string>(path: string) {
   const f: ChoiceField = field(path, "choice");
   const values = f.options.map((option) => option.value) as [T, ...T[]];
-  return z.enum(values).meta({
-    title: f.label,
-    description: f.help,
+  return described(z.enum(values), () => ({
+    ...titled(f),
     ...(f.fallback === undefined ? {} : { default: f.fallback }),
-  });
+  }));
 }
 export function stockId(path: string) {
   const f = field(path, "stock");
-  return z.string().min(1).meta({ title: f.label, description: f.help });
+  return described(z.string().min(1), () => titled(f));
 }
 export function basis(path: string) {
   const f = field(path, "basis");
-  return z
-    .string()
-    .meta({ title: f.label, description: f.help, pattern: BASIS_PATTERN })
-    .transform((value, ctx): Basis => {
-      const read = parseBasis(value);
-      if (read) return read;
-      const expected = fact("expected.basisKinds", { list: { list: BASIS_KINDS } });
-      const params: RigFaultParams = { got: describeValue(value), expected, message: fact("basisKinds", { expected }) };
-      ctx.addIssue({ code: "custom", params });
-      return z.NEVER;
-    });
+  return described(z.string(), () => ({ ...titled(f), pattern: BASIS_PATTERN })).transform((value, ctx): Basis => {
+    const read = parseBasis(value);
+    if (read) return read;
+    const expected = fact("expected.basisKinds", { list: { list: BASIS_KINDS } });
+    const params: RigFaultParams = { got: describeValue(value), expected, message: fact("basisKinds", { expected }) };
+    ctx.addIssue({ code: "custom", params });
+    return z.NEVER;
+  });
 }

@@ -35,7 +35,7 @@ export function readRig(source: unknown): RigReading {
   if (texts.bottomless) return { ok: false, issues: texts.issues };
   const foreign = notOurs(document);
   if (foreign) return { ok: false, issues: [foreign] };
-  const read = rigSchema.safeParse(document);
+  const read = rigSchema().safeParse(document);
   const draft = new Draft(document);
   for (const check of [checkStocks, checkAnchors, checkLines, checkRings, checkLeash, checkGround, checkUnconfirmed])
     check(draft);

@@ -243,6 +243,26 @@ function schemaPaths(schema: unknown, path = ""): string[] {
   return [path];
 }
 
+describe("parts that one schema serves", () => {
+  /** The fields below a path, by their names there. */
+  const below = (path: string) =>
+    Object.entries(FIELDS).flatMap(([at, { help: _, ...field }]) =>
+      at.startsWith(`${path}.`) ? [[at.slice(path.length + 1), field] as const] : [],
+    );
+  const parents = (name: string) =>
+    new Set(Object.keys(FIELDS).flatMap((path) => (path.includes(`.${name}.`) ? [path.split(`.${name}.`)[0]!] : [])));
+
+  it.each(["condition", "own"])("are read alike: what is asked of their %s is the same for all", (name) => {
+    expect(parents(name).size).toBeGreaterThan(8);
+    for (const path of parents(name)) expect(below(`${path}.${name}`), path).toEqual(below(`leash.${name}`));
+  });
+
+  it("are read alike: sections and ends of main line and backup", () => {
+    expect(below("backup.sections[]")).toEqual(below("main.sections[]"));
+    for (const end of ["main.endB", "backup.endA", "backup.endB"]) expect(below(end), end).toEqual(below("main.endA"));
+  });
+});
+
 describe("the published schema", () => {
   const file = readFileSync(new URL("../schema/rig.schema.json", import.meta.url), "utf8");
 

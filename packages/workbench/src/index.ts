@@ -28,6 +28,7 @@ export {
   loadOf,
   resultWords,
 } from "./breakLog/testGroups.ts";
+export { type CardState, cardNotice, cardState, type DatesOf, isDated } from "./card/cardState.ts";
 export { type HeavierWork, lookForHeavier } from "./card/heavier.ts";
 export { type Heaviest, heavierOf } from "./card/heavierDesk.ts";
 export { type ChancesDesk, type ChancesState, createChancesDesk, RUN_CHOICES } from "./chances/chancesDesk.ts";
@@ -46,6 +47,9 @@ export {
   type WrittenRig,
   type WrittenWebbing,
 } from "./documents/documents.ts";
+export { rigName } from "./documents/rigName.ts";
+export { checksCounted, evidenceParts } from "./evidence/evidenceTold.ts";
+export { fileName } from "./files/fileName.ts";
 export { type Foretold, foretold, USUAL_STEP_TIME } from "./foretold.ts";
 export { GROUND_SHAPES, lowestProfile, type Profile } from "./ground/lowest.ts";
 export {
@@ -70,8 +74,8 @@ export {
 export { viewOfStep, type WearPage } from "./history/inSight.ts";
 export { type PageKey, pageKey } from "./history/pageKeys.ts";
 export { type Candidate, candidatesOf, documentAt } from "./howFar/candidate.ts";
-export { limitKind, whatsOf, whatText, withNumber } from "./howFar/choices.ts";
-export { faultsAt, numberOptions, subjectOptions, sweepDoing } from "./howFar/formWords.ts";
+export { type HowFarField, howFarFields } from "./howFar/formFields.ts";
+export { subjectOptions, sweepDoing } from "./howFar/formWords.ts";
 export { governingAt } from "./howFar/governingAt.ts";
 export { type FoundSweep, HowFarDesk, type NoCurve, numbersOf, type Preset, readingOf } from "./howFar/howFarDesk.ts";
 export { nothingText } from "./howFar/nothingText.ts";
@@ -94,7 +98,6 @@ export { evidenceFor, type LoadedEvidence } from "./inHand/known.ts";
 export { openOnWorst } from "./inHand/openOnWorst.ts";
 export type { Recordings } from "./inHand/recordings.ts";
 export { type Actions, createSandbox, type Sandbox, type Start } from "./inHand/sandbox.ts";
-export { mayTurn } from "./inHand/soFar.ts";
 export type {
   CameraName,
   Notice,
@@ -112,12 +115,14 @@ export { viewOfOpened } from "./inHand/viewOfOpened.ts";
 export type { Job, StoppableTask, TaskAnswer } from "./job/job.ts";
 export { JobSlot } from "./job/jobSlot.ts";
 export { findWork } from "./keeping/findWork.ts";
+export { keepWork } from "./keeping/keepWork.ts";
 export { type LostPart, readSaved, type SavedReading } from "./keeping/savedWork.ts";
 export { keepingTrouble, rememberingShelf, type Shelf, setAside } from "./keeping/shelf.ts";
 export { startFrom } from "./keeping/startFrom.ts";
-export { type Autosave, type SavedWork, startAutosave, type WorkKeeper } from "./keeping/work.ts";
+export { type SavedWork, startAutosave, type WorkKeeper } from "./keeping/work.ts";
+export { keyMove } from "./keys/keyMove.ts";
 export { differencesTold, fallRows, type TableRow, verdictRows } from "./layouts/differences.ts";
-export { readKeptLayouts, startKeeping } from "./layouts/keptLayouts.ts";
+export { eachLayout } from "./layouts/eachLayout.ts";
 export { layoutCautions } from "./layouts/layoutCautions.ts";
 export { type LayoutChange, layoutChanges } from "./layouts/layoutChanges.ts";
 export {
@@ -129,8 +134,9 @@ export {
   type WrittenLayout,
   writtenLayout,
 } from "./layouts/layouts.ts";
+export { openLayouts } from "./layouts/openLayouts.ts";
 export { MOST_CHANGES, roleWords } from "./layouts/roleWords.ts";
-export { layoutRunner } from "./layouts/runners.ts";
+export { asideRunner, layoutRunner } from "./layouts/runners.ts";
 export { answerWay } from "./newRig/answerChoices.ts";
 export {
   ANSWER_IDS,
@@ -151,6 +157,7 @@ export { type PlacesReading, placesText, readPlaces } from "./newRig/places.ts";
 export { type AnswersReading, readAnswers } from "./newRig/readAnswers.ts";
 export { type NewRig, rigFrom } from "./newRig/rigFrom.ts";
 export { type Sketched, sketch } from "./newRig/sketcher.ts";
+export { shownName } from "./pictures/shownName.ts";
 export { clockDoes } from "./playback/clockDoes.ts";
 export {
   type ClockOptions,
@@ -163,26 +170,25 @@ export {
 } from "./playback/playbackClock.ts";
 export { Scrubbing, type ScrubTarget } from "./playback/scrubbing.ts";
 export { stripDoes } from "./playback/stripActions.ts";
+export { throttled } from "./playback/throttled.ts";
 export { type KeyAction, keyAction } from "./playback/timeKeys.ts";
+export { fallTrouble } from "./question/fallTrouble.ts";
 export { readPlace, stepFor } from "./question/placeOnLine.ts";
 export { placeWords } from "./question/placeWords.ts";
-export { kindsFor, legChoices, ofKind, readLeg, WALKERS, WALKERS_AT_A_LEG } from "./question/whatIfChoices.ts";
+export { type QuestionPart, questionParts } from "./question/questionParts.ts";
+export { putGround, spreadJoints } from "./sheet/edits.ts";
 export { addPart, confirmValues, isInGroup, marksInGroups, type NewPart } from "./sheet/marks.ts";
+export { backupLikeMain, evenPlaces, MOST_CONNECTIONS, withSlackOrLength } from "./sheet/newParts.ts";
 export {
-  anchorPartOfKind,
-  backupLikeMain,
-  endOfKind,
-  evenPlaces,
-  likeLast,
-  MOST_CONNECTIONS,
-  NEW_ANCHOR_PART,
-  NEW_CONNECTION,
-  NEW_TAPE,
-  stockOf,
-  wearOfKind,
-  withSlackOrLength,
-} from "./sheet/newParts.ts";
-export { groupOfField, jointPlace, kindWords, sectionTitle, wearItemTitle } from "./sheet/titles.ts";
+  jointList,
+  lineItems,
+  MOST_CHANGED,
+  type OwnItem,
+  SHEET_GROUPS,
+  type SheetGroup,
+} from "./sheet/rigSheet.ts";
+export type { SheetField, SheetItem, SheetKind, SheetList } from "./sheet/sheetItems.ts";
+export { groupOfField } from "./sheet/titles.ts";
 export { roundStep, typedQuantity } from "./sheet/typed.ts";
 export { handStep, reachOfConnection, shareAt, withConnection } from "./side/connections.ts";
 export { documentHost } from "./side/documentHost.ts";
@@ -225,7 +231,6 @@ export {
 export { moveAnchorB, placeAnchorB } from "./site/moveAnchorB.ts";
 export {
   EMPTY_STOCK,
-  loadRows,
   type StockDocument,
   type StockDoubt,
   type StockEntry,
@@ -234,14 +239,15 @@ export {
   type StockReading,
   stockFrom,
 } from "./stock/ownStock.ts";
-export { type PullFault, type PullReading, readPull } from "./stock/readPull.ts";
-export { isFoundBy, stockFaultText, stockOptions } from "./stock/stockWords.ts";
+export { STOCK_FIELDS, withPull } from "./stock/stockForm.ts";
+export { isFoundBy, stockFaultText } from "./stock/stockWords.ts";
 export { MOST_TEXT } from "./tables/readTable.ts";
 export { sentenceBelowWord } from "./verdict/belowWord.ts";
 export { type FallNumber, fallNumbers, rowNumbers } from "./verdict/fallNumbers.ts";
-export { changeOfFall, changeOfVerdict, isChange } from "./verdict/lastChange.ts";
+export { type ChangeSeen, changeNow, isChange, lastChangeTold, seeChange } from "./verdict/lastChange.ts";
 export { limitsTold, marginsTold } from "./verdict/reasonWords.ts";
-export { settledWords, shortReason, stoppedWords, studyTold } from "./verdict/studyWords.ts";
+export { studyNotice } from "./verdict/studyNotice.ts";
+export { studyTold } from "./verdict/studyWords.ts";
 export { type CardDates, cardDates, cardInput, takeDownOutlook } from "./wear/dates.ts";
 export { dayOf, isoOf, todayIso } from "./wear/days.ts";
 export {

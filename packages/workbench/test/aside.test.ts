@@ -1,8 +1,10 @@
 /** What goes on beside the open rig: layouts that are kept, runs that give way, a sketch, handles, chances of a state. */
 import { readRig } from "@secondline/rig";
+import type { RunnerService } from "@secondline/runner";
 import { assessRig, type Outcome, whatIfKey } from "@secondline/scenarios";
 import { describe, expect, it } from "vitest";
 import {
+  asideRunner,
   type ChancesState,
   chancesInHand,
   handleAt,
@@ -14,10 +16,10 @@ import {
   type SideView,
   type Sketched,
   sketch,
-  startKeeping,
   takeAsLayout,
   wordsBeside,
 } from "../src/index.ts";
+import { startKeeping } from "../src/layouts/keptLayouts.ts";
 import { demoDocument } from "./demoDocument.ts";
 import { fell } from "./handRunner.ts";
 
@@ -257,5 +259,28 @@ describe("chances of the current state", () => {
   it("cannot be worked out while a spread cannot be read", () => {
     expect(hand({}).faulty).toBe(false);
     expect(hand({ spreads: { mass: "?" } }).faulty).toBe(true);
+  });
+});
+
+describe("what gives way to the open rig", () => {
+  it("asks the same runner, in the background, under ids of its own", async () => {
+    const asked: object[] = [];
+    const runner = new Proxy({} as RunnerService, {
+      get: (_, verb) => async (given: unknown) =>
+        void asked.push(typeof given === "object" ? { verb, ...given } : { verb, given }),
+    });
+    const aside = asideRunner(runner);
+    await aside.study({ id: "7" } as never);
+    await aside.run({ id: "8" } as never);
+    await aside.cancel("7");
+    await aside.pause("8");
+    await aside.setJobs(2);
+    expect(asked).toEqual([
+      { verb: "study", id: "side 7", background: true },
+      { verb: "run", id: "side 8", background: true },
+      { verb: "cancel", given: "side 7" },
+      { verb: "pause", given: "side 8" },
+      { verb: "setJobs", given: 2 },
+    ]);
   });
 });

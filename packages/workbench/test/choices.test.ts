@@ -3,8 +3,10 @@ import { readRig } from "@secondline/rig";
 import { assessRig, type Outcome, type WhatIf, whatIfKey } from "@secondline/scenarios";
 import { describe, expect, it } from "vitest";
 import { chanceChoices } from "../src/chances/chanceChoices.ts";
-import { limitKind, type SweepNumber, whatsOf, whatText, withNumber } from "../src/index.ts";
+import { limitKind, whatsOf, whatText, withNumber } from "../src/howFar/choices.ts";
+import { firstAsked, type HowFarField, howFarFields, numbersOf, readingOf, type SweepNumber } from "../src/index.ts";
 import { demoDocument } from "./demoDocument.ts";
+import { handSandbox } from "./handRunner.ts";
 
 const reading = readRig(demoDocument());
 if (!reading.ok) throw new Error(JSON.stringify(reading.issues[0]));
@@ -32,6 +34,45 @@ describe("a sweep", () => {
     expect(new Set(texts).size).toBe(texts.length);
     expect(texts).toEqual(expect.arrayContaining(["margin", "drop", "height", "load:leash", "load:main"]));
     expect(new Set(whatsOf(rig).map(limitKind))).toEqual(new Set(["margin", "length", "force"]));
+  });
+});
+
+describe("the form of a sweep", () => {
+  const { sandbox } = handSandbox(demoDocument());
+  const state = sandbox.store.getState();
+  const numbers = numbersOf(state);
+  const asked = firstAsked(numbers);
+  const form = (now: typeof asked) =>
+    howFarFields({ asked: now, rig, numbers, reading: readingOf(now, state) }).flatMap(
+      (field): readonly HowFarField[] => (field.kind === "range" ? field.ends : [field]),
+    );
+  const field = <K extends HowFarField["kind"]>(name: string, kind: K, now = asked) =>
+    form(now).find((one): one is Extract<HowFarField, { kind: K }> => one.name === name && one.kind === kind)!;
+
+  it("has a range for each number, and a second number that is not the first", () => {
+    expect(form(asked).map(({ name }) => name)).not.toContain("second from");
+    const second = field("second", "choice");
+    expect(second.options.map(({ value }) => value)).not.toContain(asked.ranges[0]!.name);
+    const two = { ...asked, ...second.ask(second.options[1]!.value) };
+    expect(two.ranges).toHaveLength(2);
+    expect(field("second from", "text", two).value).toBe(two.ranges[1]!.from);
+    expect({ ...two, ...field("second", "choice", two).ask("") }.ranges).toEqual(asked.ranges);
+  });
+
+  it("asks with each field what it says, and leaves the rest of the question as it is", () => {
+    const { name, from } = asked.ranges[0]!;
+    expect(field("first to", "text").ask("9 m")).toEqual({ ranges: [{ name, from, to: "9 m" }] });
+    expect(field("what", "choice").ask("load:leash")).toEqual({ what: { kind: "load", part: "leash" }, limit: "" });
+    expect(field("effort", "choice").ask("full")).toEqual({ effort: "full" });
+    expect(field("points", "text").ask("5")).toEqual({ points: "5" });
+  });
+
+  it("tells a fault at the field that has it, and an example of the limit's own kind", () => {
+    expect(form(asked).flatMap((one) => (one.kind === "text" ? one.messages : []))).toEqual([]);
+    expect(field("limit", "text", { ...asked, limit: "much" }).messages).toHaveLength(1);
+    expect(field("points", "text", { ...asked, points: "1" }).messages).toHaveLength(1);
+    const load = { ...asked, what: { kind: "load", part: "leash" } as const };
+    expect(field("limit", "text", load).hint).not.toBe(field("limit", "text").hint);
   });
 });
 

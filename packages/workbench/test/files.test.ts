@@ -1,8 +1,10 @@
 import { tellFault } from "@secondline/words/faults";
 import { expect, it } from "vitest";
 import { issueLines } from "../src/files/issueLines.ts";
+import { makeReport } from "../src/files/makeReport.ts";
 import { readRigFile } from "../src/files/readRigFile.ts";
 import { demoDocument, read } from "./demoDocument.ts";
+import { fell, handSandbox, searched } from "./handRunner.ts";
 
 const file = (text: string, size = text.length) => ({ name: "rig.json", size, text: async () => text });
 
@@ -38,4 +40,28 @@ it("a file with very many faults says how many there are and lists the first", a
   expect(opened.text).toContain("10000 things are wrong in it");
   expect(issueLines(opened)).toHaveLength(101);
   expect(issueLines(opened).at(-1)).toBe("… and 9,900 more");
+});
+
+it("a report waits for the whole search, and is not made of a rig that has changed meanwhile", async () => {
+  const { runner, sandbox, state, settled } = handSandbox(demoDocument());
+  const saved: string[] = [];
+  const ask = () => makeReport(sandbox, async ({ verdict }) => void saved.push(verdict));
+  const texts = () => state().session.notices.map(({ tone, text }) => `${tone}: ${text}`);
+  void sandbox.actions.runNow();
+  runner.runs[0]!.answer(fell("a run"));
+  await settled();
+  const asked = ask();
+  sandbox.actions.edit("walker.mass", "95 kg", "Mass");
+  sandbox.actions.finishEdit();
+  runner.studies.at(-1)!.answer(searched("open", 12));
+  await asked;
+  expect(saved).toEqual([]);
+  expect(texts().at(-1)).toMatch(/^fault: /);
+  const again = ask();
+  await settled();
+  runner.studies.at(-1)!.answer(searched("open", 12));
+  await settled();
+  runner.studies.at(-1)!.answer(searched("holds"));
+  await again;
+  expect(saved).toEqual(["holds"]);
 });

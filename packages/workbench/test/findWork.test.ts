@@ -2,16 +2,8 @@
 import { readRig } from "@secondline/rig";
 import { type Outcome, type PartOutcome, PULL_LIMITS } from "@secondline/scenarios";
 import { describe, expect, it } from "vitest";
-import {
-  faultsAt,
-  findWork,
-  heavierOf,
-  limitsTold,
-  marginsTold,
-  numberOptions,
-  subjectOptions,
-  sweepDoing,
-} from "../src/index.ts";
+import { faultsAt, numberOptions } from "../src/howFar/formWords.ts";
+import { findWork, heavierOf, limitsTold, marginsTold, subjectOptions, sweepDoing } from "../src/index.ts";
 import { checkSaved } from "../src/keeping/checkSaved.ts";
 import { calendarLayout } from "../src/record/index.ts";
 import { demoDocument, read } from "./demoDocument.ts";
@@ -31,7 +23,6 @@ describe("work kept on a device", () => {
     };
     const found = findWork(works, {
       read,
-      nameOf: () => "name",
       now: () => 7,
       shelf: () => ({
         getItem: (key: string) => shelf.get(key) ?? null,

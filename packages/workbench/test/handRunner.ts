@@ -70,6 +70,7 @@ export function handSandbox(document: WrittenRig, start: Partial<Start> = {}, mo
   const sandbox = createSandbox(services, { document, goodDocument: document, ...start });
   return {
     runner,
+    services,
     sandbox,
     state: () => sandbox.store.getState(),
     /** The changes have come to rest. */

@@ -1,6 +1,6 @@
 /** Work is written soon after every change, and comes back as it was. */
 import { expect, it } from "vitest";
-import { readSaved, type SavedWork, startAutosave } from "../src/index.ts";
+import { keepWork, readSaved, type Sandbox, type SavedWork, startAutosave } from "../src/index.ts";
 import { demoDocument, read } from "./demoDocument.ts";
 import { withWear } from "./exampleWear.ts";
 import { handSandbox } from "./handRunner.ts";
@@ -28,7 +28,6 @@ function kept(fails: () => Error | undefined = () => undefined) {
       waiting.add(action);
       return () => waiting.delete(action);
     },
-    nameOf: ({ name }) => String(name),
     onTrouble: (error) => troubles.push(error),
   });
   async function pass(milliseconds = 0): Promise<void> {
@@ -100,4 +99,22 @@ it("writes at once what still waits when the page goes, and nothing when nothing
   autosave.flush();
   await settled();
   expect(saved).toHaveLength(1);
+});
+
+it("tells why work is not kept: the device keeps nothing, another page keeps it, or the storage is full", async () => {
+  const texts = ({ store }: Sandbox) => store.getState().session.notices.map(({ text }) => text);
+  const services = { now: () => 0, later: (_: number, action: () => void) => (action(), () => undefined) };
+  const full = Object.assign(new Error("no"), { name: "QuotaExceededError" });
+  const keeper = { save: () => Promise.reject(full), keepCopy: async () => undefined };
+  const nowhere = handSandbox(demoDocument()).sandbox;
+  expect(await keepWork(nowhere, undefined, { ...services, claim: async () => true })).toBeUndefined();
+  expect(texts(nowhere)).toEqual([expect.stringMatching(/keeps nothing/)]);
+  const second = handSandbox(demoDocument()).sandbox;
+  expect(await keepWork(second, keeper, { ...services, claim: async () => false })).toBeUndefined();
+  expect(texts(second)).toEqual([expect.stringMatching(/another tab/)]);
+  const { sandbox, settled } = handSandbox(demoDocument());
+  expect(await keepWork(sandbox, keeper, { ...services, claim: async () => true })).toBeDefined();
+  sandbox.actions.edit("walker.mass", "85 kg", "Mass");
+  await settled();
+  expect(texts(sandbox)).toEqual([expect.stringMatching(/full/)]);
 });

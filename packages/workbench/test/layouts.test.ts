@@ -7,6 +7,7 @@ import { syntheticRecording } from "../../figures/test/syntheticRecording.ts";
 import { createSandbox, type Sandbox } from "../src/inHand/sandbox.ts";
 import type { Services } from "../src/inHand/state.ts";
 import { differencesTold, fallRows, verdictRows } from "../src/layouts/differences.ts";
+import { eachLayout } from "../src/layouts/eachLayout.ts";
 import { keepLayouts, readKeptLayouts } from "../src/layouts/keptLayouts.ts";
 import { layoutCautions } from "../src/layouts/layoutCautions.ts";
 import { layoutChanges } from "../src/layouts/layoutChanges.ts";
@@ -339,5 +340,27 @@ describe("traces on shared axes", () => {
     expect(columns[1]).toEqual(columns[3]);
     const highest = Math.max(...(columns[1] as number[]).filter((value) => value !== null));
     expect(top).toBeGreaterThan(highest);
+  });
+});
+
+describe("a value of every layout", () => {
+  it("stands in the order of the layouts, and is the same list until one of its values changes", () => {
+    const { sandbox } = copy();
+    const each = eachLayout<number | undefined>(list());
+    const slacks = () => each.get(({ document }) => document.rig.backup?.slack);
+    const first = slacks();
+    expect(first).toHaveLength(2);
+    let heard = 0;
+    const end = each.subscribe(() => heard++);
+    inHand.actions.look({ showForces: true });
+    expect(heard).toBeGreaterThan(0);
+    expect(slacks()).toBe(first);
+    sandbox.actions.edit("backup.slack", "12 %", "slack");
+    expect(slacks()[0]).toBe(first[0]);
+    expect(slacks()[1]).toBeCloseTo(0.12);
+    const before = heard;
+    end();
+    sandbox.actions.edit("backup.slack", "9 %", "slack");
+    expect(heard).toBe(before);
   });
 });

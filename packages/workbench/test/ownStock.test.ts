@@ -1,7 +1,9 @@
 /** A webbing of one's own, typed or from a test machine: what cannot be is refused, what is unlikely is told. */
 import { readRig, tensionAt } from "@secondline/rig";
 import { describe, expect, it } from "vitest";
-import { EMPTY_STOCK, loadRows, readPull, rigFrom, type StockEntry, stockFrom } from "../src/index.ts";
+import { EMPTY_STOCK, rigFrom, STOCK_FIELDS, type StockEntry, stockFrom, withPull } from "../src/index.ts";
+import { loadRows } from "../src/stock/ownStock.ts";
+import { readPull } from "../src/stock/readPull.ts";
 
 const ENTRY: StockEntry = {
   ...EMPTY_STOCK,
@@ -158,5 +160,41 @@ describe("a force-stretch file", () => {
     expect(kinds("force_kN,stretch_%\n0,0\n1,much")).toEqual(["number"]);
     expect(kinds("force_kN\n1")).toContain("columns");
     expect(kinds("")).toEqual(["empty"]);
+  });
+});
+
+describe("the form", () => {
+  it("asks for everything that an entry holds besides its loads, each once", () => {
+    const { loads: _, ...texts } = EMPTY_STOCK;
+    expect(STOCK_FIELDS.map(({ at }) => at).toSorted()).toEqual(Object.keys(texts).toSorted());
+  });
+
+  it("begins with an answer that is one of those to choose from", () => {
+    for (const { at, options } of STOCK_FIELDS) {
+      if (options) expect(options.map(({ value }) => value)).toContain(EMPTY_STOCK[at]);
+    }
+  });
+
+  it("takes the stretch of a test machine's file, and leaves the entry as it is where that cannot be read", async () => {
+    const file = (text: () => Promise<string>) => ({ name: "pull.csv", text });
+    const good = await withPull(
+      ENTRY,
+      file(async () => "load kN,stretch %\n0,0\n2,1\n4,2\n6,3\n"),
+    );
+    expect(good.entry.loads.at(-1)).toMatchObject({ load: "6 kN", stretch: "3 %" });
+    expect(good.entry.name).toBe(ENTRY.name);
+    expect(good.told).toContain("pull.csv");
+    const bad = await withPull(
+      ENTRY,
+      file(async () => "no table"),
+    );
+    expect(bad.entry).toBe(ENTRY);
+    expect(bad.told).toContain("pull.csv");
+    const gone = await withPull(
+      ENTRY,
+      file(() => Promise.reject(new Error("gone"))),
+    );
+    expect(gone.entry).toBe(ENTRY);
+    expect(gone.told).not.toBe(bad.told);
   });
 });

@@ -1,6 +1,7 @@
 import fc from "fast-check";
-import { describe, expect, it } from "vitest";
+import { describe, expect, it, vi } from "vitest";
 import { createPlaybackClock, type FrameSource, SEEK_SIZES, SPEEDS } from "../src/playback/playbackClock.ts";
+import { throttled } from "../src/playback/throttled.ts";
 
 const still = (duration: number, frameStep = 0.005) => createPlaybackClock({ duration, frameStep, frames: null });
 
@@ -187,5 +188,29 @@ describe("playback clock", () => {
   it("says which length it cannot take", () => {
     expect(() => still(Number.NaN)).toThrow(/duration is NaN/);
     expect(() => still(1, 0)).toThrow(/frameStep is 0/);
+  });
+});
+
+describe("what follows the clock in words", () => {
+  it("is renewed at once, then now and then, and once more after the last change", () => {
+    vi.useFakeTimers();
+    try {
+      let count = 0;
+      const { call, cancel } = throttled(() => void count++, 100);
+      for (let i = 0; i < 5; i++) call();
+      expect(count).toBe(1);
+      vi.advanceTimersByTime(100);
+      expect(count).toBe(2);
+      vi.advanceTimersByTime(500);
+      expect(count).toBe(2);
+      call();
+      call();
+      expect(count).toBe(3);
+      cancel();
+      vi.advanceTimersByTime(500);
+      expect(count).toBe(3);
+    } finally {
+      vi.useRealTimers();
+    }
   });
 });

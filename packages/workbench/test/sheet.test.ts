@@ -1,26 +1,28 @@
 /** Edits of a rig's document from its sheet: new parts, other kinds, and values that nobody has confirmed. */
-import { marksIn, valueAt } from "@secondline/rig";
+import { FIELDS, fieldAt, marksIn, valueAt } from "@secondline/rig";
 import { describe, expect, it } from "vitest";
 import {
   addPart,
-  anchorPartOfKind,
   backupLikeMain,
   confirmValues,
-  endOfKind,
   evenPlaces,
   groupOfField,
   isInGroup,
-  jointPlace,
-  likeLast,
+  jointList,
+  lineItems,
+  MOST_CHANGED,
   marksInGroups,
-  NEW_CONNECTION,
+  putGround,
   roundStep,
   type Sandbox,
+  SHEET_GROUPS,
+  type SheetGroup,
+  spreadJoints,
   typedQuantity,
-  wearItemTitle,
-  wearOfKind,
   withSlackOrLength,
 } from "../src/index.ts";
+import { anchorPartOfKind, endOfKind, likeLast, NEW_CONNECTION, wearOfKind } from "../src/sheet/newParts.ts";
+import { jointPlace, wearItemTitle } from "../src/sheet/titles.ts";
 import { demoDocument, read } from "./demoDocument.ts";
 import { handSandbox } from "./handRunner.ts";
 
@@ -101,11 +103,124 @@ describe("another kind of a part", () => {
   });
 });
 
+describe("an edit of several values", () => {
+  it("of the ground is one step back; a guess is nobody's, and a point more confirms no guess", () => {
+    const { sandbox } = handSandbox(demoDocument());
+    const ground = valueAt(demoDocument(), "ground") as readonly unknown[];
+    putGround(sandbox, ground.slice(1), "a point less");
+    expect(marksIn(written(sandbox))).not.toContain("ground");
+    putGround(sandbox, ground, "a guess", true);
+    expect(marksIn(written(sandbox))).toContain("ground");
+    putGround(sandbox, ground.slice(1), "a point less");
+    expect(marksIn(written(sandbox))).toContain("ground");
+    sandbox.actions.undo();
+    expect(valueAt(written(sandbox), "ground")).toEqual(ground);
+    sandbox.actions.undo();
+    expect(marksIn(written(sandbox))).not.toContain("ground");
+  });
+
+  it("ties connections like the first of those that there are, and nobody vouches for the first ones", () => {
+    const { sandbox } = handSandbox(demoDocument());
+    const joints = () =>
+      valueAt(written(sandbox), "backup.connections") as readonly Record<string, unknown>[] | undefined;
+    const marked = marksIn(written(sandbox));
+    const { strength } = joints()![0]!;
+    spreadJoints(sandbox, "connections", [0.2, 0.8]);
+    expect(joints()).toMatchObject([
+      { strength, at: 0.2 },
+      { strength, at: 0.8 },
+    ]);
+    expect(marksIn(written(sandbox))).toEqual(marked);
+    spreadJoints(sandbox, "connections", []);
+    expect(joints()).toBeUndefined();
+    spreadJoints(sandbox, "connections", [0.5]);
+    expect(joints()).toHaveLength(1);
+    expect(marksIn(written(sandbox))).toContain("backup.connections[0].strength");
+    sandbox.actions.undo();
+    expect(joints()).toBeUndefined();
+  });
+});
+
+it("a new connection has the middle of the widest gap, so that no two are at one place", () => {
+  const { make } = jointList("connections", 60, undefined);
+  expect(make([])).toMatchObject({ at: 0.5 });
+  expect(make([{ at: 0.5 }])).toMatchObject({ at: 0.25 });
+  expect(make([{ at: "10 %" }, { at: 0.4, strength: "15 kN" }])).toMatchObject({ at: 0.7, strength: "15 kN" });
+  expect(make([{ at: "somewhere" }])).toMatchObject({ at: 0.5 });
+  expect(jointList("tapes", 60, [{ at: 0.5 }]).make([{ at: 0.2 }])).toMatchObject({ at: 0.75 });
+});
+
 it("places spread evenly are as far from the anchors as from one another", () => {
   expect(evenPlaces(0)).toEqual([]);
   expect(evenPlaces(3)).toEqual([0.25, 0.5, 0.75]);
   expect(jointPlace({ at: 0.25 }, 60)).toContain("15");
   expect(jointPlace({ at: "somewhere" }, 60)).toContain("somewhere");
+});
+
+describe("the sheet of a rig", () => {
+  type Items = SheetGroup["items"];
+  /** Paths of all fields among these items, behind every title, in a part of every list, and of parts of every kind. */
+  function pathsOf(items: Items): readonly string[] {
+    return items.flatMap((item) => {
+      switch (item.kind) {
+        case "field":
+          return [item.at];
+        case "fold":
+          return pathsOf(item.items);
+        case "list":
+          return pathsOf(item.itemsAt(`${item.at}[0]`));
+        case "kind": {
+          const kind = fieldAt(`${item.at}.kind`);
+          const kinds = kind?.kind === "choice" ? kind.options : [];
+          return [`${item.at}.kind`, ...kinds.flatMap(({ value }) => pathsOf(item.itemsOf({ kind: value })))];
+        }
+        case "backup":
+          return ["backup.slack", "backup.length", ...pathsOf(lineItems("backup"))];
+        case "joints":
+          return pathsOf([jointList("connections", 60, []), jointList("tapes", 60, [])]);
+        case "ground":
+          return ["ground[0][0]", "ground[0][1]"];
+        default:
+          return [];
+      }
+    });
+  }
+  const paths = new Set(pathsOf([MOST_CHANGED, ...SHEET_GROUPS].flatMap(({ items }) => items)));
+
+  it("has a place for every field of the document that a rigger fills in", () => {
+    const shown = new Set([...paths].map((path) => path.replaceAll(/\[\d+\](?!$)/g, "[]")));
+    // The flag of a demonstration, the marks themselves, where the walker stands, which the question says, and own materials, item by item.
+    const isElsewhere = (path: string) =>
+      ["invented", "unconfirmed[]", "walker.at"].includes(path) || path.startsWith("stocks[]");
+    expect(Object.keys(FIELDS).filter((path) => !isElsewhere(path) && !shown.has(path))).toEqual([]);
+  });
+
+  it("has no field that the document does not know", () => {
+    expect([...paths].filter((path) => fieldAt(path) === undefined)).toEqual([]);
+  });
+
+  it("counts faults and unconfirmed values of every field beside one of its titles", () => {
+    const groups = SHEET_GROUPS.flatMap((group) => group.groups);
+    const atTheTop = ["requiredFactor", "requiredAfterFailure", "requiredClearance"];
+    const uncounted = [...paths].filter((path) => !groups.some((group) => isInGroup(path, group)));
+    expect(uncounted).toEqual(atTheTop);
+  });
+
+  it("puts in parts with which the rig still reads", () => {
+    const lists = SHEET_GROUPS.flatMap(({ items }) => items).filter((item) => item.kind === "list");
+    expect(lists.length).toBeGreaterThan(4);
+    const { backup } = demoDocument() as { backup: Record<"connections" | "tapes", unknown> };
+    const joints = [jointList("connections", 60, backup.tapes), jointList("tapes", 60, backup.connections)];
+    for (const { at, make } of [...lists, ...joints]) {
+      const document = structuredClone(demoDocument()) as Record<string, unknown>;
+      const [owner, name] = at.includes(".") ? at.split(".") : [undefined, at];
+      const holder = (owner === undefined ? document : document[owner]) as Record<string, unknown>;
+      const parts = (holder[name!] ?? []) as readonly unknown[];
+      holder[name!] = [...parts, make(parts)];
+      const reading = read(document);
+      expect(reading.ok ? [] : reading.issues, at).toEqual([]);
+    }
+  });
 });
 
 it("a path lies in a group by whole names, not by how they begin", () => {

@@ -6,9 +6,9 @@ import {
   answerWay,
   isFoundBy,
   type SavedWork,
+  STOCK_FIELDS,
   startFrom,
   stockFaultText,
-  stockOptions,
   sweepSpots,
   sweepTable,
 } from "../src/index.ts";
@@ -19,7 +19,6 @@ if (!reading.ok) throw new Error(JSON.stringify(reading.issues[0]));
 const { rig } = reading;
 const first = { ...demoDocument(), name: "First" };
 const linked = { ...demoDocument(), name: "Linked" };
-const nameOf = (document: { readonly name?: unknown }) => String(document.name);
 const saved = {
   document: { ...demoDocument(), name: "Typed" },
   goodDocument: { ...demoDocument(), name: "Good" },
@@ -29,22 +28,22 @@ const link = { kind: "rig", document: linked, camera: "anchor", time: 1 } as con
 
 describe("a page", () => {
   it("begins with the work that was kept, else with the first rig", () => {
-    expect(startFrom({ kind: "none" }, saved, first, nameOf)).toEqual({
+    expect(startFrom({ kind: "none" }, saved, first)).toEqual({
       start: saved,
       notice: undefined,
       faults: [],
       replaced: undefined,
     });
-    expect(startFrom({ kind: "none" }, undefined, first, nameOf).start.document).toBe(first);
+    expect(startFrom({ kind: "none" }, undefined, first).start.document).toBe(first);
   });
 
   it("with a link begins with its rig, and the good state of the work that it replaces is to be kept", () => {
-    const { start, notice, replaced } = startFrom(link, saved, first, nameOf);
+    const { start, notice, replaced } = startFrom(link, saved, first);
     expect(start).toMatchObject({ document: linked, goodDocument: linked });
     expect(start.session).toEqual({ accuracy: "fine", camera: "anchor", selectedPart: undefined });
     expect(replaced).toBe(saved.goodDocument);
     expect(notice).toMatchObject({ tone: "word", text: expect.stringContaining("Linked") });
-    const alone = startFrom(link, undefined, first, nameOf);
+    const alone = startFrom(link, undefined, first);
     expect(alone.replaced).toBeUndefined();
     expect(alone.notice!.text).not.toBe(notice!.text);
   });
@@ -55,7 +54,7 @@ describe("a page", () => {
       text: "The link is cut short.",
       issues: [{ path: "span", message: { code: "backup.both", values: {} }, got: "", expected: "" }],
     } as const;
-    const { start, notice, faults, replaced } = startFrom({ kind: "broken", opened }, saved, first, nameOf);
+    const { start, notice, faults, replaced } = startFrom({ kind: "broken", opened }, saved, first);
     expect([start, replaced]).toEqual([saved, undefined]);
     expect(notice).toEqual({ tone: "fault", text: "The link is cut short." });
     expect(faults).toEqual(opened.issues);
@@ -77,8 +76,9 @@ describe("forms", () => {
   });
 
   it("offer the fibres and forms that there are, and say a fault in words", () => {
-    expect(stockOptions("fibre").length).toBeGreaterThan(2);
-    expect(stockOptions("form").length).toBeGreaterThan(1);
+    const optionsOf = (name: string) => STOCK_FIELDS.find(({ at }) => at === name)?.options ?? [];
+    expect(optionsOf("fibre").length).toBeGreaterThan(2);
+    expect(optionsOf("form").length).toBeGreaterThan(1);
     const message = rigFact("backup.both", {});
     expect(stockFaultText({ kind: "issue", at: "name", message })).toBe(tellFault(message));
     expect(tellFault(message)).toContain("both");

@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import { keyMove } from "../src/keys/keyMove.ts";
 import { keyAction, TIME_KEYS } from "../src/playback/timeKeys.ts";
 
 describe("keys", () => {
@@ -30,5 +31,14 @@ describe("keys", () => {
 
   it("reach brackets that are written with Alt held", () => {
     expect(press("[", { altKey: true, ctrlKey: true })).toEqual({ do: "mark", direction: -1 });
+  });
+});
+
+describe("keys that move what a slider holds", () => {
+  it("are the arrows, and the pages for large steps; every other key is left alone", () => {
+    expect(keyMove({ key: "ArrowLeft", shiftKey: false })).toEqual({ across: -1, up: 0, isLarge: false });
+    expect(keyMove({ key: "ArrowUp", shiftKey: true })).toEqual({ across: 0, up: 1, isLarge: true });
+    expect(keyMove({ key: "PageDown", shiftKey: false })).toEqual({ across: 0, up: -1, isLarge: true });
+    expect(keyMove({ key: "Home", shiftKey: false })).toBeUndefined();
   });
 });

@@ -8,12 +8,13 @@ import {
   type RunSlice,
   roleWords,
   rowNumbers,
+  type SandboxState,
   type ShownRun,
   sentenceBelowWord,
-  shortReason,
-  stoppedWords,
+  studyNotice,
   studyTold,
 } from "../src/index.ts";
+import { shortReason, stoppedWords } from "../src/verdict/studyWords.ts";
 import { demoDocument } from "./demoDocument.ts";
 
 const part = (settled: boolean, governing = true) => ({ settled, ...(governing ? { governing: "expected" } : {}) });
@@ -120,4 +121,34 @@ describe("the numbers of a fall", () => {
 it("a layout is the same, changed in so many places, or another rig", () => {
   expect(new Set([roleWords(0), roleWords(2), roleWords(7), roleWords(70)]).size).toBe(3);
   expect(roleWords(2)).toContain("2");
+});
+
+describe("beside a verdict that is not being looked for", () => {
+  const notice = (study: object, verdict: object = {}) =>
+    studyNotice({
+      run: { study, verdict: { key: "now", ...verdict } },
+      assessment: { key: "now", issues: [] },
+      document: { issues: [] },
+    } as unknown as SandboxState);
+
+  it("stands nothing while the search goes on, or where more runs would change nothing", () => {
+    for (const kind of ["busy", "waiting", "idle", "done"]) expect(notice({ kind })).toBeUndefined();
+  });
+
+  it("stands how to go on with a search that was stopped, and how to try one again that failed", () => {
+    expect(notice({ kind: "stopped" })).toMatchObject({ does: "lookOn", isAlert: false });
+    expect(notice({ kind: "stopped" }, { soFar: soFar(12) })?.text).toContain("12 of 44");
+    expect(notice({ kind: "failed", message: "out of memory" })).toMatchObject({
+      does: "lookOn",
+      isAlert: true,
+      text: expect.stringContaining("out of memory"),
+    });
+  });
+
+  it("stands the way to more runs where a part lies near its limit, and nothing where none does", () => {
+    const outcome = (settled: boolean) =>
+      soFar(44, { verdict: "thin", reasons: [], parts: [part(true), part(settled)] });
+    expect(notice({ kind: "done" }, { found: { outcome: outcome(false) } })).toMatchObject({ does: "lookLonger" });
+    expect(notice({ kind: "done" }, { found: { outcome: outcome(true) } })).toBeUndefined();
+  });
 });

@@ -1,7 +1,7 @@
 import { type Outcome, type SiteCard, siteCard } from "@secondline/scenarios";
 import { type CardText, cardWords } from "@secondline/words/card";
 import { sayCard } from "@secondline/words/page/card";
-import { todayIso } from "@secondline/workbench";
+import { cardNotice, todayIso } from "@secondline/workbench";
 import { useEffect } from "react";
 import { Button } from "../design/Button.tsx";
 import { Lines } from "../design/Lines.tsx";
@@ -10,9 +10,8 @@ import { VerdictMark, verdictColour } from "../design/VerdictMark.tsx";
 import { useActions, useContextOrThrow, useSandbox } from "../state/useSandbox.ts";
 import { CautionFoot } from "../verdict/CautionFoot.tsx";
 import { StudyState } from "../verdict/StudyState.tsx";
-import { tellKnown } from "../wearInHand/knownFromWear.ts";
 import { WearContext } from "../wearInHand/useWear.ts";
-import { wearStoreOf } from "../wearInHand/work.ts";
+import { tellKnown, wearStoreOf } from "../wearInHand/work.ts";
 import { quantity, words } from "../words.ts";
 import styles from "./card.module.css";
 import { useCard } from "./useCard.ts";
@@ -40,53 +39,22 @@ function Body() {
   const state = useCard();
   const heavier = useHeavier();
   const { look } = useActions();
-  switch (state.kind) {
-    case "searching":
-      return (
-        <>
-          <h2 className={styles.title}>{sayCard("cardView.noCardYet")}</h2>
-          <p className={styles.says}>{sayCard("cardView.needsWholeSearch")}</p>
-          <StudyState />
-          <Back />
-        </>
-      );
-    case "dating":
-      return (
-        <>
-          <h2 className={styles.title}>{sayCard("cardView.noCardYet")}</h2>
-          <p className={styles.says} role="status">
-            {sayCard("cardView.computing")}
-          </p>
-          <Back />
-        </>
-      );
-    case "failed":
-      return (
-        <>
-          <h2 className={styles.title}>{sayCard("cardView.noCard")}</h2>
-          <p className={styles.says} role="alert">
-            {sayCard("cardView.notComputed", { message: state.message })}
-          </p>
-          <Button label={sayCard("cardView.lookWearRecord")} onClick={() => look({ view: "wear" })} />
-        </>
-      );
-    case "ready":
-      return (
-        <Card
-          card={siteCard({ ...state.question, made: todayIso(), ...heavier.found })}
-          outcome={state.question.outcome}
-          heavier={heavier}
-        />
-      );
+  if (state.kind === "ready") {
+    const card = siteCard({ ...state.question, made: todayIso(), ...heavier.found });
+    return <Card {...{ card, heavier }} outcome={state.question.outcome} />;
   }
-}
-
-function Back() {
-  const { look } = useActions();
+  const { title, says, role, way } = cardNotice(state);
   return (
-    <div className={styles.buttons}>
-      <Button tone="quiet" label={sayCard("cardView.backToRig")} onClick={() => look({ view: "rig" })} />
-    </div>
+    <>
+      <h2 className={styles.title}>{title}</h2>
+      <p className={styles.says} role={role}>
+        {says}
+      </p>
+      {state.kind === "searching" && <StudyState />}
+      <div className={styles.buttons}>
+        <Button tone="quiet" label={way.label} onClick={() => look({ view: way.view })} />
+      </div>
+    </>
   );
 }
 

@@ -2,7 +2,8 @@
 import { siteCardPage } from "@secondline/report";
 import type { Assessed, Outcome, SiteCard } from "@secondline/scenarios";
 import { sayCard } from "@secondline/words/page/card";
-import { download, fileName } from "../device/download.ts";
+import { fileName } from "@secondline/workbench";
+import { download } from "../device/download.ts";
 import { printPage } from "../device/printPage.ts";
 
 interface Made {

@@ -1,6 +1,5 @@
-import type { ClockState, PlaybackClock } from "@secondline/workbench";
+import { type ClockState, type PlaybackClock, throttled } from "@secondline/workbench";
 import { useCallback, useMemo, useSyncExternalStore } from "react";
-import { throttled } from "./throttled.ts";
 
 /** Text that follows a playing clock is readable at ten changes a second; more would only cost frames [ms]. */
 export const TEXT_INTERVAL_MS = 100;

@@ -10,17 +10,19 @@ interface Props extends Omit<ComponentProps<"button">, "className" | "style"> {
   /** Shows the icon alone; `label` is still its name and its tooltip. */
   iconOnly?: boolean;
   label: string;
+  /** The key that does the same, named in the tooltip. */
+  keyName?: string | undefined;
   pressed?: boolean;
 }
 
-export function Button({ tone = "plain", icon, iconOnly = false, label, pressed, ...rest }: Props) {
+export function Button({ tone = "plain", icon, iconOnly = false, label, keyName, pressed, ...rest }: Props) {
   return (
     <Base
       {...rest}
       className={`${styles.button} ${styles[tone]} ${iconOnly ? styles.iconOnly : ""}`}
       aria-label={iconOnly ? label : undefined}
       aria-pressed={pressed}
-      title={iconOnly ? label : rest.title}
+      title={keyName ? `${label} (${keyName})` : iconOnly ? label : rest.title}
     >
       {icon && <Icon name={icon} />}
       {!iconOnly && <span>{label}</span>}

@@ -1,7 +1,7 @@
 /** Chances are worked out in the side thread. */
 import type { Chances } from "@secondline/scenarios";
 import { type ChancesDesk, createChancesDesk } from "@secondline/workbench";
-import { sideRunner } from "../worker/sideRunner.ts";
+import { sideRunner } from "../worker/runner.ts";
 
 let desk: ChancesDesk | undefined;
 

@@ -1,6 +1,6 @@
 /** Sweeps are made in the side thread. */
 import { type FoundSweep, HowFarDesk, type Sandbox } from "@secondline/workbench";
-import { sideRunner } from "../worker/sideRunner.ts";
+import { sideRunner } from "../worker/runner.ts";
 
 const desks = new WeakMap<Sandbox["store"], HowFarDesk>();
 

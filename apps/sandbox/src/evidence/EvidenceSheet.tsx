@@ -1,73 +1,52 @@
 import { VERSION } from "@secondline/scenarios";
-import { CONSTANTS } from "@secondline/strength";
 import { sayEvidence } from "@secondline/words/page/evidence";
+import { checksCounted, evidenceParts } from "@secondline/workbench";
 import { useState } from "react";
 import { Button } from "../design/Button.tsx";
 import { Disclosure } from "../design/Disclosure.tsx";
 import { DialogSheet } from "../design/Sheet.tsx";
 import styles from "./EvidenceSheet.module.css";
-import summary from "./evidence.json";
 
-interface Props {
-  open: boolean;
-  onClose: () => void;
-}
-
-const { counts, sources } = summary;
-const percent = (share: number) => `${Math.ceil(100 * share)} %`;
-
-/** What the numbers were checked against: theory, other programs, strengths, and falls that somebody measured. */
-export default function EvidenceSheet({ open, onClose }: Props) {
-  const { kinds } = counts;
-  const strengths = CONSTANTS.size;
-  const assumed = counts.constants.assumed;
+/** What the numbers were checked against. */
+export default function EvidenceSheet({ open, onClose }: { open: boolean; onClose: () => void }) {
   return (
     <DialogSheet open={open} onClose={onClose} title={sayEvidence("evidenceSheet.howDoWe")}>
       <div className={styles.text}>
         <p>
-          <strong>{sayEvidence("evidenceSheet.noNumberBeen")}</strong>{" "}
-          {sayEvidence("evidenceSheet.checksAgainstNumbers", {
-            outside: counts.outside,
-            printed: kinds.printed,
-            secondHand: kinds["second hand"],
-            memory: kinds["from memory"],
-            programs: kinds["other program"],
-            lineProgram: counts.lineProgram,
-            computed: kinds.computed,
-            disagree: counts.disagree,
-          })}
+          <strong>{sayEvidence("evidenceSheet.noNumberBeen")}</strong> {checksCounted()}
         </p>
-        <h3>{sayEvidence("evidenceSheet.theory")}</h3>
-        <p>{sayEvidence("evidenceSheet.closedFormsPrinted")}</p>
-        <Sources part="theory" />
-        <h3>{sayEvidence("evidenceSheet.otherPrograms")}</h3>
-        <p>{sayEvidence("evidenceSheet.sameProblemsSolved")}</p>
-        <Sources part="programs" />
-        <h3>{sayEvidence("evidenceSheet.strengths")}</h3>
-        <p>
-          {sayEvidence("evidenceSheet.whatPartStill", {
-            strengths,
-            published: counts.constants.published,
-            secondHand: counts.constants["seen second hand"],
-            memory: counts.constants["from memory"],
-            assumed,
-          })}
-        </p>
-        <Strengths />
-        <h3>{sayEvidence("evidenceSheet.validation")}</h3>
-        <p>
-          {sayEvidence("evidenceSheet.noneYetAgainst")}{" "}
-          <code>{sayEvidence("evidenceSheet.secondlineMeasuredRecording")}</code>{" "}
-          {sayEvidence("evidenceSheet.holdsSuchRecording")}
-        </p>
+        {evidenceParts().map(({ title, says, list }) => (
+          <section key={title} className={styles.text}>
+            <h3>{title}</h3>
+            <p>
+              <Coded text={says} />
+            </p>
+            {list && (
+              <Disclosure title={list.title}>
+                <ul className={styles.list}>
+                  {list.items.map(({ what, how }) => (
+                    <li key={what}>
+                      {what}
+                      <span className={styles.soft}>{how}</span>
+                    </li>
+                  ))}
+                </ul>
+              </Disclosure>
+            )}
+          </section>
+        ))}
         <About />
         <p className={styles.soft}>
-          {sayEvidence("evidenceSheet.everyCheckSource")} <code>{sayEvidence("evidenceSheet.docsEvidenceMd")}</code>
-          {sayEvidence("evidenceSheet.whichTestsWrite")}
+          <Coded text={sayEvidence("evidenceSheet.everyCheckSource")} />
         </p>
       </div>
     </DialogSheet>
   );
+}
+
+/** A sentence in which what is typed stands between backquotes. */
+function Coded({ text }: { text: string }) {
+  return text.split("`").map((piece, i) => (i % 2 === 0 ? piece : <code key={piece}>{piece}</code>));
 }
 
 /** Whose work the page is, and under which licences. The text comes when it is asked for. */
@@ -89,46 +68,5 @@ function About() {
         <pre className={styles.notices}>{notices}</pre>
       )}
     </>
-  );
-}
-
-function Sources({ part }: { part: string }) {
-  const own = sources.filter((source) => source.part === part);
-  return (
-    <Disclosure title={sayEvidence("evidenceSheet.sources", { count: own.length })}>
-      <ul className={styles.list}>
-        {own.map(({ title, year, kind, checks, most, disagree }) => (
-          <li key={title}>
-            {title} ({year})
-            <span className={styles.soft}>
-              {sayEvidence(disagree > 0 ? "evidenceSheet.checksDisagree" : "evidenceSheet.checksToleranceUsed", {
-                kind,
-                checks,
-                percent: percent(most),
-                disagree,
-              })}
-            </span>
-          </li>
-        ))}
-      </ul>
-    </Disclosure>
-  );
-}
-
-function Strengths() {
-  const known = [...CONSTANTS].filter(([, { status }]) => status !== "assumed");
-  return (
-    <Disclosure title={sayEvidence("evidenceSheet.notAssumed", { count: known.length })}>
-      <ul className={styles.list}>
-        {known.map(([key, { value, unit, status, meaning }]) => (
-          <li key={key}>
-            {meaning}
-            <span className={styles.soft}>
-              {`${value} ${unit}`.trim()}; {status}
-            </span>
-          </li>
-        ))}
-      </ul>
-    </Disclosure>
   );
 }

@@ -1,6 +1,7 @@
 /** Pictures as files. In a file of its own, so that its code comes only when it is asked for. */
 import type { Picture } from "@secondline/figures";
-import { downloadBlob, fileName } from "../device/download.ts";
+import { fileName } from "@secondline/workbench";
+import { downloadBlob } from "../device/download.ts";
 import { pngOf, svgOf } from "../picture/encode.ts";
 
 /** `png2` has twice as many pixels each way as the screen shows. */

@@ -4,8 +4,9 @@ import { plotsCsv } from "@secondline/figures/breakLog";
 import { inputHash } from "@secondline/scenarios";
 import { englishBreakLogWords } from "@secondline/words/breakLog";
 import { sayFiles } from "@secondline/words/page/files";
+import { fileName } from "@secondline/workbench";
 import { footOf } from "@secondline/workbench/pictures";
-import { download, fileName } from "../device/download.ts";
+import { download } from "../device/download.ts";
 import { roomy } from "../picture/encode.ts";
 import { words } from "../words.ts";
 

@@ -3,10 +3,10 @@ import { inspectedIn, report } from "@secondline/report";
 import type { Outcome } from "@secondline/scenarios";
 import { longDay } from "@secondline/words/dates";
 import { sayFiles } from "@secondline/words/page/files";
-import { evidenceFor, type Sandbox } from "@secondline/workbench";
+import { evidenceFor, fileName, type Sandbox } from "@secondline/workbench";
 import { chancesOf } from "../desks/chancesHere.ts";
 import { sweepsOf } from "../desks/howFarHere.ts";
-import { download, fileName } from "../device/download.ts";
+import { download } from "../device/download.ts";
 import { houseFaces } from "./houseFaces.ts";
 
 /** Saves the report of the current state, with its chances and the sweeps of its numbers if they were worked out. */

@@ -2,7 +2,8 @@
 import type { Recording } from "@secondline/engine";
 import { csvChunks, type TimeRange } from "@secondline/figures/time";
 import { sayTime } from "@secondline/words/page/time";
-import { downloadBlob, fileName } from "../device/download.ts";
+import { fileName } from "@secondline/workbench";
+import { downloadBlob } from "../device/download.ts";
 
 export async function saveTraces(recording: Recording, range: TimeRange, name: string): Promise<void> {
   const pieces: string[] = [];

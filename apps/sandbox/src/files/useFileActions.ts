@@ -1,12 +1,18 @@
 import { sayPage } from "@secondline/words/page/page";
-import { type PlaybackClock, type ReadRig, viewOfOpened, type WrittenRig } from "@secondline/workbench";
+import {
+  fileName,
+  type PlaybackClock,
+  type ReadRig,
+  rigName,
+  viewOfOpened,
+  type WrittenRig,
+} from "@secondline/workbench";
 import { useMemo, useState } from "react";
 import { DEMO_TITLES } from "../demo/firstRig.ts";
 import type { MenuEntry } from "../design/ActionMenu.tsx";
 import { chooseFile as choose, RIG_FILES } from "../device/chooseFile.ts";
-import { download, fileName } from "../device/download.ts";
+import { download } from "../device/download.ts";
 import type { WorkStore } from "../device/workStore.ts";
-import { rigName } from "../state/rigName.ts";
 import { useContextOrThrow } from "../state/useSandbox.ts";
 
 export interface FileActions {
@@ -63,11 +69,12 @@ export function useFileActions(works: WorkStore | undefined, clock: PlaybackCloc
         actions,
         clock,
       });
-    const makeReport = async () =>
-      (await arrived(import("./makeReport.ts"), sayPage("useFileActions.makesReports")))?.makeReport({
-        store,
-        actions,
-      });
+    async function report(): Promise<void> {
+      const parts = Promise.all([import("@secondline/workbench/files"), import("./saveReport.ts")]);
+      const [making, saving] = (await arrived(parts, sayPage("useFileActions.makesReports"))) ?? [];
+      if (making && saving)
+        await making.makeReport({ store, actions }, (outcome) => saving.saveReport({ store }, outcome, new Date()));
+    }
     async function openDemo(index: number): Promise<void> {
       const demo = (await arrived(import("../demo/demoRigs.ts"), sayPage("useFileActions.holdsDemoRigs")))?.DEMO_RIGS[
         index
@@ -95,7 +102,7 @@ export function useFileActions(works: WorkStore | undefined, clock: PlaybackCloc
       {
         label: sayPage("useFileActions.saveReport"),
         detail: sayPage("useFileActions.saveReportHint"),
-        onSelect: () => void makeReport(),
+        onSelect: () => void report(),
       },
       {
         label: sayPage("useFileActions.siteCard"),

@@ -1,10 +1,10 @@
 import type { PlotRequest } from "@secondline/figures/time";
 import { sayPage } from "@secondline/words/page/page";
+import { shownName } from "@secondline/workbench";
 import { useMemo } from "react";
 import type { Theme } from "../design/palette.ts";
-import type { SceneSnapshot } from "../scene/index.ts";
+import type { SceneSnapshot } from "../scene/sceneProps.ts";
 import { useContextOrThrow } from "../state/useSandbox.ts";
-import { words } from "../words.ts";
 import type { PictureKind } from "./savePicture.ts";
 
 const code = () => Promise.all([import("./savePicture.ts"), import("@secondline/workbench/pictures")]);
@@ -25,9 +25,7 @@ export function useSavePictures(theme: Theme) {
     const source = () => ({ state: store.getState(), recordings, theme, date: new Date() });
     const name = () => {
       const { shown } = store.getState().run;
-      if (!shown) return sayPage("useSavePictures.rig");
-      const { rig } = shown.assessed;
-      return `${rig.name} ${words.eventTitle(rig, shown.whatIf)}`;
+      return shown ? shownName(shown) : sayPage("useSavePictures.rig");
     };
     const scene = (take: () => SceneSnapshot, kind: PictureKind) =>
       attempt(async () => {

@@ -3,23 +3,18 @@ import { timeText, howFarWords as words } from "@secondline/words/howFar";
 import {
   canDisconnect,
   canLoosen,
-  faultsAt,
   foretoldSweep,
   type HowFarDesk,
-  type HowFarPlace,
+  type HowFarField,
   type HowFarReading,
+  howFarFields,
   LETTERS,
-  limitKind,
   nothingText,
-  numberOptions,
   numbersOf,
   readingOf,
-  type SweepNumber,
+  rigName,
   subjectOptions,
   sweepDoing,
-  whatsOf,
-  whatText,
-  withNumber,
 } from "@secondline/workbench";
 import { useEffect, useMemo, useState } from "react";
 import { useStore } from "zustand";
@@ -29,13 +24,11 @@ import { Choice } from "../design/Choice.tsx";
 import { Meter } from "../design/Meter.tsx";
 import { TextField } from "../design/TextField.tsx";
 import { layoutsOf, useLayoutList } from "../layouts/useLayouts.ts";
-import { rigName } from "../state/rigName.ts";
 import { useActions } from "../state/useSandbox.ts";
 import { mostJobs } from "../worker/jobs.ts";
 import styles from "./howFar.module.css";
 
 const { say } = words;
-const NO_NUMBER = "";
 
 /** What is asked: whose number, over which range, what is looked at, how closely; and how long it will take. */
 export function HowFarForm({ desk, booted }: { desk: HowFarDesk; booted: Booted }) {
@@ -46,23 +39,7 @@ export function HowFarForm({ desk, booted }: { desk: HowFarDesk; booted: Booted 
   const { rig } = document;
   const numbers = useMemo(() => numbersOf({ document, assessment }), [document, assessment]);
   const reading = useMemo(() => readingOf(asked, { document, assessment }), [asked, document, assessment]);
-  const faults = (place: HowFarPlace) => faultsAt(reading, place);
-  const named = numberOptions(rig, numbers);
-  const [first, second] = asked.ranges;
-  const change = (place: 0 | 1, part: Partial<{ from: string; to: string }>) =>
-    desk.ask({ ranges: asked.ranges.map((one, i) => (i === place ? { ...one, ...part } : one)) });
-  const choose = (place: 0 | 1, name: string) => {
-    const number = numbers.find((one) => one.name === name);
-    desk.ask({ ranges: withNumber(asked.ranges, place, number) });
-  };
-  const range = (place: 0 | 1) => (
-    <Range
-      range={asked.ranges[place]!}
-      number={numbers.find(({ name }) => name === asked.ranges[place]!.name)}
-      messages={faults(place === 0 ? "first" : "second")}
-      onChange={(part) => change(place, part)}
-    />
-  );
+  const fields = howFarFields({ asked, rig, numbers, reading });
   return (
     <section className={styles.form} aria-label={say("title")}>
       <h2 className={styles.title}>{say("title")}</h2>
@@ -70,50 +47,9 @@ export function HowFarForm({ desk, booted }: { desk: HowFarDesk; booted: Booted 
       <Of {...{ desk, booted }} />
       <Presets {...{ desk }} rig={rig} />
       <div className={styles.fields}>
-        <Choice
-          label={say("field.first")}
-          value={first?.name ?? NO_NUMBER}
-          options={named}
-          onChange={(name) => choose(0, name)}
-        />
-        {first && range(0)}
-        <Choice
-          label={say("field.second")}
-          value={second?.name ?? NO_NUMBER}
-          options={[
-            { value: NO_NUMBER, label: say("field.none") },
-            ...named.filter(({ value }) => value !== first?.name),
-          ]}
-          onChange={(name) => choose(1, name)}
-        />
-        {second && range(1)}
-        <Choice<string>
-          label={say("field.what")}
-          value={whatText(asked.what)}
-          options={whatsOf(rig).map((what) => ({ value: whatText(what), label: words.what(rig, what) }))}
-          onChange={(text) => desk.ask({ what: whatsOf(rig).find((one) => whatText(one) === text)!, limit: "" })}
-        />
-        <TextField
-          label={say("field.limit")}
-          value={asked.limit}
-          hint={say("field.limitHint", { example: say(`limit.${limitKind(asked.what)}`) })}
-          messages={faults("limit")}
-          onChange={(limit) => desk.ask({ limit })}
-        />
-        <Choice
-          label={say("field.effort")}
-          value={asked.effort}
-          options={(["quick", "full"] as const).map((value) => ({ value, label: say(`effort.${value}`) }))}
-          onChange={(effort) => desk.ask({ effort })}
-        />
-        <p className={styles.hint}>{say(`effort.${asked.effort}Hint`)}</p>
-        <TextField
-          label={say(second ? "field.pointsOfTwo" : "field.points")}
-          value={asked.points}
-          placeholder={reading.ok ? reading.question.points.counts.join(" × ") : ""}
-          messages={faults("points")}
-          onChange={(points) => desk.ask({ points })}
-        />
+        {fields.map((field) => (
+          <Field key={field.name} field={field} desk={desk} />
+        ))}
       </div>
       {document.issues.length > 0 && <p className={styles.wrong}>{words.fault({ kind: "issues" })}</p>}
       <Start {...{ desk, reading }} rig={rig} />
@@ -121,33 +57,23 @@ export function HowFarForm({ desk, booted }: { desk: HowFarDesk; booted: Booted 
   );
 }
 
-function Range({
-  range,
-  number,
-  messages,
-  onChange,
-}: {
-  range: { readonly from: string; readonly to: string };
-  number: SweepNumber | undefined;
-  messages: readonly string[];
-  onChange: (part: Partial<{ from: string; to: string }>) => void;
-}) {
-  return (
-    <div className={styles.range}>
-      <TextField
-        label={say("field.from")}
-        value={range.from}
-        onChange={(from) => onChange({ from })}
-        messages={messages}
-      />
-      <TextField
-        label={say("field.to")}
-        value={range.to}
-        onChange={(to) => onChange({ to })}
-        {...(number?.now === undefined ? {} : { hint: say("field.now", { value: number.now }) })}
-      />
-    </div>
-  );
+function Field({ field, desk }: { field: HowFarField; desk: HowFarDesk }) {
+  switch (field.kind) {
+    case "choice":
+      return <Choice {...field} onChange={(value) => desk.ask(field.ask(value))} />;
+    case "text":
+      return <TextField {...field} type="text" onChange={(text) => desk.ask(field.ask(text))} />;
+    case "hint":
+      return <p className={styles.hint}>{field.text}</p>;
+    case "range":
+      return (
+        <div className={styles.range}>
+          {field.ends.map((end) => (
+            <Field key={end.name} field={end} desk={desk} />
+          ))}
+        </div>
+      );
+  }
 }
 
 /** Whose number it is, where there are layouts besides the open rig. */

@@ -17,13 +17,12 @@ import { Button } from "../design/Button.tsx";
 import type { Theme } from "../design/palette.ts";
 import { ScenePlace } from "../inSight/ScenePlace.tsx";
 import { LayoutVerdict } from "../layouts/LayoutOutcome.tsx";
-import { PlayStrip } from "../layouts/PlayStrip.tsx";
 import { layoutsOf } from "../layouts/useLayouts.ts";
 import { pageServices } from "../state/pageServices.ts";
 import { SandboxContext, useActions, useSandbox } from "../state/useSandbox.ts";
+import { PlayStrip } from "../time/PlayStrip.tsx";
 import { words as common } from "../words.ts";
-import { pageRunner } from "../worker/runner.ts";
-import { sideRunner } from "../worker/sideRunner.ts";
+import { pageRunner, sideRunner } from "../worker/runner.ts";
 import styles from "./howFar.module.css";
 
 const { say } = words;

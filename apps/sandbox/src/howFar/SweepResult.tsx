@@ -9,6 +9,7 @@ import { Button } from "../design/Button.tsx";
 import { Disclosure } from "../design/Disclosure.tsx";
 import { Paragraphs } from "../design/Lines.tsx";
 import { Table } from "../design/Table.tsx";
+import { TextButton } from "../design/TextButton.tsx";
 import { RigSketch } from "../rigSheet/RigSketch.tsx";
 import styles from "./howFar.module.css";
 import { SweepFigure } from "./SweepFigure.tsx";
@@ -130,10 +131,10 @@ function Values({ desk, found }: { desk: HowFarDesk; found: FoundSweep }) {
   const { heads, rows, numbers } = sweepTable(found);
   const run = ({ values }: (typeof rows)[number]) =>
     desk.canOpen() && (
-      <button type="button" className={styles.link} onClick={() => desk.look(values)}>
+      <TextButton onClick={() => desk.look(values)}>
         {say("table.run")}
         <span className="visually-hidden"> {words.at(knobs, values)}</span>
-      </button>
+      </TextButton>
     );
   return (
     <Table

@@ -7,13 +7,16 @@ import type { Theme } from "../design/palette.ts";
 import { useReducedMotion } from "../design/useMedia.ts";
 import { useSoon } from "../design/useSoon.ts";
 import { useSavePictures } from "../files/useSavePictures.ts";
-import { type SceneSnapshot, SceneView, type SnapshotPlace } from "../scene/index.ts";
+import type { SceneSnapshot, SnapshotPlace } from "../scene/sceneProps.ts";
 import { useRecordings, useSandbox } from "../state/useSandbox.ts";
 import { PrintedPictures } from "./PrintedPictures.tsx";
 import styles from "./ScenePlace.module.css";
 import { SceneTools } from "./SceneTools.tsx";
 import { useFallIsComing } from "./useFallIsComing.ts";
 
+// There is nothing to show in the scene before the first fall. What draws it comes while that is computed.
+const bringScene = () => import("../scene/SceneView.tsx");
+const SceneView = lazy(async () => ({ default: (await bringScene()).SceneView }));
 const RigSketch = lazy(async () => ({ default: (await import("../rigSheet/RigSketch.tsx")).RigSketch }));
 
 /** The scene of the current run; before there is one, a drawing of the rig. */
@@ -35,22 +38,20 @@ export function ScenePlace({ clock, theme }: { clock: PlaybackClock; theme: Them
       <div className={styles.place}>
         {/* A scene that breaks must not take the numbers with it. */}
         <Guard key={shown.outcome.key} instead={(message) => <NotDrawn message={message} />}>
-          <SceneView
-            recording={current}
-            previous={session.compare ? previous : undefined}
-            rig={shown.assessed.rig}
-            outcome={verdict}
-            gaveWay={shown.outcome.gaveWay}
-            clock={clock}
-            theme={theme}
-            camera={session.camera}
-            showForces={session.showForces}
-            selectedPart={session.selectedPart}
-            weak={weak}
-            strengthKN={main && main.strength5 / 1000}
-            reducedMotion={reducedMotion}
-            snapshot={snapshot}
-          />
+          <Suspense fallback={<Waiting />}>
+            <SceneView
+              {...{ clock, theme, weak, reducedMotion, snapshot }}
+              recording={current}
+              previous={session.compare ? previous : undefined}
+              rig={shown.assessed.rig}
+              outcome={verdict}
+              gaveWay={shown.outcome.gaveWay}
+              camera={session.camera}
+              showForces={session.showForces}
+              selectedPart={session.selectedPart}
+              strengthKN={main && main.strength5 / 1000}
+            />
+          </Suspense>
         </Guard>
         <SceneTools savePicture={(kind) => void save.scene(() => taken(snapshot), kind)} />
       </div>
@@ -80,6 +81,7 @@ function taken({ current: take }: SnapshotPlace): SceneSnapshot {
 function Waiting() {
   const rig = useSandbox((state) => state.assessment.assessed.rig);
   const coming = useFallIsComing();
+  useEffect(() => void bringScene().catch(() => undefined), []);
   return (
     <div className={styles.waiting}>
       {/* The words below say what is waited for, with or without it. */}

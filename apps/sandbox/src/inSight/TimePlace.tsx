@@ -1,14 +1,13 @@
 import type { Recording } from "@secondline/engine";
 import type { TimeRange } from "@secondline/figures/time";
 import { sayPage } from "@secondline/words/page/page";
-import { outcomeOf, type PlaybackClock, type SandboxState } from "@secondline/workbench";
-import { lazy, useMemo } from "react";
+import { outcomeOf, type PlaybackClock, type SandboxState, shownName } from "@secondline/workbench";
+import { lazy, useDeferredValue, useMemo } from "react";
 import { Later } from "../design/Later.tsx";
 import type { Theme } from "../design/palette.ts";
 import { useSoon } from "../design/useSoon.ts";
 import { useSavePictures } from "../files/useSavePictures.ts";
 import { useActions, useRecordings, useSandbox } from "../state/useSandbox.ts";
-import { words } from "../words.ts";
 import styles from "./TimePlace.module.css";
 import { useFallIsComing } from "./useFallIsComing.ts";
 
@@ -21,36 +20,49 @@ interface Props {
   compact: boolean;
 }
 
-/** The time strip of the current run. */
-export function TimePlace({ clock, theme, compact }: Props) {
+/** What the strip shows, all of one moment. */
+function useStripShown() {
   const { current, previous } = useRecordings();
   const compare = useSandbox((state) => state.session.compare);
   const shown = useSandbox((state) => state.run.shown);
   const band = useSandbox(bandOf);
-  const told = useMemo(() => shown && { rig: shown.assessed.rig, gaveWay: shown.outcome.gaveWay }, [shown]);
+  return useMemo(
+    () =>
+      current && {
+        recording: current,
+        previous: compare ? previous : undefined,
+        band,
+        told: shown && { rig: shown.assessed.rig, gaveWay: shown.outcome.gaveWay },
+        name: shown ? shownName(shown) : "",
+      },
+    [current, previous, compare, shown, band],
+  );
+}
+
+/** The time strip of the current run. */
+export function TimePlace({ clock, theme, compact }: Props) {
+  const now = useStripShown();
+  // A new fall is drawn in the scene and told first; its traces come in a task of their own.
+  const strip = useDeferredValue(now);
   const save = useSavePictures(theme);
-  const name = shown ? `${shown.assessed.rig.name} ${words.eventTitle(shown.assessed.rig, shown.whatIf)}` : "";
   const { tell } = useActions();
-  async function saveRange(recording: Recording, range: TimeRange): Promise<void> {
+  async function saveRange(recording: Recording, range: TimeRange, name: string): Promise<void> {
     const saving = await import("../files/saveTraces.ts").catch(() => undefined);
     if (saving) void saving.saveTraces(recording, range, name);
     else tell({ tone: "fault", text: sayPage("timePlace.writerMissing") });
   }
-  const ready = useSoon(current !== undefined, 2);
+  const ready = useSoon(now !== undefined, 2);
   const coming = useFallIsComing();
   const comes = <p className={styles.none}>{sayPage("timePlace.coming")}</p>;
-  if (!current || !ready) return current || coming ? comes : <p className={styles.none}>{sayPage("timePlace.none")}</p>;
+  if (!strip || !ready) return now || coming ? comes : <p className={styles.none}>{sayPage("timePlace.none")}</p>;
+  const { name, ...run } = strip;
   return (
     <Later what={sayPage("timePlace.part")} fallback={comes}>
       <TimeStrip
-        recording={current}
-        previous={compare ? previous : undefined}
-        clock={clock}
-        band={band}
-        told={told}
-        compact={compact}
+        {...run}
+        {...{ clock, compact }}
         onSavePlot={(plot, kind) => void save.plot(plot, kind)}
-        onSaveRange={(range) => void saveRange(current, range)}
+        onSaveRange={(range) => void saveRange(run.recording, range, name)}
       />
     </Later>
   );

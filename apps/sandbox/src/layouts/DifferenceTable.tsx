@@ -1,10 +1,18 @@
 import { LAYOUT_LOOKS } from "@secondline/figures/time";
 import type { Outcome } from "@secondline/scenarios";
 import { sayLayouts } from "@secondline/words/page/layouts";
-import { fallRows, foundOf, type Layout, LETTERS, outcomeOf, type TableRow, verdictRows } from "@secondline/workbench";
+import {
+  fallRows,
+  foundOf,
+  type Layout,
+  LETTERS,
+  outcomeOf,
+  rigName,
+  type TableRow,
+  verdictRows,
+} from "@secondline/workbench";
 import { memo, useMemo } from "react";
 import { VerdictMark, verdictColour } from "../design/VerdictMark.tsx";
-import { rigName } from "../state/rigName.ts";
 import { words } from "../words.ts";
 import styles from "./DifferenceTable.module.css";
 import { TraceSample } from "./TraceSample.tsx";
@@ -97,7 +105,7 @@ function Group({ title, rows, count, waiting }: GroupProps) {
       )}
       {rows?.map(({ id, label, cells, verdicts, changes, kindest }) => (
         <tr key={id}>
-          <th scope="row">{label.replace(/^Margin: /, "")}</th>
+          <th scope="row">{label}</th>
           {cells.map((cell, i) => (
             // biome-ignore lint/suspicious/noArrayIndexKey: a layout's cell is known by its place
             <td key={i} data-kindest={kindest.includes(i)}>

@@ -66,7 +66,6 @@ function Picture({ clock, theme, frame }: Props) {
       }}
     >
       <Elevation
-        bare
         recording={current}
         rig={shown.assessed.rig}
         gaveWay={shown.outcome.gaveWay}

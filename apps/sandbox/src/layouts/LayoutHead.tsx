@@ -1,9 +1,8 @@
 import { LAYOUT_LOOKS } from "@secondline/figures/time";
 import { sayLayouts } from "@secondline/words/page/layouts";
-import { type Layout, LETTERS, type Preset, roleWords } from "@secondline/workbench";
+import { canDisconnect, canLoosen, type Layout, LETTERS, type Preset, rigName, roleWords } from "@secondline/workbench";
 import { ActionMenu, type MenuEntry } from "../design/ActionMenu.tsx";
 import { Button } from "../design/Button.tsx";
-import { rigName } from "../state/rigName.ts";
 import { useContextOrThrow, useSandbox } from "../state/useSandbox.ts";
 import styles from "./LayoutColumn.module.css";
 import { useChanges } from "./LayoutDifferences.tsx";
@@ -66,7 +65,7 @@ export function LayoutHead({ layout, place, first, full, onEdit, onDuplicate, on
 /** One step from a layout to what it can take; the view itself comes when it is asked for. */
 function useHowFarEntries(place: number, first: Layout): readonly MenuEntry[] {
   const sandbox = useContextOrThrow();
-  const backup = useSandbox((state) => state.document.rig.backup);
+  const rig = useSandbox((state) => state.document.rig);
   const open = async (preset?: Preset) => {
     const { howFarDesk } = await import("../desks/howFarHere.ts");
     const subject = place === 0 ? undefined : { sandbox, letter: LETTERS[place]! };
@@ -75,8 +74,8 @@ function useHowFarEntries(place: number, first: Layout): readonly MenuEntry[] {
   };
   return [
     { label: sayLayouts("layoutHead.howFarCan"), onSelect: () => void open() },
-    ...(backup ? [{ label: sayLayouts("layoutHead.howLooseMay"), onSelect: () => void open("loosest") }] : []),
-    ...(backup?.connections.some(({ kind }) => kind !== "tape")
+    ...(canLoosen(rig) ? [{ label: sayLayouts("layoutHead.howLooseMay"), onSelect: () => void open("loosest") }] : []),
+    ...(canDisconnect(rig)
       ? [{ label: sayLayouts("layoutHead.howFewConnections"), onSelect: () => void open("fewest") }]
       : []),
   ];

@@ -3,6 +3,7 @@ import { sayLayouts } from "@secondline/words/page/layouts";
 import { foundOf, outcomeOf } from "@secondline/workbench";
 import { Button } from "../design/Button.tsx";
 import { Meter } from "../design/Meter.tsx";
+import { TextButton } from "../design/TextButton.tsx";
 import { VerdictMark, verdictColour } from "../design/VerdictMark.tsx";
 import { useActions, useSandbox } from "../state/useSandbox.ts";
 import { StudyState } from "../verdict/StudyState.tsx";
@@ -38,9 +39,7 @@ export function LayoutFall() {
           {fall.kind === "failed"
             ? sayLayouts("layoutOutcome.notComputed", { message: fall.message })
             : sayLayouts("layoutOutcome.stopped")}{" "}
-          <button type="button" className={styles.link} onClick={runNow}>
-            {sayLayouts("layoutOutcome.run")}
-          </button>
+          <TextButton onClick={runNow}>{sayLayouts("layoutOutcome.run")}</TextButton>
         </p>
       )}
       {fall.kind === "done" && shown && isNow && (

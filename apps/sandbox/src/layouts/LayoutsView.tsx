@@ -7,6 +7,7 @@ import {
   MOST_LAYOUTS,
   outcomeOf,
   type PlaybackClock,
+  rigName,
   writtenLayout,
 } from "@secondline/workbench";
 import { useEffect, useMemo, useRef, useState } from "react";
@@ -16,11 +17,11 @@ import { useStart } from "../clock/useStart.ts";
 import { Choice } from "../design/Choice.tsx";
 import type { Theme } from "../design/palette.ts";
 import { Question } from "../question/Question.tsx";
-import { rigName } from "../state/rigName.ts";
 import { usePageKeys } from "../state/usePageKeys.ts";
 import { useActions, useSandbox } from "../state/useSandbox.ts";
+import { PlayStrip } from "../time/PlayStrip.tsx";
 import { CautionFoot } from "../verdict/CautionFoot.tsx";
-import { tellKnown } from "../wearInHand/knownFromWear.ts";
+import { tellKnown } from "../wearInHand/work.ts";
 import { words } from "../words.ts";
 import { AddLayout } from "./AddLayout.tsx";
 import { DifferenceTable } from "./DifferenceTable.tsx";
@@ -29,7 +30,6 @@ import { LayoutEditor } from "./LayoutEditor.tsx";
 import { LayoutFrontier } from "./LayoutFrontier.tsx";
 import styles from "./LayoutsView.module.css";
 import { LayoutTraces } from "./LayoutTraces.tsx";
-import { PlayStrip } from "./PlayStrip.tsx";
 import { layoutsOf, useEach, useLayoutList } from "./useLayouts.ts";
 
 interface Props {

@@ -1,22 +1,18 @@
-import { sayLayouts } from "@secondline/words/page/layouts";
 import {
-  createLayouts,
-  keepingTrouble,
+  eachLayout,
   type Layout,
   type Layouts,
   layoutRunner,
-  readKeptLayouts,
+  openLayouts,
   type Sandbox,
   type SandboxState,
-  startKeeping,
 } from "@secondline/workbench";
-import { useCallback, useRef, useSyncExternalStore } from "react";
+import { useMemo, useSyncExternalStore } from "react";
 import { useStore } from "zustand";
 import type { Booted } from "../boot.ts";
 import { deviceShelf } from "../device/shelf.ts";
-import { later, pageServices } from "../state/pageServices.ts";
-import { pageRunner } from "../worker/runner.ts";
-import { sideRunner } from "../worker/sideRunner.ts";
+import { pageServices } from "../state/pageServices.ts";
+import { pageRunner, sideRunner } from "../worker/runner.ts";
 
 const made = new WeakMap<Sandbox, Layouts>();
 
@@ -25,22 +21,7 @@ export function layoutsOf({ sandbox, read, kept }: Booted): Layouts {
   const known = made.get(sandbox);
   if (known) return known;
   const services = pageServices({ runner: layoutRunner(pageRunner(), sideRunner()), read, kept });
-  const shelf = deviceShelf();
-  const found = readKeptLayouts(shelf, read);
-  if (found.lost > 0) {
-    sandbox.actions.tell({
-      tone: "fault",
-      text: sayLayouts("useLayouts.partlyRead"),
-    });
-  }
-  const layouts = createLayouts(sandbox, services, found.layouts);
-  const flush = startKeeping(layouts, shelf, {
-    later,
-    onTrouble(error) {
-      const message = keepingTrouble(error);
-      sandbox.actions.tell({ tone: "fault", text: sayLayouts("useLayouts.notKept", { message }) });
-    },
-  });
+  const { layouts, flush } = openLayouts(sandbox, services, deviceShelf());
   addEventListener("pagehide", flush);
   made.set(sandbox, layouts);
   return layouts;
@@ -53,21 +34,6 @@ export function useLayoutList(layouts: Layouts): readonly Layout[] {
 
 /** A value of every layout's state, in the order of the layouts; renders again when one value changes. */
 export function useEach<T>(list: readonly Layout[], select: (state: SandboxState, layout: Layout) => T): readonly T[] {
-  const last = useRef<readonly T[]>([]);
-  const subscribe = useCallback(
-    (listener: () => void) => {
-      const ends = list.map(({ sandbox }) => sandbox.store.subscribe(listener));
-      return () => {
-        for (const end of ends) end();
-      };
-    },
-    [list],
-  );
-  const get = () => {
-    const next = list.map((layout) => select(layout.sandbox.store.getState(), layout));
-    const same = next.length === last.current.length && next.every((value, i) => Object.is(value, last.current[i]));
-    if (!same) last.current = next;
-    return last.current;
-  };
-  return useSyncExternalStore(subscribe, get);
+  const each = useMemo(() => eachLayout<T>(list), [list]);
+  return useSyncExternalStore(each.subscribe, () => each.get(select));
 }

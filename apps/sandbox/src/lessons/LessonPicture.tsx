@@ -8,8 +8,8 @@ import {
 } from "@secondline/workbench/lessons";
 import type { Theme } from "../design/palette.ts";
 import { useReducedMotion } from "../design/useMedia.ts";
-import { PlayStrip } from "../layouts/PlayStrip.tsx";
-import { SceneView } from "../scene/index.ts";
+import { SceneView } from "../scene/SceneView.tsx";
+import { PlayStrip } from "../time/PlayStrip.tsx";
 import { AlongRibbon } from "./AlongRibbon.tsx";
 import { ClassTraces, tracedTime } from "./ClassTraces.tsx";
 import styles from "./LessonPage.module.css";

@@ -1,10 +1,10 @@
 import { tellFault } from "@secondline/words/faults";
 import { newRigWords } from "@secondline/words/newRig";
-import { answersText, readAnswers } from "@secondline/workbench";
+import { answersText, fileName, readAnswers } from "@secondline/workbench";
 import { useState } from "react";
 import { Button } from "../design/Button.tsx";
 import { chooseFile, RIG_FILES } from "../device/chooseFile.ts";
-import { download, fileName } from "../device/download.ts";
+import { download } from "../device/download.ts";
 import styles from "./newRig.module.css";
 import type { NewRigInHand } from "./useNewRig.ts";
 

@@ -58,7 +58,6 @@ export function SidePicture({ sketched, theme, isOld, hand }: Props) {
       <div className={styles.drawing} data-scene>
         <div className={styles.layer} role="img" aria-label={say("sketch", { span: quantity.length(rig.span) })}>
           <Elevation
-            bare
             rig={rig}
             recording={recording}
             clock={atRest}

@@ -1,10 +1,10 @@
 import { sayPage } from "@secondline/words/page/page";
+import { rigName } from "@secondline/workbench";
 import { ActionMenu } from "../design/ActionMenu.tsx";
 import { Button } from "../design/Button.tsx";
 import type { Theme } from "../design/palette.ts";
 import { UndoButtons } from "../design/UndoButtons.tsx";
 import type { FileActions } from "../files/useFileActions.ts";
-import { rigName } from "../state/rigName.ts";
 import { useActions, useSandbox } from "../state/useSandbox.ts";
 import { isRig, useUndo } from "../state/useUndo.ts";
 import styles from "./Header.module.css";

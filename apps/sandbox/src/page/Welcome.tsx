@@ -2,6 +2,7 @@ import { sayVerdict } from "@secondline/words/page/verdict";
 import { useState } from "react";
 import { FIRST_RIG } from "../demo/firstRig.ts";
 import { Button } from "../design/Button.tsx";
+import { TextButton } from "../design/TextButton.tsx";
 import { deviceShelf } from "../device/shelf.ts";
 import { useActions, useSandbox } from "../state/useSandbox.ts";
 import styles from "./Welcome.module.css";
@@ -18,9 +19,7 @@ export function Welcome() {
     <section className={styles.welcome} aria-label={sayVerdict("welcome.what")}>
       <p>
         {sayVerdict("welcome.text")}{" "}
-        <button type="button" className={styles.link} onClick={() => look({ view: "newRig" })}>
-          {sayVerdict("welcome.beginYourOwn")}
-        </button>
+        <TextButton onClick={() => look({ view: "newRig" })}>{sayVerdict("welcome.beginYourOwn")}</TextButton>
       </p>
       <Button
         tone="quiet"

@@ -1,5 +1,5 @@
 import { sayPage } from "@secondline/words/page/page";
-import type { RunSlice } from "@secondline/workbench";
+import { fallTrouble } from "@secondline/workbench";
 import { Button } from "../design/Button.tsx";
 import { Choice } from "../design/Choice.tsx";
 import { Meter } from "../design/Meter.tsx";
@@ -20,12 +20,18 @@ export function Answer() {
   const isNow = useSandbox((state) => state.run.shown?.key === state.assessment.key);
   const accuracy = useSandbox((state) => state.session.accuracy);
   const { runNow, stop, chooseAccuracy } = useActions();
+  const trouble = fallTrouble(fall, shown !== undefined);
   const busy = fall.kind === "busy" || fall.kind === "waiting";
   return (
     <div className={styles.answer}>
       <div className={styles.words} data-testid="answer">
-        {busy && <Meter done={fall.kind === "busy" ? fall.progress.done : 0} doing={doing(fall)} />}
-        {!busy && <Trouble fall={fall} below={shown !== undefined} />}
+        {fall.kind === "busy" && <Meter done={fall.progress.done} doing={sayPage("answer.computing")} />}
+        {fall.kind === "waiting" && <Meter done={0} doing={sayPage("answer.waiting")} />}
+        {trouble && (
+          <p className={styles.sentence} role={trouble.isAlert ? "alert" : undefined}>
+            {trouble.text}
+          </p>
+        )}
         {fall.kind === "done" && shown && isNow && (
           <p className={styles.sentence}>{words.story(shown.assessed.rig, shown.outcome).join(" ")}</p>
         )}
@@ -42,24 +48,4 @@ export function Answer() {
       )}
     </div>
   );
-}
-
-function doing(fall: RunSlice["fall"]): string {
-  return fall.kind === "busy" ? sayPage("answer.computing") : sayPage("answer.waiting");
-}
-
-/** What came in the way of the fall. `below`: whether a run before it is still to be seen. */
-function Trouble({ fall, below }: { fall: RunSlice["fall"]; below: boolean }) {
-  if (fall.kind === "stopped")
-    return <p className={styles.sentence}>{sayPage(below ? "answer.stoppedBelow" : "answer.stopped")}</p>;
-  if (fall.kind === "failed") {
-    return (
-      <p className={styles.sentence} role="alert">
-        {sayPage(below ? "answer.notComputedBelow" : "answer.notComputed", {
-          message: fall.message.replace(/\.?$/, "."),
-        })}
-      </p>
-    );
-  }
-  return null;
 }

@@ -3,24 +3,25 @@ import { sayRigSheet } from "@secondline/words/page/rigSheet";
 import {
   backupLikeMain,
   evenPlaces,
-  jointPlace,
+  jointList,
+  lineItems,
   MOST_CONNECTIONS,
-  NEW_CONNECTION,
-  NEW_TAPE,
+  spreadJoints,
   withSlackOrLength,
 } from "@secondline/workbench";
 import { Button } from "../design/Button.tsx";
 import { Choice } from "../design/Choice.tsx";
 import { Paragraphs } from "../design/Lines.tsx";
-import { useActions, useSandbox } from "../state/useSandbox.ts";
+import { useActions, useContextOrThrow, useSandbox } from "../state/useSandbox.ts";
 import styles from "./BackupFields.module.css";
 import { useFaultsAt } from "./faults.ts";
-import { LineFields } from "./LineFields.tsx";
+import { Items } from "./Items.tsx";
 import { useAddPart } from "./Marks.tsx";
 import { PlacesField } from "./PlacesField.tsx";
-import { ConditionFields, Own, PartList, RatedFields } from "./parts.tsx";
 import { RigField } from "./RigField.tsx";
 import { SideDrawing } from "./SideDrawing.tsx";
+
+const BACKUP_ITEMS = lineItems("backup");
 
 /** The backup, or the way to add one. */
 export function BackupFields() {
@@ -48,7 +49,7 @@ export function BackupFields() {
     <>
       <Paragraphs of={messages} className={styles.wrong} />
       <SlackOrLength />
-      <LineFields line="backup" />
+      <Items of={BACKUP_ITEMS} />
       <Button
         tone="quiet"
         icon="bin"
@@ -94,58 +95,34 @@ export function JointFields() {
   return (
     <>
       <SideDrawing grip="connection" />
-      <Spread parts="connections" start={NEW_CONNECTION} />
-      <Joints parts="connections" start={NEW_CONNECTION} />
-      <Spread parts="tapes" start={NEW_TAPE} />
-      <Joints parts="tapes" start={NEW_TAPE} />
+      <Joints parts="connections" />
+      <Joints parts="tapes" />
     </>
   );
 }
 
-interface JointsProps {
-  parts: "connections" | "tapes";
-  start: object;
-}
+type Joint = "connections" | "tapes";
 
-function Joints({ parts, start }: JointsProps) {
+function Joints({ parts }: { parts: Joint }) {
   const { span } = useSandbox((state) => state.document.rig);
+  const other = parts === "tapes" ? "connections" : "tapes";
+  const others = useSandbox((state) => valueAt(state.document.history.present.rig, `backup.${other}`));
   return (
-    <PartList
-      at={`backup.${parts}`}
-      part={parts === "tapes" ? "tape" : "connection"}
-      make={(items) => ({ ...start, ...(items.at(-1) as object | undefined), at: 0.5 })}
-      titleOf={(item, index) =>
-        sayRigSheet(`backupFields.${parts}.title`, { number: index + 1, place: jointPlace(item, span) })
-      }
-    >
-      {(path) => (
-        <>
-          <RigField path={`${path}.at`} slider help />
-          <RatedFields at={path} />
-          <ConditionFields at={`${path}.condition`} />
-          <Own at={path} />
-        </>
-      )}
-    </PartList>
+    <>
+      <Spread parts={parts} />
+      <Items of={[jointList(parts, span, others)]} />
+    </>
   );
 }
 
 /** Sets how many there are, evenly over the span, all like the first. */
-function Spread({ parts, start }: JointsProps) {
+function Spread({ parts }: { parts: Joint }) {
   const at = `backup.${parts}`;
   const value = useSandbox((state) => valueAt(state.document.history.present.rig, at));
-  const items = Array.isArray(value) ? (value as object[]) : [];
-  const { edit } = useActions();
-  const add = useAddPart();
+  const items: readonly unknown[] = Array.isArray(value) ? value : [];
+  const sandbox = useContextOrThrow();
+  const put = (places: readonly number[]) => spreadJoints(sandbox, parts, places);
   const set = (count: number) => put(evenPlaces(count));
-  function put(places: readonly number[]) {
-    const like = items[0] ?? start;
-    const list = places.map((place) => ({ ...like, at: place }));
-    const label = sayRigSheet(`backupFields.${parts}.count`, { count: list.length });
-    // Where there is one to be like, its marks go with its values; the strength of the first is nobody's.
-    if (items.length > 0 || list.length === 0) edit(at, list.length === 0 ? undefined : list, label);
-    else add({ at, part: list.map(({ at: _, ...part }) => part), whole: { path: at, value: list }, label });
-  }
   return (
     <>
       <div className={styles.spread}>

@@ -1,11 +1,11 @@
-import { marksIn, valueAt } from "@secondline/rig";
+import { valueAt } from "@secondline/rig";
 import { spokenGroup } from "@secondline/words/fields";
 import { newRigWords } from "@secondline/words/newRig";
 import { sayRigSheet } from "@secondline/words/page/rigSheet";
-import { useShallow } from "zustand/react/shallow";
+import { putGround } from "@secondline/workbench";
 import { Button } from "../design/Button.tsx";
 import { Disclosure } from "../design/Disclosure.tsx";
-import { useActions, useSandbox } from "../state/useSandbox.ts";
+import { useContextOrThrow, useSandbox } from "../state/useSandbox.ts";
 import styles from "./GroundFields.module.css";
 import { GroundShort } from "./GroundShort.tsx";
 import { ConfirmOne } from "./Marks.tsx";
@@ -16,14 +16,8 @@ import { SideDrawing } from "./SideDrawing.tsx";
 export function GroundFields() {
   const value = useSandbox((state) => valueAt(state.document.history.present.rig, "ground"));
   const points = Array.isArray(value) ? (value as unknown[][]) : [];
-  const marks = useSandbox(useShallow((state) => marksIn(state.document.history.present.rig)));
-  const { edit, finishEdit } = useActions();
-  function put(next: readonly unknown[], label: string): void {
-    edit("ground", next, label, sayRigSheet("groundFields.groundPoints"));
-    // One point more or less confirms none of the others.
-    if (marks.includes("ground")) edit("unconfirmed", marks, label, sayRigSheet("groundFields.groundPoints"));
-    finishEdit();
-  }
+  const sandbox = useContextOrThrow();
+  const put = (next: readonly unknown[], label: string) => putGround(sandbox, next, label);
   return (
     <div>
       <ConfirmOne path="ground" name={spokenGroup("ground") ?? "ground"} named />

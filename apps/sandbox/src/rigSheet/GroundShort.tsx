@@ -1,12 +1,11 @@
-import { marksIn } from "@secondline/rig";
 import { newRigWords } from "@secondline/words/newRig";
-import { GROUND_SHAPES, lowestProfile } from "@secondline/workbench";
+import { GROUND_SHAPES, lowestProfile, putGround } from "@secondline/workbench";
 import { useState } from "react";
 import { Button } from "../design/Button.tsx";
 import { Choice } from "../design/Choice.tsx";
 import { TextField } from "../design/TextField.tsx";
 import { GroundFile } from "../newRig/GroundFile.tsx";
-import { useActions, useSandbox } from "../state/useSandbox.ts";
+import { useContextOrThrow, useSandbox } from "../state/useSandbox.ts";
 import styles from "./GroundFields.module.css";
 
 const { say } = newRigWords;
@@ -14,23 +13,15 @@ const { say } = newRigWords;
 /** The ground of one number, or from a file, in place of the points. */
 export function GroundShort() {
   const { span, rise } = useSandbox((state) => state.document.rig);
-  const present = useSandbox((state) => state.document.history.present.rig);
-  const { edit, finishEdit } = useActions();
+  const sandbox = useContextOrThrow();
   const [lowest, setLowest] = useState("");
   const [spot, setSpot] = useState("middle");
   const [shape, setShape] = useState<string>(GROUND_SHAPES[0]);
   const read = lowestProfile(lowest, spot, shape, { span, rise });
   const wrong = (at: string) =>
     read.ok || read.at !== at || lowest === "" ? [] : [say(`fault.${read.kind}`, read.values)];
-  function make(): void {
-    if (!read.ok) return;
-    const [label, group] = [say("ground.step"), "ground of one number"];
-    edit("ground", read.profile, label, group);
-    // What lies between is a guess: whoever has looked at it confirms it.
-    const others = marksIn(present).filter((path) => path !== "ground");
-    edit("unconfirmed", [...others, "ground"], label, group);
-    finishEdit();
-  }
+  // What lies between is a guess: whoever has looked at it confirms it.
+  const make = () => read.ok && putGround(sandbox, read.profile, say("ground.step"), true);
   return (
     <div className={styles.short}>
       <TextField
@@ -50,7 +41,7 @@ export function GroundShort() {
         <TextField label={say("answer.lowestAt")} value={spot} onChange={setSpot} messages={wrong("lowestAt")} />
       )}
       <Button label={say("ground.make")} disabled={!read.ok} onClick={make} />
-      <GroundFile span={span} onTake={(profile) => edit("ground", profile, say("ground.step"))} />
+      <GroundFile span={span} onTake={(profile) => sandbox.actions.edit("ground", profile, say("ground.step"))} />
     </div>
   );
 }

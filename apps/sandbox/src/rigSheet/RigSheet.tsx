@@ -1,22 +1,16 @@
-import { newRigWords } from "@secondline/words/newRig";
 import { sayRigSheet } from "@secondline/words/page/rigSheet";
-import { placeAnchorB } from "@secondline/workbench";
-import { Fragment, type ReactNode } from "react";
+import { MOST_CHANGED, type OwnItem, SHEET_GROUPS, type SheetGroup, type SheetItem } from "@secondline/workbench";
 import { Button } from "../design/Button.tsx";
 import { Disclosure } from "../design/Disclosure.tsx";
-import { MeasuredSite } from "../measure/MeasuredSite.tsx";
-import { useActions, useSandbox } from "../state/useSandbox.ts";
-import { OwnStock } from "../stocks/OwnStock.tsx";
-import { AnchorFields } from "./AnchorFields.tsx";
+import { useSandbox } from "../state/useSandbox.ts";
 import { BackupFields, JointFields } from "./BackupFields.tsx";
 import { Faults } from "./Faults.tsx";
 import { useFaultCount } from "./faults.ts";
 import { GroundFields } from "./GroundFields.tsx";
-import { LeashFields } from "./LeashFields.tsx";
-import { LineFields } from "./LineFields.tsx";
+import { Items } from "./Items.tsx";
 import { ConfirmAll, MarkedTitle, MarksState } from "./Marks.tsx";
-import { ConditionFields, Own, RatedFields } from "./parts.tsx";
-import { RigField } from "./RigField.tsx";
+import { Legs, SpanAndRise } from "./Measured.tsx";
+import { OwnMaterials } from "./OwnMaterials.tsx";
 import styles from "./RigSheet.module.css";
 import { RigSketch } from "./RigSketch.tsx";
 
@@ -38,135 +32,47 @@ export function RigSheet({ onClose }: { onClose?: () => void }) {
       <div className={styles.scroll}>
         <Faults />
         <MarksState />
-        <Group title={sayRigSheet("rigSheet.mostChanged")} groups={[]} open>
-          <RigField path="span" slider />
-          <RigField path="main.pretension" slider label={sayRigSheet("rigSheet.tensionMainLine")} />
-          {rig.backup && <QuickSlack />}
-          <RigField path="leash.length" slider label={sayRigSheet("rigSheet.lengthLeash")} />
-          <RigField path="walker.mass" slider label={sayRigSheet("rigSheet.massWalker")} />
-          <RigField path="requiredFactor" slider help />
-          <RigField path="requiredAfterFailure" slider help />
-          <RigField path="requiredClearance" slider help />
-        </Group>
-        <Group
-          title={sayRigSheet("rigSheet.siteGround")}
-          groups={["name", "id", "notes", "span", "rise", "latitude", "ground", "requiredFactorBasis"]}
-        >
-          <RigField path="name" />
-          <RigField path="id" help />
-          <RigField path="notes" />
-          <RigField path="rise" slider />
-          <RigField path="latitude" unsaid={sayRigSheet("rigField.latitudeNotSaid")} />
-          <FromMeasured />
-          <RigField path="requiredFactorBasis" />
-          <GroundFields />
-        </Group>
-        <Group title={sayRigSheet("rigSheet.mainLine")} groups={["main"]}>
-          <RigField path="main.pretension" />
-          <LineFields line="main" />
-        </Group>
-        <Group
-          title={sayRigSheet("rigSheet.backup")}
-          groups={["backup.slack", "backup.length", "backup.sections", "backup.endA", "backup.endB"]}
-        >
-          <BackupFields />
-        </Group>
-        <Group title={sayRigSheet("rigSheet.connectionsTapes")} groups={["backup.connections", "backup.tapes"]}>
-          <JointFields />
-        </Group>
-        <Group title={sayRigSheet("rigSheet.leashRing")} groups={["leash", "rings"]}>
-          <LeashFields />
-        </Group>
-        <Group title={sayRigSheet("rigSheet.walkerHarness")} groups={["walker", "harness"]}>
-          <RigField path="walker.mass" />
-          <RigField path="walker.rescuer" help />
-          <RigField path="walker.tieIn" help />
-          <RigField path="walker.lateral" help />
-          <RatedFields at="harness" />
-          <ConditionFields at="harness.condition" />
-          <Own at="harness" />
-        </Group>
-        <Group title={sayRigSheet("rigSheet.anchorA")} groups={["anchorA"]}>
-          <AnchorFields anchor="anchorA" />
-        </Group>
-        <Group title={sayRigSheet("rigSheet.anchorB")} groups={["anchorB"]}>
-          <AnchorFields anchor="anchorB" />
-        </Group>
-        <OwnMaterials />
+        <Group {...MOST_CHANGED} open />
+        {SHEET_GROUPS.map((group) => (
+          <Group key={group.title} {...group} />
+        ))}
       </div>
     </div>
   );
 }
 
-/** Span and rise in one step, with the ground moved along. */
-function FromMeasured() {
-  const { change } = useActions();
-  return (
-    <Disclosure title={newRigWords.say("measured.open")} level={4}>
-      <MeasuredSite
-        onTake={(site) => change((before) => placeAnchorB(before, site), newRigWords.say("measured.step"))}
-      />
-    </Disclosure>
-  );
-}
-
-/** Webbings and ropes that the file describes itself: what they are called, what they hold and weigh, and the way to one more. */
-function OwnMaterials() {
-  const written = useSandbox(({ document }) => (document.history.present.rig as { stocks?: unknown }).stocks);
-  const { edit } = useActions();
-  const stocks: readonly { readonly name?: unknown; readonly id?: unknown }[] = Array.isArray(written) ? written : [];
-  return (
-    <Group title={sayRigSheet("rigSheet.ownMaterials")} groups={["stocks"]}>
-      {stocks.map((_, index) => (
-        // biome-ignore lint/suspicious/noArrayIndexKey: a material is known by its place in the document
-        <Fragment key={index}>
-          {OWN_FIELDS.map((name) => (
-            <RigField key={name} path={`stocks[${index}].${name}`} />
-          ))}
-        </Fragment>
-      ))}
-      <OwnStock
-        names={stocks.map(({ name, id }) => String(name ?? id))}
-        onKeep={(stock) => edit("stocks", [...stocks, stock], sayRigSheet("rigSheet.ownMaterial"))}
-      />
-    </Group>
-  );
-}
-
-const OWN_FIELDS = ["name", "fibre", "form", "strength", "basis", "mass"];
-
-function QuickSlack() {
-  const { history } = useSandbox((state) => state.document);
-  const backup = (history.present.rig as { backup?: { slack?: unknown } }).backup;
-  return backup?.slack === undefined ? null : (
-    <RigField path="backup.slack" slider label={sayRigSheet("rigSheet.slackBackup")} />
-  );
-}
-
-function Group({
-  title,
-  groups,
-  open,
-  children,
-}: {
-  title: string;
-  groups: readonly string[];
-  open?: boolean;
-  children: ReactNode;
-}) {
+function Group({ title, groups, items, open = false }: SheetGroup & { open?: boolean }) {
   const faults = useFaultCount(groups);
+  const head = (
+    <span className={styles.group}>
+      <MarkedTitle title={title} groups={groups} />
+    </span>
+  );
   return (
-    <Disclosure
-      title={
-        <span className={styles.group}>
-          <MarkedTitle title={title} groups={groups} />
-        </span>
-      }
-      faults={faults}
-      {...(open ? { defaultOpen: true } : {})}
-    >
+    <Disclosure title={head} faults={faults} {...(open ? { defaultOpen: true } : {})}>
       <ConfirmAll groups={groups} />
-      {children}
+      {items.map((item) => (
+        <GroupItem key={`${item.kind} ${"at" in item ? item.at : ""}`} item={item} />
+      ))}
     </Disclosure>
   );
+}
+
+function GroupItem({ item }: { item: SheetItem | OwnItem }) {
+  switch (item.kind) {
+    case "measuredSite":
+      return <SpanAndRise />;
+    case "ground":
+      return <GroundFields />;
+    case "backup":
+      return <BackupFields />;
+    case "joints":
+      return <JointFields />;
+    case "legs":
+      return <Legs anchor={item.at} />;
+    case "materials":
+      return <OwnMaterials />;
+    default:
+      return <Items of={[item]} />;
+  }
 }

@@ -46,7 +46,7 @@ export function SceneView(props: SceneProps) {
       snapshot.current = null;
     };
   }, [snapshot, flat]);
-  const elevation = <Elevation {...props} bare snapshot={flatSnapshot} />;
+  const elevation = <Elevation {...props} snapshot={flatSnapshot} />;
   return (
     <div className={styles.scene}>
       {/* biome-ignore lint/a11y/noNoninteractiveTabindex: the picture is turned with the arrow keys */}

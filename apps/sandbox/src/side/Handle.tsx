@@ -1,7 +1,6 @@
 import { newRigWords } from "@secondline/words/newRig";
-import { HANDLE_REACH, type Held, heldWords, KEY_STEP, rangeOf } from "@secondline/workbench";
+import { HANDLE_REACH, type Held, heldWords, KEY_STEP, keyMove, rangeOf } from "@secondline/workbench";
 import type { KeyboardEvent } from "react";
-import { keyMove } from "../design/arrowKeys.ts";
 import styles from "./side.module.css";
 import type { SideInHand } from "./useSideDesk.ts";
 

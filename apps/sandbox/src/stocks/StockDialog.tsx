@@ -1,16 +1,14 @@
-import { broughtIn } from "@secondline/words";
 import { newRigWords } from "@secondline/words/newRig";
 import {
   EMPTY_STOCK,
-  loadRows,
-  readPull,
+  STOCK_FIELDS,
   type StockDocument,
   type StockEntry,
   type StockEntryField,
   type StockFault,
   stockFaultText,
   stockFrom,
-  stockOptions,
+  withPull,
 } from "@secondline/workbench";
 import { useEffect, useRef, useState } from "react";
 import { Button } from "../design/Button.tsx";
@@ -22,11 +20,6 @@ import styles from "./stocks.module.css";
 
 const { say } = newRigWords;
 const TABLES = ".csv,.tsv,.txt,text/csv";
-const BASES = ["published", "tested", "common practice", "from memory", "assumed"].map((kind) => ({
-  value: kind,
-  label: broughtIn(kind),
-}));
-
 interface Props {
   open: boolean;
   /** Names that are taken. */
@@ -49,22 +42,6 @@ export function StockDialog({ open, names, onClose, onKeep }: Props) {
   const read = stockFrom(entry, names);
   const faults = tried && !read.ok ? read.faults : [];
   const doubts = read.ok ? read.doubts : [];
-  const put = (at: Exclude<keyof StockEntry, "loads">, text: string) => setEntry({ ...entry, [at]: text });
-  const said = (at: StockEntryField) => ({
-    messages: faults.filter((one) => one.at === at).map(stockFaultText),
-  });
-  const text = (at: "name" | "strength" | "source" | "mass" | "width", placeholder = "") => (
-    <>
-      <TextField
-        label={say(`own.${at}`)}
-        value={entry[at]}
-        placeholder={placeholder}
-        onChange={(next) => put(at, next)}
-        {...said(at)}
-      />
-      <Remedies faults={faults} at={at} onTake={(remedy) => put(at, remedy)} />
-    </>
-  );
   function keep(): void {
     setTried(true);
     if (!read.ok) {
@@ -79,14 +56,9 @@ export function StockDialog({ open, names, onClose, onKeep }: Props) {
     onClose();
   }
   async function take(file: File): Promise<void> {
-    const pulled = await file.text().then(readPull, () => undefined);
-    if (pulled?.ok) {
-      setEntry({ ...entry, loads: loadRows(pulled.points) });
-      setTold(say("own.fileRead", { file: file.name, count: pulled.points.length }));
-    } else {
-      const why = pulled ? pulled.faults.map(newRigWords.fileFault).join(" ") : say("file.device");
-      setTold(say("file.unread", { file: file.name, why }));
-    }
+    const read = await withPull(entry, file);
+    setEntry(read.entry);
+    setTold(read.told);
   }
   return (
     <DialogSheet
@@ -99,29 +71,14 @@ export function StockDialog({ open, names, onClose, onKeep }: Props) {
     >
       <div ref={body}>
         <p className={styles.intro}>{say("own.intro")}</p>
-        {text("name")}
-        <Choice
-          label={say("own.fibre")}
-          value={entry.fibre}
-          options={stockOptions("fibre")}
-          onChange={(next) => put("fibre", next)}
-        />
-        <Choice
-          label={say("own.form")}
-          value={entry.form}
-          options={stockOptions("form")}
-          onChange={(next) => put("form", next)}
-        />
-        {text("strength", "30 kN")}
-        <Choice
-          label={say("own.basisKind")}
-          value={entry.basisKind}
-          options={BASES}
-          onChange={(next) => put("basisKind", next)}
-        />
-        {text("source")}
-        {text("mass", "60 g/m")}
-        {text("width", say("own.likeGeneric"))}
+        {STOCK_FIELDS.map(({ at, label, options, placeholder }) => {
+          const put = (text: string) => setEntry({ ...entry, [at]: text });
+          return options ? (
+            <Choice key={at} {...{ label, options }} value={entry[at]} onChange={put} />
+          ) : (
+            <Typed key={at} {...{ at, label, placeholder, faults, put }} value={entry[at]} />
+          );
+        })}
         <h3 className={styles.heading}>{say("own.loads")}</h3>
         <Loads entry={entry} faults={faults} onChange={setEntry} />
         <div className={styles.buttons}>
@@ -161,17 +118,15 @@ function Loads({
           {(["load", "stretch"] as const).map((part) => {
             const at = `loads.${i}.${part}` as const;
             return (
-              <div key={part}>
-                <TextField
-                  label={say(`own.${part}`, { number: i + 1 })}
-                  value={row[part]}
-                  placeholder={part === "load" ? "2 kN" : "1.5 %"}
-                  messages={faults.filter((one) => one.at === at).map(stockFaultText)}
-                  onChange={(text) => put(i, part, text)}
-                  wide
-                />
-                <Remedies faults={faults} at={at} onTake={(remedy) => put(i, part, remedy)} />
-              </div>
+              <Typed
+                key={part}
+                {...{ at, faults }}
+                label={say(`own.${part}`, { number: i + 1 })}
+                value={row[part]}
+                placeholder={part === "load" ? "2 kN" : "1.5 %"}
+                put={(text) => put(i, part, text)}
+                wide
+              />
             );
           })}
         </div>
@@ -193,18 +148,26 @@ function Loads({
   );
 }
 
-function Remedies({
-  faults,
-  at,
-  onTake,
-}: {
-  faults: readonly StockFault[];
+interface TypedProps {
   at: StockEntryField;
-  onTake: (remedy: string) => void;
-}) {
-  return faults.map((one) =>
-    one.kind === "issue" && one.at === at && one.remedy !== undefined ? (
-      <Button key={one.remedy} label={say("remedy", { remedy: one.remedy })} onClick={() => onTake(one.remedy!)} />
-    ) : null,
+  label: string;
+  value: string;
+  placeholder: string | undefined;
+  faults: readonly StockFault[];
+  put: (text: string) => void;
+  wide?: boolean;
+}
+
+/** A field with its faults, and the remedies that there are for them. */
+function Typed({ at, label, value, placeholder = "", faults, put, wide = false }: TypedProps) {
+  const own = faults.filter((one) => one.at === at);
+  const remedies = own.flatMap((one) => (one.kind === "issue" && one.remedy !== undefined ? [one.remedy] : []));
+  return (
+    <div>
+      <TextField {...{ label, value, placeholder, wide }} messages={own.map(stockFaultText)} onChange={put} />
+      {remedies.map((remedy) => (
+        <Button key={remedy} label={say("remedy", { remedy })} onClick={() => put(remedy)} />
+      ))}
+    </div>
   );
 }

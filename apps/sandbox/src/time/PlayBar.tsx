@@ -1,10 +1,10 @@
 import { quantity } from "@secondline/words";
 import { sayTime } from "@secondline/words/page/time";
-import { type KeyAction, type PlaybackClock, SPEEDS, type Speed } from "@secondline/workbench";
-import type { ComponentProps } from "react";
+import type { KeyAction, PlaybackClock } from "@secondline/workbench";
 import { useClock } from "../clock/useClock.ts";
-import { Choice } from "../design/Choice.tsx";
-import { TimeButton } from "./TimeButton.tsx";
+import { Button } from "../design/Button.tsx";
+import type { IconName } from "../design/icons.tsx";
+import { SpeedChoice } from "./SpeedChoice.tsx";
 import styles from "./TimeStrip.module.css";
 
 interface Props {
@@ -15,25 +15,27 @@ interface Props {
   readonly compact: boolean;
 }
 
-interface StepButton extends Pick<ComponentProps<typeof TimeButton>, "icon" | "name" | "keyName"> {
+interface Step {
+  readonly icon: IconName;
+  readonly label: string;
+  readonly keyName: string;
   readonly action: KeyAction;
 }
-const BACK: readonly StepButton[] = [
-  { icon: "markBack", name: sayTime("playBar.eventBefore"), keyName: "[", action: { do: "mark", direction: -1 } },
-  { icon: "frameBack", name: sayTime("playBar.frameBack"), keyName: ",", action: { do: "frame", direction: -1 } },
+const BACK: readonly Step[] = [
+  { icon: "markBack", label: sayTime("playBar.eventBefore"), keyName: "[", action: { do: "mark", direction: -1 } },
+  { icon: "left", label: sayTime("playBar.frameBack"), keyName: ",", action: { do: "frame", direction: -1 } },
 ];
-const ON: readonly StepButton[] = [
-  { icon: "frameOn", name: sayTime("playBar.frameOn"), keyName: ".", action: { do: "frame", direction: 1 } },
-  { icon: "markOn", name: sayTime("playBar.nextEvent"), keyName: "]", action: { do: "mark", direction: 1 } },
+const ON: readonly Step[] = [
+  { icon: "right", label: sayTime("playBar.frameOn"), keyName: ".", action: { do: "frame", direction: 1 } },
+  { icon: "markOn", label: sayTime("playBar.nextEvent"), keyName: "]", action: { do: "mark", direction: 1 } },
 ];
 
 /** Play, step, jump, speed and repeat, with the time itself. */
 export function PlayBar({ clock, act, measure, compact }: Props) {
   const playing = useClock(clock, (state) => state.playing);
   const looping = useClock(clock, (state) => state.loop !== null);
-  const speed = useClock(clock, (state) => state.speed);
-  const step = ({ action, ...look }: StepButton) => (
-    <TimeButton key={look.icon} {...look} onPress={() => act(action)} />
+  const step = ({ action, ...look }: Step) => (
+    <Button key={look.icon} tone="quiet" iconOnly {...look} onClick={() => act(action)} />
   );
   return (
     <section className={styles.playBar} aria-label={sayTime("playBar.playback")}>
@@ -41,54 +43,41 @@ export function PlayBar({ clock, act, measure, compact }: Props) {
       <div className={styles.playRow}>
         {BACK.map(step)}
         {!compact && (
-          <TimeButton
-            icon={playing ? "pause" : "play"}
-            name={playing ? sayTime("playBar.pause") : sayTime("playBar.play")}
-            keyName="Space"
+          <Button
             tone="filled"
-            worded
-            onPress={() => act({ do: "toggle" })}
+            icon={playing ? "pause" : "play"}
+            label={playing ? sayTime("playBar.pause") : sayTime("playBar.play")}
+            keyName="Space"
+            onClick={() => act({ do: "toggle" })}
           />
         )}
         {ON.map(step)}
       </div>
       <div className={styles.speedRow}>
-        <Choice<string>
-          inline
-          label={sayTime("playBar.speed")}
-          value={String(speed)}
-          options={SPEED_OPTIONS}
-          onChange={(value) => clock.setSpeed(SPEEDS.find((known) => String(known) === value) ?? speed)}
-        />
+        <SpeedChoice clock={clock} inline />
         {!compact && (
           <>
-            <TimeButton
+            <Button
+              tone="quiet"
               icon="loop"
-              name={sayTime("playBar.repeat")}
+              label={sayTime("playBar.repeat")}
               keyName="L"
-              worded
               pressed={looping}
-              onPress={() => act({ do: "loop" })}
+              onClick={() => act({ do: "loop" })}
             />
-            <TimeButton
+            <Button
+              tone="quiet"
               icon="measure"
-              name={sayTime("playBar.measure")}
+              label={sayTime("playBar.measure")}
               keyName="M"
-              worded
               pressed={measure !== null}
-              onPress={() => act({ do: "measure" })}
+              onClick={() => act({ do: "measure" })}
             />
           </>
         )}
       </div>
     </section>
   );
-}
-
-const SPEED_OPTIONS = SPEEDS.map((speed) => ({ value: String(speed), label: speedWords(speed) }));
-
-function speedWords(speed: Speed): string {
-  return sayTime("playBar.speedOf", { speed, share: Math.round(1 / speed) });
 }
 
 /** Where the cursor stands, in large figures, and how far that is from the second cursor. */

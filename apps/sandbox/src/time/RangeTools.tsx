@@ -5,7 +5,7 @@ import type { PlaybackClock } from "@secondline/workbench";
 import { useMemo } from "react";
 import { useClock } from "../clock/useClock.ts";
 import { ActionMenu, type MenuEntry } from "../design/ActionMenu.tsx";
-import { TimeButton } from "./TimeButton.tsx";
+import { Button } from "../design/Button.tsx";
 import type { TimeView } from "./useTimeView.ts";
 
 interface Props {
@@ -61,18 +61,28 @@ export function RangeTools({ recording, clock, view, forces, save: saving, compa
     <>
       <ActionMenu label={sayTime("rangeTools.go")} entries={goTo} />
       {save.length > 0 && <ActionMenu label={sayTime("rangeTools.save")} entries={save} />}
-      <TimeButton
-        icon="farther"
-        name={sayTime("rangeTools.showMoreRun")}
+      <Button
+        {...TOOL}
+        icon="minus"
+        label={sayTime("rangeTools.showMoreRun")}
         keyName="−"
-        onPress={farther}
+        onClick={farther}
         disabled={whole}
       />
-      <TimeButton icon="closer" name={sayTime("rangeTools.showLessRun")} keyName="+" onPress={closer} />
-      <TimeButton icon="fit" name={sayTime("rangeTools.showWholeRun")} keyName="0" onPress={fit} disabled={whole} />
+      <Button {...TOOL} icon="plus" label={sayTime("rangeTools.showLessRun")} keyName="+" onClick={closer} />
+      <Button
+        {...TOOL}
+        icon="fit"
+        label={sayTime("rangeTools.showWholeRun")}
+        keyName="0"
+        onClick={fit}
+        disabled={whole}
+      />
     </>
   );
 }
+
+const TOOL = { tone: "quiet", iconOnly: true } as const;
 
 function saveEntries({ csv, plot }: Saving, range: TimeRange): readonly MenuEntry[] {
   return [

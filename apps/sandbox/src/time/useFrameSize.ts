@@ -1,4 +1,4 @@
-import { useLayoutEffect, useState } from "react";
+import { startTransition, useLayoutEffect, useState } from "react";
 
 const UNKNOWN_SIZE = { width: 0, height: 0 };
 
@@ -13,7 +13,8 @@ export function useFrameSize<T extends HTMLElement>() {
       const [width, height] = [element.clientWidth, element.clientHeight];
       setSize((known) => (known.width === width && known.height === height ? known : { width, height }));
     };
-    read();
+    // What is drawn at this size comes in slices, and holds up nothing that is there already.
+    startTransition(read);
     const observer = new ResizeObserver(read);
     observer.observe(element);
     return () => observer.disconnect();

@@ -1,57 +1,24 @@
 import { whatIfKey, worstWhatIf } from "@secondline/scenarios";
 import { sayVerdict } from "@secondline/words/page/verdict";
-import {
-  changeOfFall,
-  changeOfVerdict,
-  type Documents,
-  documentsOf,
-  foundOf,
-  isChange,
-  type ShownRun,
-  type Step,
-} from "@secondline/workbench";
+import { changeNow, foundOf, isChange, lastChangeTold, type ShownRun, seeChange } from "@secondline/workbench";
 import { useEffect, useRef, useState } from "react";
+import { useShallow } from "zustand/react/shallow";
 import { useActions, useSandbox } from "../state/useSandbox.ts";
 import { words } from "../words.ts";
 import styles from "./VerdictColumn.module.css";
 
-/** What the last change did, in a sentence, after every change of the rig: of the fall at once, of the verdict when both are whole. */
+/** What the last change did, in a sentence. */
 export function LastChange() {
-  const label = useSandbox((state) => state.document.history.past.findLast(isOfRig)?.label);
-  const undone = useSandbox((state) => state.document.history.future.some(isOfRig));
-  const outcome = useSandbox((state) => foundOf(state)?.outcome);
-  const before = useSandbox((state) => state.run.previousVerdict);
-  const rig = useSandbox((state) => state.assessment.assessed.rig);
-  const shown = useSandbox((state) => state.run.shown);
-  const previous = useSandbox((state) => state.run.previous);
-  useCompared(shown, previous);
-  const { ofEdit, verdictOfOne } = useWhatChanged();
-  if (label === undefined || undone || !ofEdit) return null;
-  const whole = outcome && before && verdictOfOne && before.rigName === outcome.rigName;
-  const said = whole ? changeOfVerdict(rig, before, outcome) : changeOfFall(shown, previous);
-  if (said === undefined) return null;
-  return <p className={styles.did}>{sayVerdict("firstSight.lastChange", { label, said })}</p>;
-}
-
-const isOfRig = (step: Step<Documents>): boolean => documentsOf(step).includes("rig");
-
-/** Whether the last change of the state was one of the rig's file, and whether the verdict before is that of one change before. */
-function useWhatChanged(): { readonly ofEdit: boolean; readonly verdictOfOne: boolean } {
-  const key = useSandbox((state) => state.assessment.key);
-  const present = useSandbox((state) => state.document.history.present.rig);
-  const steps = useSandbox((state) => state.document.history.past.filter(isOfRig).length);
-  const before = useSandbox((state) => state.run.previousVerdict);
-  const [seen, setSeen] = useState({ key, present, before, ofEdit: false, steps: -1 });
-  if (seen.key === key && seen.before === before) return { ofEdit: seen.ofEdit, verdictOfOne: seen.steps === steps };
-  const now = {
-    key,
-    present,
-    before,
-    ofEdit: seen.key === key ? seen.ofEdit : seen.present !== present,
-    steps: seen.before === before ? seen.steps : steps,
-  };
-  setSeen(now);
-  return { ofEdit: now.ofEdit, verdictOfOne: now.steps === steps };
+  const now = useSandbox(useShallow(changeNow));
+  const [seen, setSeen] = useState(() => seeChange(undefined, now));
+  const next = seeChange(seen, now);
+  if (next !== seen) setSeen(next);
+  const said = useSandbox((state) => lastChangeTold(next, state));
+  useCompared(
+    useSandbox((state) => state.run.shown),
+    useSandbox((state) => state.run.previous),
+  );
+  return said === undefined ? null : <p className={styles.did}>{said}</p>;
 }
 
 /** A change is shown beside the run before it; another what-if is no change. */

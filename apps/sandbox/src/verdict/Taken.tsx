@@ -1,6 +1,7 @@
 import { sayPage } from "@secondline/words/page/page";
 import { lazy } from "react";
 import { Later } from "../design/Later.tsx";
+import { TextButton } from "../design/TextButton.tsx";
 import { useActions, useSandbox } from "../state/useSandbox.ts";
 import { words } from "../words.ts";
 import styles from "./VerdictColumn.module.css";
@@ -21,9 +22,9 @@ export function Taken() {
       <p>
         {words.taken(assessed.rig, assessed)}{" "}
         {choice && (
-          <button type="button" className={styles.link} onClick={() => leaveOut(!leftOut)}>
+          <TextButton onClick={() => leaveOut(!leftOut)}>
             {leftOut ? sayPage("taken.take", { what }) : sayPage("taken.leaveOut", { what })}
-          </button>
+          </TextButton>
         )}
       </p>
       {issues.length > 0 && (
@@ -32,9 +33,7 @@ export function Taken() {
           <Later what={sayPage("taken.why")}>
             <Misfits issues={issues} />
           </Later>
-          <button type="button" className={styles.link} onClick={() => look({ view: "wear" })}>
-            {sayPage("taken.showWearRecord")}
-          </button>
+          <TextButton onClick={() => look({ view: "wear" })}>{sayPage("taken.showWearRecord")}</TextButton>
         </div>
       )}
     </div>

@@ -1,5 +1,5 @@
+import { keyMove } from "@secondline/workbench";
 import { type KeyboardEvent, type PointerEvent, type ReactNode, useRef } from "react";
-import { keyMove } from "../design/arrowKeys.ts";
 import styles from "./figures.module.css";
 
 interface Props {

@@ -4,7 +4,7 @@ import { columnLabel, sayColumns as say } from "@secondline/words/columns";
 import { tellLogFault } from "@secondline/words/logFaults";
 import { moreText } from "@secondline/words/more";
 import { sayBreakLog } from "@secondline/words/page/breakLog";
-import { type ColumnMatch, DATE_ORDERS, type LogTable, withWord } from "@secondline/workbench";
+import { type ColumnMatch, DATE_ORDERS, fileName, type LogTable, withWord } from "@secondline/workbench";
 import {
   type MatchState,
   matchState,
@@ -22,7 +22,7 @@ import { Button } from "../design/Button.tsx";
 import { Choice } from "../design/Choice.tsx";
 import { Table } from "../design/Table.tsx";
 import { TextField } from "../design/TextField.tsx";
-import { download, fileName } from "../device/download.ts";
+import { download } from "../device/download.ts";
 import { useOwnStocks } from "../stocks/useOwnStocks.ts";
 import styles from "./matchColumns.module.css";
 

@@ -1,8 +1,8 @@
 /** Wear records and break logs to files. */
 import { templateRemarks } from "@secondline/words/columns";
-import { type BreakLog, logTemplate, type WrittenRecord } from "@secondline/workbench";
+import { type BreakLog, fileName, logTemplate, type WrittenRecord } from "@secondline/workbench";
 import { logText } from "@secondline/workbench/record";
-import { download, fileName } from "../device/download.ts";
+import { download } from "../device/download.ts";
 
 export function saveRecord(record: WrittenRecord): void {
   download(`${JSON.stringify(record, null, 2)}\n`, fileName(record.name, "json"), "application/json");

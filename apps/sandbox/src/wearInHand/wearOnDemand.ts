@@ -20,7 +20,7 @@ export async function bringWear(sandbox: Sandbox): Promise<void> {
 
 async function bring(sandbox: Sandbox): Promise<void> {
   try {
-    const { tellKnown } = await import("./knownFromWear.ts");
+    const { tellKnown } = await import("./work.ts");
     tellKnown(sandbox);
   } catch {
     sandbox.actions.tell({

@@ -1,4 +1,5 @@
 import { createWorkerRunner, type OrdersService, type RunnerService } from "@secondline/runner";
+import { asideRunner } from "@secondline/workbench";
 import { HIDDEN_JOBS, mostJobs } from "./jobs.ts";
 
 type PageRunner = RunnerService & OrdersService;
@@ -9,6 +10,9 @@ export function pageRunner(): PageRunner {
   runner ??= start();
   return runner;
 }
+
+/** For what gives way to the rig that is edited. */
+export const sideRunner = (): RunnerService => asideRunner(pageRunner());
 
 function start(): PageRunner {
   const made = createWorkerRunner(() => new Worker(new URL("./sim.worker.ts", import.meta.url), { type: "module" }));

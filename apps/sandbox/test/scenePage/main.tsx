@@ -9,7 +9,8 @@ import type { Recording, Rig } from "@secondline/scenarios";
 import { createRoot } from "react-dom/client";
 import { syntheticRecording, syntheticRig } from "../../../../packages/figures/test/syntheticRecording.ts";
 import { pageClock } from "../../src/clock/pageClock.ts";
-import { type SceneCamera, type SceneProps, SceneView } from "../../src/scene/index.ts";
+import { SceneView } from "../../src/scene/SceneView.tsx";
+import type { SceneCamera, SceneProps } from "../../src/scene/sceneProps.ts";
 
 /** Arrays of numbers are kept as base64 of their bytes. */
 async function loaded(file: string): Promise<{ recording: Recording; rig: Rig }> {

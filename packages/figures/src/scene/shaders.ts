@@ -151,6 +151,13 @@ void main() {
   gl_FragColor = vec4(inHaze(colour, vAway, vPlace.z), 1.0);
 }`;
 
+/** Ridges far away are paper with a breath of stone; the normal's x carries how much. */
+export const RIDGE_FRAGMENT = /* glsl */ `
+uniform vec3 uPaper;
+uniform vec3 uColour;
+varying vec3 vNormal;
+void main() { gl_FragColor = vec4(mix(uPaper, uColour, vNormal.x), 1.0); }`;
+
 /** The walker: bones move the parts; uGrow pushes the surface outwards for the ink outline [px]. */
 export const BODY_VERTEX = /* glsl */ `
 attribute vec2 binding;

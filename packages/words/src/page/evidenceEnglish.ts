@@ -14,13 +14,10 @@ export const EVIDENCE_ENGLISH = {
   "evidenceSheet.whatPartStill":
     "What a part still holds rests on {strengths} numbers. {published} are published, {secondHand} seen second hand, {memory} from memory and {assumed} assumed. Own break tests take their place.",
   "evidenceSheet.validation": "Validation",
-  "evidenceSheet.secondlineMeasuredRecording": "secondline measured RECORDING.csv RIG.json",
   "evidenceSheet.noneYetAgainst":
-    "None yet against a measured fall. What would count: the recording of a load cell at a named place of a rig, with the rig's file, the walker's mass and where the fall began. The command",
-  "evidenceSheet.holdsSuchRecording": "holds such a recording against the model.",
-  "evidenceSheet.docsEvidenceMd": "docs/EVIDENCE.md",
-  "evidenceSheet.everyCheckSource": "Every check with its source, its difference and its tolerance is in",
-  "evidenceSheet.whichTestsWrite": ", which the tests write.",
+    "None yet against a measured fall. What would count: the recording of a load cell at a named place of a rig, with the rig's file, the walker's mass and where the fall began. The command `secondline measured RECORDING.csv RIG.json` holds such a recording against the model.",
+  "evidenceSheet.everyCheckSource":
+    "Every check with its source, its difference and its tolerance is in `docs/EVIDENCE.md`, which the tests write.",
   "evidenceSheet.licencesDidNot": "The licences did not arrive. They are in the file notices.txt beside the page.",
   "evidenceSheet.program": "This program",
   "evidenceSheet.secondlineUnderLicence":

@@ -96,13 +96,6 @@ export const LAYOUTS_ENGLISH = {
   "layoutsView.layoutsSideSide": "Layouts side by side",
   "layoutsView.ready": "All layouts are computed. The table of differences is up to date.",
 
-  "playStrip.speedOf": "{speed|1× speed|1/{share} speed}",
-  "playStrip.playback": "Playback",
-  "playStrip.pause": "Pause",
-  "playStrip.play": "Play",
-  "playStrip.timeRun": "Time in the run",
-  "playStrip.speed": "Speed",
-
   "differences.howEnds": "How it ends",
   "differences.drop": "Drop",
   "differences.hardestPullHarness": "Hardest pull on the harness",

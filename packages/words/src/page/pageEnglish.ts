@@ -181,11 +181,6 @@ export const PAGE_ENGLISH = {
   "sceneView.keys": "Arrow keys turn the view, with shift they move it; plus and minus zoom; zero goes back.",
   "sceneView.noPicture": "there is no picture of the fall yet",
 
-  "tensionLegend.mainLine": "main line",
-  "tensionLegend.backup": "backup",
-  "tensionLegend.runBefore": "run before",
-  "tensionLegend.strength5": "95 % hold {strength}{mark}",
-
   "notes.anchor": "Anchor A",
   "notes.anchorB": "Anchor B",
   "notes.mainLine": "Main line",

@@ -43,6 +43,7 @@ export const RIG_SHEET_ENGLISH = {
 
   "leashFields.ringEnd": "at the ring",
   "leashFields.harness": "at the harness",
+  "leashFields.between": "between",
   "leashFields.leash": "in the leash",
   "leashFields.knotNumber": "Knot {number}, {place}",
   "leashFields.ringNumber": "Ring {number}",

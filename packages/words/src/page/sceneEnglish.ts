@@ -1,7 +1,8 @@
 /** Sentences of the picture of the scene as it is saved. Not part of the first load. */
 export const SCENE_ENGLISH = {
-  "legendInk.mainLine": "main line",
-  "legendInk.runBefore": "run before",
-  "legendInk.tensionKn": "tension {words} kN",
-  "legendInk.strength5": "95 % hold {strength}",
+  "legend.mainLine": "main line",
+  "legend.backup": "backup",
+  "legend.runBefore": "run before",
+  "legend.tensionKn": "tension {words} kN",
+  "legend.strength5": "95 % hold {strength}",
 } as const;

@@ -1,6 +1,6 @@
 /** The work kept on a device, as far as it can be read; what cannot is set aside and told, and nothing unread is overwritten. */
 import { sayPage } from "@secondline/words/page/page";
-import type { WrittenRig } from "../documents/documents.ts";
+import { rigName } from "../documents/rigName.ts";
 import type { Notice, ReadRig } from "../inHand/state.ts";
 import { type Shelf, setAside } from "./shelf.ts";
 import type { SavedWork, WorkKeeper } from "./work.ts";
@@ -14,7 +14,6 @@ export interface FoundWork {
 
 export interface FindServices {
   readonly read: ReadRig;
-  readonly nameOf: (document: WrittenRig) => string;
   /** Milliseconds since 1970. */
   readonly now: () => number;
   readonly shelf: () => Shelf;
@@ -26,7 +25,7 @@ export interface FindServices {
 
 export async function findWork(
   works: (Pick<WorkKeeper, "keepCopy"> & { load(): Promise<unknown> }) | undefined,
-  { read, nameOf, now, shelf, handOut, reader }: FindServices,
+  { read, now, shelf, handOut, reader }: FindServices,
 ): Promise<FoundWork> {
   if (!works) return { saved: undefined, isWritable: false, notices: [] };
   let kept: unknown;
@@ -42,7 +41,7 @@ export async function findWork(
   }
   const checked = check(kept, read, handOut);
   const { setAside: lost, unread, work, notices } = checked;
-  if (lost) await works.keepCopy(lost, nameOf(lost), now()).catch(() => undefined);
+  if (lost) await works.keepCopy(lost, rigName(lost), now()).catch(() => undefined);
   // The next autosave writes over it; a copy stays for whoever looks for it later.
   if (unread !== undefined) setAside(shelf(), "secondline.work", unread);
   return { saved: work, isWritable: true, notices };

@@ -2,6 +2,7 @@
 import type { RigIssue } from "@secondline/rig";
 import { sayPage } from "@secondline/words/page/page";
 import type { WrittenRig } from "../documents/documents.ts";
+import { rigName } from "../documents/rigName.ts";
 import type { Start } from "../inHand/sandbox.ts";
 import type { Notice } from "../inHand/state.ts";
 import type { ReadLink } from "../link/link.ts";
@@ -16,12 +17,7 @@ export interface Begun {
   readonly replaced: WrittenRig | undefined;
 }
 
-export function startFrom(
-  link: ReadLink,
-  saved: SavedWork | undefined,
-  first: WrittenRig,
-  nameOf: (document: WrittenRig) => string,
-): Begun {
+export function startFrom(link: ReadLink, saved: SavedWork | undefined, first: WrittenRig): Begun {
   const kept: Start = saved ?? { document: first, goodDocument: first };
   if (link.kind === "none") return { start: kept, notice: undefined, faults: [], replaced: undefined };
   if (link.kind === "broken") {
@@ -35,7 +31,7 @@ export function startFrom(
     ...(camera ? { camera } : {}),
     selectedPart: part,
   };
-  const text = sayPage(saved ? "boot.openedLinkKept" : "boot.openedLink", { rigName: nameOf(document) });
+  const text = sayPage(saved ? "boot.openedLinkKept" : "boot.openedLink", { rigName: rigName(document) });
   return {
     start: { document, goodDocument: document, session },
     notice: { tone: "word", text },

@@ -1,5 +1,6 @@
 /** The current work as it is kept on a device: written soon after every change. */
 import type { WrittenRig } from "../documents/documents.ts";
+import { rigName } from "../documents/rigName.ts";
 import type { Sandbox } from "../inHand/sandbox.ts";
 import type { SandboxState, SessionSlice } from "../inHand/state.ts";
 
@@ -50,13 +51,12 @@ export interface AutosaveServices {
   readonly now: () => number;
   /** Calls back after a pause; returns what cancels it. */
   readonly later: (milliseconds: number, action: () => void) => () => void;
-  readonly nameOf: (document: WrittenRig) => string;
   /** Work could not be kept; told once, until it could be again. */
   readonly onTrouble: (error: unknown) => void;
 }
 
 export function startAutosave({ store }: Sandbox, keeper: WorkKeeper, services: AutosaveServices): Autosave {
-  const { now, later, nameOf, onTrouble } = services;
+  const { now, later, onTrouble } = services;
   let cancel: (() => void) | undefined;
   let lastCopy = now();
   let trouble = false;
@@ -68,7 +68,7 @@ export function startAutosave({ store }: Sandbox, keeper: WorkKeeper, services: 
       await keeper.save(work);
       if (now() - lastCopy > COPY_INTERVAL_MS) {
         lastCopy = now();
-        await keeper.keepCopy(work.goodDocument, nameOf(work.goodDocument), lastCopy);
+        await keeper.keepCopy(work.goodDocument, rigName(work.goodDocument), lastCopy);
       }
       trouble = false;
     } catch (error) {

@@ -94,10 +94,17 @@ export function verdictRows(
 } {
   const failing = outcomes.map(({ verdict }) => verdict === "fails");
   const rows = compareLayouts(outcomes).rows.map(onGround);
-  const table = (found: readonly ComparisonRow[]) => found.map((row) => tableRow(comparisonFigure(rig, row), failing));
   const isPart = ({ subject }: ComparisonRow) => subject.kind === "margin";
+  const figures = rows.filter((row) => !isPart(row)).map((row) => comparisonFigure(rig, row));
+  // A title says that they are margins.
+  const margins = rows.flatMap((row) =>
+    row.subject.kind === "margin"
+      ? [{ ...comparisonFigure(rig, row), label: words.partName(rig, row.subject.part) }]
+      : [],
+  );
+  const table = (found: readonly Figure[]) => found.map((figure) => tableRow(figure, failing));
   const note = rows.some(({ bounds }) => bounds) ? { note: compareWords.say("caption.compareFailing") } : {};
-  return { figures: table(rows.filter((row) => !isPart(row))), margins: table(rows.filter(isPart)), ...note };
+  return { figures: table(figures), margins: table(margins), ...note };
 }
 
 /** What a layout does otherwise than the first one, in the figures of the table: the widest apart first. */

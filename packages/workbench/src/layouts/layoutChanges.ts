@@ -1,5 +1,5 @@
 /** What differs between two rig documents, entry by entry, in the words of the rig sheet. */
-import { type Field, GENERIC_STOCKS, isGroup, parseQuantity, valueAt } from "@secondline/rig";
+import { type Field, isGroup, parseQuantity, valueAt } from "@secondline/rig";
 import { listed, lowered, materialName } from "@secondline/words";
 import { spokenField, spokenGroup } from "@secondline/words/fields";
 import { sayLayouts } from "@secondline/words/page/layouts";

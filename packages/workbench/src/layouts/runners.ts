@@ -1,3 +1,4 @@
+import type { RunnerService } from "@secondline/runner";
 import type { Services } from "../inHand/state.ts";
 
 type Runner = Services["runner"];
@@ -10,3 +11,26 @@ export const layoutRunner = (eye: Runner, aside: Runner): Runner => ({
     await Promise.all([eye.cancel(id), aside.cancel(id)]);
   },
 });
+
+/**
+ * For layouts, lessons and chances: the same threads and kept results as the rig that is edited, to which they give way. Its ids
+ * are apart from those of the page.
+ */
+export function asideRunner(runner: RunnerService): RunnerService {
+  const own = (id: string) => `side ${id}`;
+  const aside = <T extends { readonly id: string }>(request: T) => ({
+    ...request,
+    id: own(request.id),
+    background: true,
+  });
+  return {
+    run: (request, onProgress) => runner.run(aside(request), onProgress),
+    study: (request, onProgress) => runner.study(aside(request), onProgress),
+    chances: (request, onProgress) => runner.chances(aside(request), onProgress),
+    sweep: (request, onProgress) => runner.sweep({ ...request, id: own(request.id) }, onProgress),
+    cancel: (id) => runner.cancel(own(id)),
+    pause: (id) => runner.pause(own(id)),
+    resume: (id) => runner.resume(own(id)),
+    setJobs: (jobs) => runner.setJobs(jobs),
+  };
+}

@@ -2,7 +2,7 @@
 import { valueAt } from "@secondline/rig";
 
 /** A group of a document, as it is written. */
-type Written = Readonly<Record<string, unknown>>;
+export type Written = Readonly<Record<string, unknown>>;
 
 const NO_SOURCE = "assumed: entered without a source";
 /** Strengths that a new part begins with; nobody has confirmed them. */
@@ -33,6 +33,14 @@ export function withSlackOrLength(backup: Written, way: "slack" | "length", span
 export const evenPlaces = (count: number): readonly number[] =>
   Array.from({ length: count }, (_, i) => Number(((i + 1) / (count + 1)).toFixed(4)));
 
+/** The middle of the widest gap between these places and the anchors [-]. */
+export function freePlace(places: readonly number[]): number {
+  const sorted = [0, ...places.toSorted((a, b) => a - b), 1];
+  const gaps = sorted.slice(1).map((to, i) => ({ width: to - sorted[i]!, middle: (to + sorted[i]!) / 2 }));
+  const [widest] = gaps.toSorted((a, b) => b.width - a.width);
+  return Number(widest!.middle.toFixed(4));
+}
+
 /**
  * The end of a line as another kind of end: it keeps what that kind has too. A knot has the strength of its webbing. What another device
  * was rated for says nothing of this one, so nobody vouches for the number that is left.
@@ -54,6 +62,12 @@ const WEAR_STARTS: Readonly<Record<string, Written>> = {
   cut: { at: "2 m", depth: "10 %" },
 };
 
+/** What is written of each kind of wear. */
+export const WEAR_FIELDS: Readonly<Record<string, readonly string[]>> = {
+  ...Object.fromEntries(Object.entries(WEAR_STARTS).map(([kind, start]) => [kind, Object.keys(start)])),
+  clampMark: ["at", "length", "clamped", "load"],
+};
+
 /** A worn place as another kind of wear. */
 export function wearOfKind(wear: Written, kind: string): Written {
   const start = WEAR_STARTS[kind] ?? {};
@@ -67,7 +81,7 @@ export function likeLast(items: readonly unknown[]): Written {
 }
 
 /** A part of an anchor as another kind: a sling says how it is rigged, another kind takes that out again. */
-export function anchorPartOfKind(part: Written | undefined, kind: string): Written {
-  const { rigged: _, ...other } = part ?? {};
+export function anchorPartOfKind(part: Written, kind: string): Written {
+  const { rigged: _, ...other } = part;
   return { ...(kind === "sling" ? part : other), kind };
 }

@@ -1,7 +1,6 @@
 /** Words around webbings and ropes: found by a few letters, described by their owner, and what is wrong in that. */
 import type { LineStock } from "@secondline/rig";
 import { tellFault } from "@secondline/words/faults";
-import { spokenField } from "@secondline/words/fields";
 import { newRigWords } from "@secondline/words/newRig";
 import type { StockFault } from "./ownStock.ts";
 
@@ -17,10 +16,4 @@ export function isFoundBy(stock: LineStock, query: string): boolean {
 export function stockFaultText(fault: StockFault): string {
   if (fault.kind === "issue") return tellFault(fault.message);
   return say(`own.fault.${fault.kind}`, fault.kind === "backwards" ? fault.values : {});
-}
-
-/** Fibres and forms that there are. */
-export function stockOptions(name: "fibre" | "form") {
-  const field = spokenField(`stocks[0].${name}`);
-  return field?.kind === "choice" ? field.options : [];
 }

@@ -59,7 +59,6 @@ export function createElevationPainter(s: Surroundings): ElevationPainter {
     notesPainter.paint(stage.notes, project, width, height, coveredBoxes(s.notesHost));
   }
 
-  resize();
   return {
     view,
     resize,

@@ -1,5 +1,6 @@
 import { useFrame, useThree } from "@react-three/fiber";
 import { type Stage, sceneView, type View } from "@secondline/figures/scene";
+import { keyMove } from "@secondline/workbench";
 import CameraControls from "camera-controls";
 import { useEffect, useMemo, useRef } from "react";
 import {
@@ -93,11 +94,10 @@ export function CameraRig({ stage, camera: wanted, reducedMotion }: CameraRigPro
 function moveByKey(controls: CameraControls, event: KeyboardEvent, home: () => View, smooth: boolean): boolean {
   if (event.ctrlKey || event.metaKey || event.altKey) return false;
   const walk = KEY_WALK * controls.distance;
-  const [h, v] = ARROWS[event.key] ?? [0, 0];
-  if (h !== 0 || v !== 0) {
-    if (event.shiftKey) void controls.truck(h * walk, -v * walk, smooth);
-    else void controls.rotate(h * KEY_TURN, -v * KEY_TURN, smooth);
-  } else if (event.key === "+" || event.key === "=") void controls.dollyTo(controls.distance * KEY_ZOOM, smooth);
+  const move = event.key.startsWith("Arrow") ? keyMove(event) : undefined;
+  if (move?.isLarge) void controls.truck(move.across * walk, -move.up * walk, smooth);
+  else if (move) void controls.rotate(move.across * KEY_TURN, -move.up * KEY_TURN, smooth);
+  else if (event.key === "+" || event.key === "=") void controls.dollyTo(controls.distance * KEY_ZOOM, smooth);
   else if (event.key === "-") void controls.dollyTo(controls.distance / KEY_ZOOM, smooth);
   else if (event.key === "0") {
     const view = home();
@@ -105,10 +105,3 @@ function moveByKey(controls: CameraControls, event: KeyboardEvent, home: () => V
   } else return false;
   return true;
 }
-
-const ARROWS: Readonly<Record<string, readonly [number, number]>> = {
-  ArrowLeft: [-1, 0],
-  ArrowRight: [1, 0],
-  ArrowUp: [0, 1],
-  ArrowDown: [0, -1],
-};

@@ -1,14 +1,14 @@
 import { useFrame } from "@react-three/fiber";
-import { cuffsOf, type Stage } from "@secondline/figures/scene";
+import { cuffsOf } from "@secondline/figures/scene";
 import { useMemo, useRef } from "react";
 import { CylinderGeometry, type Group } from "three";
 import { solidMaterial } from "./geometry.ts";
-import type { SceneLook } from "./look.ts";
+import type { PartProps } from "./look.ts";
 import { alignTo, atLeastPx } from "./placing.ts";
 import { useOwned } from "./useOwned.ts";
 
 /** Cuffs that hold main line and backup together: wide for connections, narrow for tapes; gone once parted. */
-export function Connections({ stage, look }: { readonly stage: Stage; readonly look: SceneLook }) {
+export function Connections({ stage, look }: PartProps) {
   const { live, recording } = stage;
   const cuffs = useMemo(() => cuffsOf(recording), [recording]);
   const wide = useOwned(() => new CylinderGeometry(0.035, 0.035, 0.14, 12).rotateX(Math.PI / 2), []);

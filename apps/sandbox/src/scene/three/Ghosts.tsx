@@ -1,13 +1,13 @@
 import { useFrame } from "@react-three/fiber";
-import { hasMoved, type Stage } from "@secondline/figures/scene";
+import { hasMoved } from "@secondline/figures/scene";
 import { useRef } from "react";
 import type { Group } from "three";
-import type { SceneLook } from "./look.ts";
+import type { PartProps } from "./look.ts";
 import { Walker } from "./Walker.tsx";
 import { Webbing } from "./Webbing.tsx";
 
 /** What was: the state before the event, and the run before this one. */
-export function Ghosts({ stage, look }: { readonly stage: Stage; readonly look: SceneLook }) {
+export function Ghosts({ stage, look }: PartProps) {
   const before = useRef<Group>(null);
   useFrame(() => {
     // Under the very same body a ghost is only noise.

@@ -1,5 +1,8 @@
 import {
+  CONIFER_PROFILE,
+  contourInterval,
   type Gap,
+  RIDGE_FRAGMENT,
   ROCK_FRAGMENT,
   ROCK_VERTEX,
   ridgeMesh,
@@ -42,7 +45,6 @@ export function Ground({ gap, look }: { readonly gap: Gap; readonly look: SceneL
 }
 
 function rockMaterial(look: SceneLook, gap: Gap): ShaderMaterial {
-  const depth = Math.max(gap.edgeA, gap.edgeB) - gap.floor;
   return new ShaderMaterial({
     vertexShader: ROCK_VERTEX,
     fragmentShader: ROCK_FRAGMENT,
@@ -55,20 +57,15 @@ function rockMaterial(look: SceneLook, gap: Gap): ShaderMaterial {
       uShade: { value: new Color(look.stone.shade) },
       uContour: { value: new Color(look.stone.contour) },
       uInk: { value: new Color(look.palette.ink) },
-      uInterval: { value: depth > 120 ? 5 : depth > 45 ? 2 : 1 },
+      uInterval: { value: contourInterval(gap) },
     },
   });
 }
 
-/** Ridges are paper with a breath of stone; the normal's x carries how much. */
 function farMaterial(look: SceneLook): ShaderMaterial {
   return new ShaderMaterial({
     vertexShader: SOLID_VERTEX,
-    fragmentShader: /* glsl */ `
-uniform vec3 uPaper;
-uniform vec3 uColour;
-varying vec3 vNormal;
-void main() { gl_FragColor = vec4(mix(uPaper, uColour, vNormal.x), 1.0); }`,
+    fragmentShader: RIDGE_FRAGMENT,
     side: DoubleSide,
     depthWrite: false,
     uniforms: { uPaper: look.paper, uColour: { value: new Color(look.stone.far) } },
@@ -77,7 +74,7 @@ void main() { gl_FragColor = vec4(mix(uPaper, uColour, vNormal.x), 1.0); }`,
 
 function forest(places: Float32Array, material: ShaderMaterial): InstancedMesh {
   const cone = new LatheGeometry(
-    CONIFER.map(([radius, z]) => new Vector2(radius, z)),
+    CONIFER_PROFILE.map(([radius, z]) => new Vector2(radius, z)),
     7,
   ).rotateX(Math.PI / 2);
   const count = places.length / 4;
@@ -100,15 +97,3 @@ function forest(places: Float32Array, material: ShaderMaterial): InstancedMesh {
   };
   return mesh;
 }
-
-/** Half profile of a conifer of height one: three tiers on a short stem, [radius, height]. */
-const CONIFER: readonly (readonly [number, number])[] = [
-  [0.02, 0],
-  [0.02, 0.1],
-  [0.17, 0.13],
-  [0.09, 0.4],
-  [0.135, 0.42],
-  [0.065, 0.68],
-  [0.09, 0.7],
-  [0, 1],
-];

@@ -1,24 +1,16 @@
 import { useFrame } from "@react-three/fiber";
-import { nodeNear, type Stage } from "@secondline/figures/scene";
+import { ringNode } from "@secondline/figures/scene";
 import { useRef } from "react";
 import { type Group, TorusGeometry } from "three";
 import { solidMaterial } from "./geometry.ts";
-import type { SceneLook } from "./look.ts";
+import type { ChosenPartProps } from "./look.ts";
 import { alignTo, atLeastPx } from "./placing.ts";
 import { useOwned } from "./useOwned.ts";
 
 const OFFSETS = [0, 0.014, -0.014];
 
 /** The leash ring, or rings, around the line. */
-export function Ring({
-  stage,
-  look,
-  chosen,
-}: {
-  readonly stage: Stage;
-  readonly look: SceneLook;
-  readonly chosen: boolean;
-}) {
+export function Ring({ stage, look, chosen }: ChosenPartProps) {
   const { live, recording, rig } = stage;
   const radius = Math.max(recording.problem.ring.clearance + 0.012, 0.03);
   const geometry = useOwned(() => new TorusGeometry(radius, 0.0075, 10, 28), [radius]);
@@ -33,12 +25,8 @@ export function Ring({
   const group = useRef<Group>(null);
   useFrame(({ camera, size }) => {
     const thing = group.current!;
-    const onMain = live.ringAt[0]! >= 0;
-    const at = onMain ? live.ringAt[0]! : live.ringAt[1]!;
-    const node = at < 0 ? -1 : nodeNear(recording, onMain ? "main" : "backup", at);
-    if (node > 0) {
-      alignTo(thing, live.positions, node - 1, node);
-    }
+    const node = ringNode(live);
+    if (node > 0) alignTo(thing, live.positions, node - 1, node);
     thing.position.set(live.positions[live.ring]!, live.positions[live.ring + 1]!, live.positions[live.ring + 2]!);
     atLeastPx(thing, 2 * radius, 9, camera, size.height);
   }, -1);

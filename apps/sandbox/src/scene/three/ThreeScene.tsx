@@ -11,7 +11,7 @@ import { FrameDriver } from "./FrameDriver.tsx";
 import { Ghosts } from "./Ghosts.tsx";
 import { Ground } from "./Ground.tsx";
 import { Leash } from "./Leash.tsx";
-import { createLook, type SceneLook } from "./look.ts";
+import { createLook, type PartProps, type SceneLook } from "./look.ts";
 import { NotesLayer } from "./NotesLayer.tsx";
 import { Ring } from "./Ring.tsx";
 import { SnapshotTaker } from "./SnapshotTaker.tsx";
@@ -66,15 +66,7 @@ function ownedLook(theme: SceneProps["theme"], stage: Stage): SceneLook & { disp
   return { ...look, dispose: () => look.table.value.dispose() };
 }
 
-function Rigging({
-  stage,
-  look,
-  selectedPart = "",
-}: {
-  readonly stage: Stage;
-  readonly look: SceneLook;
-  readonly selectedPart?: string | undefined;
-}) {
+function Rigging({ stage, look, selectedPart = "" }: PartProps & Pick<SceneProps, "selectedPart">) {
   return (
     <>
       {stage.live.backupNodes > 1 && (

@@ -2,12 +2,11 @@ import { useFrame } from "@react-three/fiber";
 import {
   BODY_FRAGMENT,
   BODY_VERTEX,
-  BONE_JOINTS,
   BONES,
   bodyMesh,
-  boneMatrix,
   CLOTHES_COLOURS,
   type LiveFrame,
+  poseBones,
   WALKER_TONES,
 } from "@secondline/figures/scene";
 import { useMemo } from "react";
@@ -41,10 +40,8 @@ export function Walker({
   const body = useOwned(() => bodyMaterial(look, bones.matrices, as === "body" ? 0 : INKS[as]), [look, bones, as]);
   const outline = useOwned(() => bodyMaterial(look, bones.matrices, INKS.outline), [look, bones]);
   useFrame(() => {
-    for (let i = 0; i < BONE_JOINTS.length; i++) {
-      boneMatrix(bones.flat, 16 * i, live.pose, BONE_JOINTS[i]![0], BONE_JOINTS[i]![1]);
-      bones.matrices[i]!.fromArray(bones.flat, 16 * i);
-    }
+    poseBones(bones.flat, live.pose);
+    for (let i = 0; i < BONES.length; i++) bones.matrices[i]!.fromArray(bones.flat, 16 * i);
   }, -1);
   return (
     <>

@@ -1,12 +1,5 @@
 import { useFrame } from "@react-three/fiber";
-import {
-  createFineLine,
-  createRibbon,
-  type FineLine,
-  fillFineLine,
-  fillRibbon,
-  type LiveFrame,
-} from "@secondline/figures/scene";
+import { type LiveFrame, lineRibbon } from "@secondline/figures/scene";
 import { useMemo } from "react";
 import { ribbonGeometry, ribbonMaterial, touchRibbon } from "./geometry.ts";
 import type { SceneLook } from "./look.ts";
@@ -23,8 +16,7 @@ export interface WebbingProps {
 
 /** Main line or backup: a ribbon that follows the nodes, coloured by tension. */
 export function Webbing({ live, look, line, ghost, chosen = false }: WebbingProps) {
-  const fine = useMemo(() => createFineLine(live, line), [live, line]);
-  const ribbon = useMemo(() => lineRibbon(live, fine), [live, fine]);
+  const { ribbon, update } = useMemo(() => lineRibbon(live, line), [live, line]);
   const geometry = useOwned(() => ribbonGeometry(ribbon), [ribbon]);
   const material = useOwned(() => {
     if (ghost !== undefined) return ribbonMaterial(look, { mode: "flat", width: 0.01, minPx: 1.2, flat: ghost });
@@ -32,8 +24,7 @@ export function Webbing({ live, look, line, ghost, chosen = false }: WebbingProp
   }, [look, line, ghost]);
   material.uniforms.uChosen!.value = chosen ? 1 : 0;
   useFrame(() => {
-    fillFineLine(fine, live);
-    fillRibbon(ribbon, fine.nodes, 0, fine.tensions, 0);
+    update();
     touchRibbon(geometry);
   }, -1);
   return (
@@ -43,10 +34,3 @@ export function Webbing({ live, look, line, ghost, chosen = false }: WebbingProp
 
 const MAIN = { mode: "main", width: 0.035, minPx: 4.2 } as const;
 const BACKUP = { mode: "backup", width: 0.03, minPx: 3.4 } as const;
-
-function lineRibbon(live: LiveFrame, fine: FineLine) {
-  const { problem } = live.recording;
-  const chord = Math.hypot(problem.span, problem.rise);
-  const length = fine.line === "main" ? chord : chord * (1 + (problem.backup?.slack ?? 0));
-  return createRibbon(fine.count, fine.fractions, 0, length);
-}

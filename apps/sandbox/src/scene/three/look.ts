@@ -1,8 +1,28 @@
 /** Colours and uniforms that several materials read. */
 
-import { type Gap, STONE, type StoneColours, scaleEnd, TABLE_SIZE, tensionTable } from "@secondline/figures/scene";
+import {
+  type Gap,
+  hazeOf,
+  STONE,
+  type Stage,
+  type StoneColours,
+  scaleEnd,
+  TABLE_SIZE,
+  tensionTexels,
+} from "@secondline/figures/scene";
 import { Color, DataTexture, LinearFilter, Vector2, Vector4 } from "three";
 import { PALETTES, type Palette, type Theme } from "../../design/palette.ts";
+
+/** What every part of the rig in space is made of. */
+export interface PartProps {
+  readonly stage: Stage;
+  readonly look: SceneLook;
+}
+
+/** The same of a part that can be pointed out. */
+export interface ChosenPartProps extends PartProps {
+  readonly chosen: boolean;
+}
 
 export interface SceneLook {
   readonly theme: Theme;
@@ -18,14 +38,12 @@ export interface SceneLook {
 
 export function createLook(theme: Theme, gap: Gap, largest: number): SceneLook {
   const palette = PALETTES[theme];
-  const top = Math.min(gap.edgeA, gap.edgeB) - 2;
-  const bottom = Math.min(gap.floor, top - 10);
   return {
     theme,
     palette,
     stone: STONE[theme],
     paper: { value: new Color(palette.paper) },
-    haze: { value: new Vector4(0.9 * gap.span + 30, 4.5 * gap.span + 160, top, bottom - 0.15 * (top - bottom)) },
+    haze: { value: new Vector4(...hazeOf(gap)) },
     viewport: { value: new Vector2(1, 1) },
     table: { value: tableTexture(theme) },
     scale: { value: scaleEnd(largest) },
@@ -33,10 +51,7 @@ export function createLook(theme: Theme, gap: Gap, largest: number): SceneLook {
 }
 
 function tableTexture(theme: Theme): DataTexture {
-  const rgb = tensionTable(theme);
-  const data = new Uint8Array(TABLE_SIZE * 4);
-  for (let i = 0; i < TABLE_SIZE; i++) data.set([rgb[3 * i]!, rgb[3 * i + 1]!, rgb[3 * i + 2]!, 255], 4 * i);
-  const texture = new DataTexture(data, TABLE_SIZE, 1);
+  const texture = new DataTexture(tensionTexels(theme), TABLE_SIZE, 1);
   texture.magFilter = LinearFilter;
   texture.minFilter = LinearFilter;
   texture.needsUpdate = true;

@@ -17,6 +17,13 @@ export function nodeNear(recording: Recording, part: string, fraction: number): 
   return best;
 }
 
+/** The node that the ring is at; −1: it is off both lines. */
+export function ringNode({ recording, ringAt }: LiveFrame): number {
+  const [onMain, onBackup] = [ringAt[0]!, ringAt[1]!];
+  if (onMain >= 0) return nodeNear(recording, "main", onMain);
+  return onBackup < 0 ? -1 : nodeNear(recording, "backup", onBackup);
+}
+
 /**
  * Writes the place of the part with this outcome id; false when the scene does not show it. `share`: of webbing, the place along its
  * natural length from A [-].

@@ -1,6 +1,6 @@
 /** The walker's body as one mesh: tapered turned shapes, each bound to one bone, with the colour of the garment there. */
 import { WALKER_TONES, type WalkerTone } from "../walkerTones.ts";
-import { type BodyJoint, jointAt } from "./walkerPose.ts";
+import { type BodyJoint, boneMatrix, jointAt, type WalkerPose } from "./walkerPose.ts";
 
 /** Bones in the order of the mesh's `bone` attribute: from joint, to joint. */
 export const BONES: readonly (readonly [BodyJoint, BodyJoint])[] = [
@@ -17,7 +17,12 @@ export const BONES: readonly (readonly [BodyJoint, BodyJoint])[] = [
   ["ankleL", "toeL"],
   ["ankleR", "toeR"],
 ];
-export const BONE_JOINTS = BONES.map(([from, to]) => [jointAt(from), jointAt(to)] as const);
+const BONE_JOINTS = BONES.map(([from, to]) => [jointAt(from), jointAt(to)] as const);
+
+/** Matrices of all bones one after the other, column by column. */
+export function poseBones(out: Float32Array, pose: WalkerPose): void {
+  for (let i = 0; i < BONE_JOINTS.length; i++) boneMatrix(out, 16 * i, pose, BONE_JOINTS[i]![0], BONE_JOINTS[i]![1]);
+}
 
 export interface BodyMesh {
   readonly position: Float32Array;

@@ -47,6 +47,19 @@ export function gapSection(ground: readonly Point[], span: number, rise: number)
   return { x, z, span, rise, edgeA, edgeB, floor, known };
 }
 
+/** Distance between contour lines [m]. */
+export function contourInterval({ edgeA, edgeB, floor }: Gap): number {
+  const depth = Math.max(edgeA, edgeB) - floor;
+  return depth > 120 ? 5 : depth > 45 ? 2 : 1;
+}
+
+/** Haze: distance where it begins and ends, height where it begins and ends [m]. */
+export function hazeOf({ span, edgeA, edgeB, floor }: Gap): readonly [number, number, number, number] {
+  const top = Math.min(edgeA, edgeB) - 2;
+  const bottom = Math.min(floor, top - 10);
+  return [0.9 * span + 30, 4.5 * span + 160, top, bottom - 0.15 * (top - bottom)];
+}
+
 /** Height of the section at x; the upper one where the rock stands upright [m]. */
 export function groundAt(gap: Gap, x: number): number {
   let height = -Infinity;

@@ -31,6 +31,14 @@ export function tensionTable(theme: Theme): Uint8Array {
   return table;
 }
 
+/** The same as TABLE_SIZE opaque texels, RGBA. */
+export function tensionTexels(theme: Theme): Uint8Array {
+  const rgb = tensionTable(theme);
+  const texels = new Uint8Array(TABLE_SIZE * 4).fill(255);
+  for (let i = 0; i < TABLE_SIZE; i++) texels.set(rgb.subarray(3 * i, 3 * i + 3), 4 * i);
+  return texels;
+}
+
 /** CSS colour of a tension as a share of the scale's end [-]. */
 export function tensionCss(table: Uint8Array, share: number): string {
   const i = 3 * Math.round(Math.min(Math.max(share, 0), 1) * (TABLE_SIZE - 1));

@@ -1,5 +1,5 @@
 import { expect, it } from "vitest";
-import { fileName } from "../src/device/download.ts";
+import { fileName } from "../src/index.ts";
 
 it("makes file names that any system takes", () => {
   expect(fileName("Üben / am Fels: 60 m!", "json")).toBe("uben-am-fels-60-m.json");

@@ -1,6 +1,4 @@
 /** Which way a key moves what a slider holds: arrows by a step, with Shift and by Page up and down by a large one. */
-import type { KeyboardEvent } from "react";
-
 export interface KeyMove {
   /** To the right and upwards: 1, −1 or 0. */
   readonly across: number;
@@ -18,7 +16,7 @@ const MOVES: Readonly<Record<string, readonly [across: number, up: number]>> = {
 };
 
 /** Undefined for every other key. */
-export function keyMove({ key, shiftKey }: KeyboardEvent): KeyMove | undefined {
+export function keyMove({ key, shiftKey }: { readonly key: string; readonly shiftKey: boolean }): KeyMove | undefined {
   const move = MOVES[key];
   return move && { across: move[0], up: move[1], isLarge: shiftKey || key.startsWith("Page") };
 }

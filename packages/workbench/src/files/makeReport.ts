@@ -1,11 +1,15 @@
 /** The report of the open rig. */
-import { sayFiles } from "@secondline/words/page/files";
-import { foundOf, type Sandbox } from "@secondline/workbench";
-import { saveReport } from "./saveReport.ts";
 
-/** The report rests on the whole search; what is not computed yet is computed first. */
-export async function makeReport(sandbox: Pick<Sandbox, "store" | "actions">): Promise<void> {
-  const { store, actions } = sandbox;
+import type { Outcome } from "@secondline/scenarios";
+import { sayFiles } from "@secondline/words/page/files";
+import type { Sandbox } from "../inHand/sandbox.ts";
+import { foundOf } from "../inHand/verdictOf.ts";
+
+/** `save`: writes the report of the whole search. The report rests on the whole search; what is not computed yet is computed first. */
+export async function makeReport(
+  { store, actions }: Pick<Sandbox, "store" | "actions">,
+  save: (outcome: Outcome) => Promise<void>,
+): Promise<void> {
   const { key } = store.getState().assessment;
   if (!foundOf(store.getState())) {
     actions.tell({ tone: "word", text: sayFiles("makeReport.computing") });
@@ -18,6 +22,6 @@ export async function makeReport(sandbox: Pick<Sandbox, "store" | "actions">): P
     actions.tell({ tone: "fault", text: sayFiles("makeReport.reportNotMade", { why }) });
     return;
   }
-  await saveReport(sandbox, found.outcome, new Date());
+  await save(found.outcome);
   actions.announce(sayFiles("makeReport.reportSaved"));
 }
