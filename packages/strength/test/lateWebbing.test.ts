@@ -84,7 +84,10 @@ describe("a record of webbing that begins late", () => {
     const months = 28 / 30.436875;
     const { condition, wear } = rig.main.sections[0]!;
     expect(condition.monthsOutside).toBeCloseTo(18 + months, 10);
-    expect(condition.sunMonths).toBeCloseTo(18 * 0.8 + 0.8 * 1.65 * (28 / 31), 10);
+    expect(condition.sunMonths).toBeCloseTo(
+      0.8 * (12 + 1.65 + 1.65 + 1.5 + 1.45 + 1.2 + 1.1) + 0.8 * 1.65 * (28 / 31),
+      10,
+    );
     expect(condition.ageYears).toBeCloseTo(5 + months / 12, 10);
     expect(wear).toContainEqual({ kind: "clampMark", at: 4.3, length: 0.35, months: 14, load: 3200 });
     const falls = wear.flatMap((one) => (one.kind === "fallZone" ? [[one.from, one.to, one.falls]] : []));

@@ -16,7 +16,7 @@ import { atLatitude } from "../src/wear/atLatitude.ts";
 import type { WearDocument } from "../src/wear/schema.ts";
 import { exampleRig, section } from "./exampleRig.ts";
 
-const USED: Condition = { monthsOutside: 10, sun: 0.5, ageYears: 2, wet: false };
+const USED: Condition = { monthsOutside: 12, sun: 0.5, ageYears: 2, wet: false };
 const plain = exampleRig();
 const used = exampleRig({
   main: { ...plain.main, sections: [section({ condition: USED })] },
@@ -42,7 +42,7 @@ describe("months outside in a rig's file", () => {
   it.each(LATITUDES)("count with the sun of the latitude that it says: %s", (latitude) => {
     const rig = atLatitude(used, latitude);
     for (const id of ["main", "leash", "harness"]) {
-      expect(sunOf(rig, id).validity!.got).toBeCloseTo(10 * 0.5 * WEIGHTS[latitude], 12);
+      expect(sunOf(rig, id).validity!.got).toBeCloseTo(12 * 0.5 * WEIGHTS[latitude], 12);
     }
   });
 
@@ -78,9 +78,9 @@ describe("months outside in a rig's file", () => {
   it("to come have the sun of where the rig hangs, and the most if it does not say", () => {
     const year = (rig: Rig) => futureFromRig(rig, "2026-05-01")(Temporal.PlainDate.from("2027-05-01")).leash.condition;
     for (const latitude of LATITUDES) {
-      expect(year(atLatitude(used, latitude)).sunMonths).toBeCloseTo(WEIGHTS[latitude] * (5 + 6), 9);
+      expect(year(atLatitude(used, latitude)).sunMonths).toBeCloseTo(WEIGHTS[latitude] * (6 + 6), 9);
     }
-    expect(year(used).sunMonths).toBeCloseTo(1.3 * (5 + 6), 9);
+    expect(year(used).sunMonths).toBeCloseTo(1.3 * (6 + 6), 9);
   });
 });
 
@@ -98,8 +98,8 @@ describe("a rig's file and a wear record", () => {
         on,
       );
       const weight = Math.max(WEIGHTS[ofRig], WEIGHTS[ofRecord]);
-      expect(worn.rig.leash.condition.sunMonths).toBeCloseTo(weight * (5 + 1.65 + 1.65), 9);
-      expect(sunOf(worn.rig, "harness").validity!.got).toBeCloseTo(weight * 5, 9);
+      expect(worn.rig.leash.condition.sunMonths).toBeCloseTo(weight * (6 + 1.65 + 1.65), 9);
+      expect(sunOf(worn.rig, "harness").validity!.got).toBeCloseTo(weight * 6, 9);
       expect(worn.notes).toContainEqual({
         code: "record.otherLatitude",
         values: { rig: ofRig, record: ofRecord },
@@ -110,10 +110,10 @@ describe("a rig's file and a wear record", () => {
   it("count each with its own sun if only one of them says where it hangs, and the silent one is told", () => {
     const parts = leashUp("2026-06-01");
     const silentFile = applyWear(used, recordOf({ latitude: "high", parts }), "2026-08-01");
-    expect(silentFile.rig.leash.condition.sunMonths).toBeCloseTo(1.3 * 5 + 0.8 * 3.3, 9);
+    expect(silentFile.rig.leash.condition.sunMonths).toBeCloseTo(1.3 * 6 + 0.8 * 3.3, 9);
     expect(codes(silentFile.notes)).toContain("rig.latitude");
     const silentRecord = applyWear(atLatitude(used, "high"), recordOf({ parts }), "2026-08-01");
-    expect(silentRecord.rig.leash.condition.sunMonths).toBeCloseTo(0.8 * 5 + 1.3 * 3.3, 9);
+    expect(silentRecord.rig.leash.condition.sunMonths).toBeCloseTo(0.8 * 6 + 1.3 * 3.3, 9);
     expect(codes(silentRecord.notes)).toContain("record.latitude");
     expect(codes(silentRecord.notes)).not.toContain("rig.latitude");
   });
@@ -122,8 +122,8 @@ describe("a rig's file and a wear record", () => {
     const record = recordOf({ latitude: "low", parts: leashUp("2026-06-01") });
     const rigOn = futureFromRecord(atLatitude(used, "high"), record, "2026-08-01");
     const later = rigOn(Temporal.PlainDate.from("2027-08-01"));
-    expect(later.leash.condition.sunMonths).toBeCloseTo(1.3 * (5 + 3.3 + 12), 9);
-    expect(later.harness.condition!.sunMonths).toBeCloseTo(1.3 * (5 + 6), 9);
+    expect(later.leash.condition.sunMonths).toBeCloseTo(1.3 * (6 + 3.3 + 12), 9);
+    expect(later.harness.condition!.sunMonths).toBeCloseTo(1.3 * (6 + 6), 9);
   });
 });
 

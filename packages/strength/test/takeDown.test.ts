@@ -6,7 +6,7 @@ import type { WearDocument } from "../src/wear/schema.ts";
 import { asNew, exampleRig, section } from "./exampleRig.ts";
 
 const rig = exampleRig({
-  main: { ...exampleRig().main, sections: [section({ condition: { ...asNew, monthsOutside: 2 } })] },
+  main: { ...exampleRig().main, sections: [section({ condition: { ...asNew, monthsOutside: 1 } })] },
 });
 const question = {
   rigOn: futureFromRig(rig, "2026-05-01"),
@@ -88,11 +88,11 @@ describe("the take-down date", () => {
 });
 
 describe("on later days, without a record", () => {
-  const used = { monthsOutside: 6, sun: 0.5, latitude: "middle", ageYears: 1, wet: false } as const;
+  const used = { monthsOutside: 12, sun: 0.5, latitude: "middle", ageYears: 1, wet: false } as const;
   const usedRig = exampleRig({ main: { ...exampleRig().main, sections: [section({ condition: used })] } });
   const taken = (from: string, to: string, climate?: Parameters<typeof futureFromRig>[2]) => {
     const later = futureFromRig(usedRig, from, climate)(Temporal.PlainDate.from(to));
-    return later.main.sections[0]!.condition.sunMonths! - 6 * 0.5;
+    return later.main.sections[0]!.condition.sunMonths! - 12 * 0.5;
   };
 
   it("the sun of the season ahead counts, and that of the half of the earth where it is more", () => {

@@ -5,7 +5,7 @@
 import type { Basis, Condition, Fibre } from "@secondline/rig";
 import { constant } from "./constantValues.ts";
 import { evaluateFactor, type StrengthFactor } from "./factor.ts";
-import { latitudeWeight } from "./sunDose.ts";
+import { mostDose } from "./sunDose.ts";
 
 interface SunModel {
   /** Share left after a dose [months]. */
@@ -62,11 +62,14 @@ const SUN_MODELS: Readonly<Record<Fibre, SunModel>> = {
  */
 const SPREAD_PER_LOSS = constant("sun.spreadPerLoss");
 
-/** Dose of a condition [months of full sun]; undefined when the condition says nothing about it. */
+/**
+ * Dose of a condition [months of full sun]; undefined when the condition says nothing about it. Months outside may have been any months
+ * of the year: they count as its sunniest.
+ */
 export function conditionSunMonths(condition: Condition): number | undefined {
   if (condition.sunMonths !== undefined) return condition.sunMonths;
   if (condition.monthsOutside === undefined) return undefined;
-  return condition.monthsOutside * (condition.sun ?? 1) * latitudeWeight(condition.latitude);
+  return (condition.sun ?? 1) * mostDose(condition.monthsOutside, condition.latitude);
 }
 
 /** Factor for a dose of sun [months of full sun] on a fibre. */

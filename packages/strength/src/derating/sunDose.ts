@@ -75,12 +75,24 @@ export class DoseSum {
   }
 }
 
-/** Most sun that some calendar months can bring: unshaded, at a low latitude, the sunniest months of the year first [months of full sun]. */
-export function mostDose(months: number): number {
+const SUNNIEST_FIRST: readonly number[] = [...MONTH_WEIGHT].sort((a, b) => b - a);
+const DARKEST_FIRST: readonly number[] = [...SUNNIEST_FIRST].reverse();
+
+/**
+ * Most sun that so many months in a row or apart can bring, unshaded: the sunniest of the year first; at a low latitude if none is
+ * given [months of full sun].
+ */
+export const mostDose = (months: number, latitude?: Latitude): number =>
+  latitudeWeight(latitude) * doseOf(months, SUNNIEST_FIRST);
+
+/** Least sun that so many months there can bring, unshaded: the darkest of the year first [months of full sun]. */
+export const leastDose = (months: number, latitude: Latitude): number =>
+  latitudeWeight(latitude) * doseOf(months, DARKEST_FIRST);
+
+/** Whole years, and of the year that is left the first months in an order. */
+function doseOf(months: number, inOrder: readonly number[]): number {
   const years = Math.floor(months / 12);
-  const sunniest = [...MONTH_WEIGHT].sort((a, b) => b - a);
   const rest = months - 12 * years;
-  const part = sunniest.reduce((sum, weight, i) => sum + weight * Math.min(1, Math.max(0, rest - i)), 0);
-  const year = sunniest.reduce((sum, weight) => sum + weight, 0);
-  return latitudeWeight() * (years * year + part);
+  const part = inOrder.reduce((sum, weight, i) => sum + weight * Math.min(1, Math.max(0, rest - i)), 0);
+  return years * inOrder.reduce((sum, weight) => sum + weight, 0) + part;
 }

@@ -2,21 +2,28 @@
  * The least sun that the parts of a rig can have taken. A break test whose dose is told too large makes the sun look harmless: what is left
  * unsaid counts as the least for a test, and as the most for a strength.
  */
-import type { Latitude, Rig } from "@secondline/rig";
+import type { Condition, Latitude, Rig } from "@secondline/rig";
 import type { PlainDate } from "../dates/calendarDate.ts";
-import { sunnier } from "../derating/sunDose.ts";
-import { atLatitude } from "../wear/atLatitude.ts";
+import { leastDose, sunnier } from "../derating/sunDose.ts";
+import { atLatitude, withConditions } from "../wear/atLatitude.ts";
 import type { WearRecord } from "../wear/record.ts";
 import { wearState } from "../wear/wearState.ts";
 
-/** Rig and record in the least sunny place at which they can hang. */
+/** Rig and record in the least sunny place at which they can hang, the rig's months in the darkest of the year. */
 export function leastSun(rig: Rig, record: WearRecord, day: PlainDate): { rig: Rig; record: WearRecord } {
   const [ofRig, ofRecord] = [rig.latitude ?? "high", record.latitude ?? "high"];
   const differ = rig.latitude !== undefined && record.latitude !== undefined;
   const latitude = (one: Latitude) => (differ ? lessSunny(ofRig, ofRecord) : one);
   // The rig's months have their latitude, and the rig none: `applyWear` would take the sunnier one for both.
-  const { latitude: _said, ...placed } = atLatitude(rig, latitude(ofRig));
+  const { latitude: _said, ...placed } = withConditions(atLatitude(rig, latitude(ofRig)), inDarkestMonths);
   return { rig: placed, record: onDarkerHalf({ ...record, latitude: latitude(ofRecord) }, day) };
+}
+
+function inDarkestMonths(condition: Condition): Condition {
+  const { monthsOutside, sun, sunMonths, latitude } = condition;
+  if (sunMonths !== undefined || monthsOutside === undefined || sun === undefined || latitude === undefined)
+    return condition;
+  return { ...condition, sunMonths: sun * leastDose(monthsOutside, latitude) };
 }
 
 const lessSunny = (a: Latitude, b: Latitude): Latitude => (sunnier(a, b) === a ? b : a);

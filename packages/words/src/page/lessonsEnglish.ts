@@ -125,7 +125,7 @@ export const LESSONS_ENGLISH = {
   "knot.title": "Sewn or tied",
   "knot.line": "The same webbing with another end",
   "knot.given":
-    "A backup of light webbing, {webbingRated} as new, has hung four months in full sun. It ends in sewn loops. When the main line fails at anchor A, 95 % of such falls pull on the loop at A with less than {beforeEndLoad}, and 95 % of such loops hold {beforeEndStrength} or more: a margin of {beforeEndMargin}.",
+    "A backup of light webbing, {webbingRated} as new, has hung two and a half months of summer in full sun. It ends in sewn loops. When the main line fails at anchor A, 95 % of such falls pull on the loop at A with less than {beforeEndLoad}, and 95 % of such loops hold {beforeEndStrength} or more: a margin of {beforeEndMargin}.",
   "knot.ask":
     "Somebody takes the loop off at anchor A and ties an overhand knot into the same webbing. What do 95 % of such ends hold?",
   "knot.slider": "What the knotted end can be counted on to hold",

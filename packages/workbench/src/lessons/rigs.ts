@@ -103,7 +103,7 @@ export const AGED_BACKUP = changed(PLAIN, {
   "backup.endA": sewnLoop("22 kN"),
   "backup.endB": sewnLoop("22 kN"),
   "backup.slack": "11 %",
-  "backup.sections[0].condition": { outside: "4 months", sun: "100 %", age: "1 year", wet: false },
+  "backup.sections[0].condition": { outside: "2.5 months", sun: "100 %", age: "1 year", wet: false },
 });
 export const KNOTTED_BACKUP = changed(AGED_BACKUP, {
   "backup.endA": { kind: "knot", knot: "overhand", bend: 8 },
@@ -112,7 +112,7 @@ export const KNOTTED_BACKUP = changed(AGED_BACKUP, {
 /** A main line that hung for fourteen months, clamped anew at webbing that no clamp has bitten. */
 export const OLD_LINE = changed(PLAIN, {
   "main.pretension": "4 kN",
-  "main.sections[0].condition": { outside: "14 months", sun: "40 %", age: "3 years", wet: false },
+  "main.sections[0].condition": { outside: "12 months", sun: "40 %", age: "3 years", wet: false },
 });
 export const MOVED_CLAMP_MARK = changed(OLD_LINE, {
   "main.sections[0].wear": [{ kind: "clampMark", at: "5 m", length: "0.35 m", clamped: "14 months", load: "4 kN" }],
