@@ -150,7 +150,7 @@ export const LESSONS_ENGLISH = {
   "clampMark.title": "Where a clamp has sat",
   "clampMark.line": "The same webbing after it was moved",
   "clampMark.given":
-    "A main line has hung for fourteen months. It was then clamped afresh, beyond the place that had sat in the weblock, so that this place carries nothing. In a leash fall in the middle 95 % of such falls pull with less than {beforeMainLoad}, and 95 % of such webbing holds {beforeMainStrength} or more where it is weakest: a margin of {beforeMainMargin}.",
+    "A main line has hung for a year. It was then clamped afresh, beyond the place that had sat in the weblock, so that this place carries nothing. In a leash fall in the middle 95 % of such falls pull with less than {beforeMainLoad}, and 95 % of such webbing holds {beforeMainStrength} or more where it is weakest: a margin of {beforeMainMargin}.",
   "clampMark.ask":
     "At the next move nobody looks where the old clamp mark is. It comes to lie in the span, 5 m from anchor A. What does 95 % of such webbing now hold where it is weakest?",
   "clampMark.pictureBefore": "Mark beyond the clamp",
