@@ -6,6 +6,7 @@ export const ENGLISH_LATER = {
   "fact.weakest": "Nearest to its required margin",
   "fact.single": "Single points of failure",
   "fact.blanks": "Not written down: at most the five that cost most",
+  "fact.nothingBlank": "Not written down",
   "fact.until": "Until when",
   "fact.inEvent": "{value} ({event})",
   "fact.onGround": "none: the feet reach the ground ({event})",

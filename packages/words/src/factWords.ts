@@ -34,7 +34,9 @@ export function facts(language: Language, rig: Rig, outcome: Outcome, outlook?: 
     ...pullFact(language, rig, outcome),
     { name: say("fact.weakest"), value: weakestFact(language, rig, outcome) },
     { name: say("fact.single"), value: singlesList(language, rig, outcome) },
-    { name: say("fact.blanks"), value: blanks.length === 0 ? say("fact.noBlanks") : listed(blanks, "semicolon") },
+    blanks.length === 0
+      ? { name: say("fact.nothingBlank"), value: say("fact.noBlanks") }
+      : { name: say("fact.blanks"), value: listed(blanks, "semicolon") },
     ...(outlook ? [{ name: say("fact.until"), value: untilSentence(language, rig, outlook, outcome) }] : []),
   ];
 }
