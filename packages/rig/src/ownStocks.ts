@@ -27,7 +27,8 @@ export function findStock(draft: Draft, id: string, seen: readonly string[] = []
   const ownCurve = draft.has(`${at}.curve`) || draft.has(`${at}.branches`) || draft.has(`${at}.curveBasis`);
   return {
     id,
-    name: draft.text(`${at}.name`) ?? (model.name === undefined ? undefined : `${id}, like ${model.name}`),
+    // A stock without a name goes by its id, in any language.
+    name: draft.text(`${at}.name`) ?? (model.name === undefined ? undefined : id),
     fibre: (draft.text(`${at}.fibre`) as Fibre | undefined) ?? model.fibre,
     ...(form === undefined ? {} : { form }),
     mass: draft.has(`${at}.mass`) ? draft.number(`${at}.mass`) : model.mass,
