@@ -76,4 +76,26 @@ describe("the sun in the row of a piece", () => {
     // Ten months may be all of the year but its two sunniest.
     expect(Number(whole(0.5).sun_months)).toBeCloseTo(0.8 * 0.5 * (12 - 1.65 - 1.65), 9);
   });
+
+  it("is that of the record alone for a leash whose record begins late and of whose light the file says nothing", () => {
+    const sunOfLeash = (monthsOutside: number) => {
+      const leash = { ...rig.leash, condition: { monthsOutside, ageYears: 2, wet: false } };
+      const entries = [{ date: "2026-08-01", event: "putUp" as const, sun: "50 %" }];
+      const record = recordOf({ ...silent, parts: [{ rig: rig.name, part: "leash", entries }] });
+      return samplesOn({ ...rig, leash }, record, DATE).samples.find(({ kind }) => kind === "leash")!.row.sun_months;
+    };
+    expect(Number(sunOfLeash(10))).toBeGreaterThan(0);
+    expect(sunOfLeash(10)).toBe(sunOfLeash(0));
+  });
+
+  it("is left out where the record does not say how much light fell, though strengths count all of it", () => {
+    const webbings = silent.webbings!.map((webbing) => ({
+      ...webbing,
+      entries: webbing.entries.map(({ sun: _unsaid, ...entry }: { sun?: unknown }) => entry),
+    }));
+    const record = { ...silent, webbings } as WearDocument;
+    const rows = samplesOn(rig, recordOf(record), DATE).samples.filter(({ kind }) => kind === "sunOnly");
+    expect(rows.length).toBeGreaterThan(0);
+    for (const { row } of rows) expect([row.sun_months, Number(row.months_outside) > 0]).toEqual(["", true]);
+  });
 });

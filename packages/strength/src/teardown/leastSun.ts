@@ -16,13 +16,32 @@ export function leastSun(rig: Rig, record: WearRecord, day: PlainDate): { rig: R
   const latitude = (one: Latitude) => (differ ? lessSunny(ofRig, ofRecord) : one);
   // The rig's months have their latitude, and the rig none: `applyWear` would take the sunnier one for both.
   const { latitude: _said, ...placed } = withConditions(atLatitude(rig, latitude(ofRig)), inDarkestMonths);
-  return { rig: placed, record: onDarkerHalf({ ...record, latitude: latitude(ofRecord) }, day) };
+  return { rig: placed, record: onDarkerHalf({ ...inDeepShade(record), latitude: latitude(ofRecord) }, day) };
 }
 
+/** Light of which the record does not say how much fell counts as none. */
+const inDeepShade = (record: WearRecord): WearRecord => ({
+  ...record,
+  webbings: record.webbings.map((webbing) => ({
+    ...webbing,
+    entries: webbing.entries.map((entry) =>
+      "placement" in entry && entry.placement.sunAssumed
+        ? { ...entry, placement: { ...entry.placement, sun: 0 } }
+        : entry,
+    ),
+  })),
+  parts: record.parts.map((part) => ({
+    ...part,
+    entries: part.entries.map((entry) =>
+      entry.event === "putUp" && "sunAssumed" in entry ? { ...entry, sun: 0 } : entry,
+    ),
+  })),
+});
+
+/** Months of which the file does not say how much light fell bring none. */
 function inDarkestMonths(condition: Condition): Condition {
-  const { monthsOutside, sun, sunMonths, latitude } = condition;
-  if (sunMonths !== undefined || monthsOutside === undefined || sun === undefined || latitude === undefined)
-    return condition;
+  const { monthsOutside, sun = 0, sunMonths, latitude } = condition;
+  if (sunMonths !== undefined || monthsOutside === undefined || latitude === undefined) return condition;
   return { ...condition, sunMonths: sun * leastDose(monthsOutside, latitude) };
 }
 

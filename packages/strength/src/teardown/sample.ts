@@ -80,6 +80,9 @@ const MOST_MONTHS = 1200;
 const MOST_FALLS = 1e6;
 /** Months as they are written into the log. */
 export const written = (months: number): string => String(Number(Math.min(MOST_MONTHS, months).toFixed(2)));
+/** Sun as it is written into the log; nothing where months outside brought none that is known. */
+export const writtenSun = ({ sunMonths, monthsOutside }: { sunMonths: number; monthsOutside: number }): string =>
+  sunMonths === 0 && monthsOutside > 0 ? "" : written(sunMonths);
 /** Falls as they are written into the log. */
 export const writtenFalls = (falls: number): string => String(Math.min(MOST_FALLS, Math.round(falls)));
 /** A position as it is marked on the webbing, to the centimetre [m]. */

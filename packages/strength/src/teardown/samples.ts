@@ -14,6 +14,7 @@ import {
   sampleLength,
   written,
   writtenFalls,
+  writtenSun,
 } from "./sample.ts";
 import { type FoundSamples, type HungWebbing, newSample, webbingSamples } from "./webbingSamples.ts";
 
@@ -91,7 +92,7 @@ function joinSamples(hung: readonly HungWebbing[], sections: number): FoundSampl
       wet: "dry",
       taken_from: cuts.map(({ from, to }) => `${from} to ${to} m from the marked end`).join(" and "),
       months_outside: written(monthsOutside),
-      sun_months: written(sunMonths),
+      sun_months: writtenSun(weaker.state),
       falls: "0",
       sewn_months: written(monthsOutside),
       unit: "kN",
@@ -222,8 +223,8 @@ function whole(
   };
 }
 
-/** Sun of a condition for the row of a test; undefined if nobody says how much of the light fell on the part. */
-const knownSun = (condition: Condition): number | undefined =>
-  condition.sunMonths === undefined && condition.sun === undefined && condition.monthsOutside !== 0
-    ? undefined
-    : conditionSunMonths(condition);
+/** Sun of a condition for the row of a test; undefined if nobody says that any of the light fell on the part. */
+function knownSun(condition: Condition): number | undefined {
+  const sun = conditionSunMonths(condition);
+  return sun === 0 && condition.sun === undefined && condition.monthsOutside !== 0 ? undefined : sun;
+}

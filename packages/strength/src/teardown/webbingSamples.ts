@@ -18,6 +18,7 @@ import {
   sampleLength,
   written,
   writtenFalls,
+  writtenSun,
 } from "./sample.ts";
 
 /** A webbing that hangs in the rig, with its line and section. */
@@ -217,7 +218,7 @@ function makeSample(hung: HungWebbing, { kind, piece, shown, falls, others, end 
     wet: "dry",
     taken_from: `${from} to ${to} m from the marked end`,
     months_outside: written(state.monthsOutside),
-    sun_months: written(state.sunMonths),
+    sun_months: writtenSun(state),
     falls: writtenFalls(falls),
     clamped_months: clamped > 0 ? written(clamped) : "",
     sewn_months: sewn ? written(state.monthsOutside) : "",

@@ -2,6 +2,7 @@
 import {
   type AnchorName,
   backupSectionLengths,
+  distinctFacts,
   type LineEnd,
   type LineName,
   mainSectionLengths,
@@ -73,7 +74,7 @@ export function applyWear(written: Rig, asWritten: WearRecord, on: string | Plai
   return {
     rig: worn.rig,
     state,
-    notes: [...worn.needs, ...notes],
+    notes: [...worn.needs, ...distinctFacts(notes)],
     needsInspection: worn.needs,
     ...(reading === undefined ? {} : { reading }),
   };

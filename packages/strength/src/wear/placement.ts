@@ -20,6 +20,8 @@ export interface Placement {
   readonly clampsAssumed?: true;
   /** Share of the light that falls on it, 0 to 1 [-]. */
   readonly sun: number;
+  /** True when the record does not say how much light falls on it: then all of it is counted. */
+  readonly sunAssumed?: true;
   /** Tension of the webbing; absent if it is not written down [N]. */
   readonly tension?: number;
 }
@@ -45,7 +47,7 @@ export function readPlacement({ section, clampedAt, sun, tension, ...place }: Wr
     // If the record does not mention clamps, both ends may have sat in one.
     ...(clampedAt === undefined ? { clampedAt: ["A", "B"], clampsAssumed: true } : { clampedAt }),
     // If the record does not mention shade, the webbing hung in full light.
-    sun: sun ?? 1,
+    ...(sun === undefined ? { sun: 1, sunAssumed: true } : { sun }),
     ...(tension === undefined ? {} : { tension }),
   };
 }

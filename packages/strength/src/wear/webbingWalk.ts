@@ -79,7 +79,9 @@ export class WebbingWalk {
   }
 
   shade(sun: number): void {
-    if (this.placement) this.placement = { ...this.placement, sun };
+    if (this.placement === undefined) return;
+    const { sunAssumed: _assumed, ...placement } = this.placement;
+    this.placement = { ...placement, sun };
   }
 
   wetten(wet: boolean): void {

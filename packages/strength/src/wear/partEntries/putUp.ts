@@ -7,6 +7,9 @@ export const putUp = partEntryKind({
   event: "putUp",
   where: "down",
   schema: entrySchema("putUp", { sun: share.optional() }),
-  read: ({ sun, ...entry }) => ({ ...entry, sun: sun ?? 1 }),
+  read: ({ sun, ...entry }) => ({
+    ...entry,
+    ...(sun === undefined ? { sun: 1, sunAssumed: true as const } : { sun }),
+  }),
   apply: ({ sun }, walk) => walk.putUp(sun),
 });
