@@ -283,6 +283,12 @@ describe("the one rule", () => {
     const follow = outcome.followUps.find((one) => one.part === "endA")!;
     expect(follow.caughtBy).toBe("backup");
     expect(outcome.whatIfs[follow.whatIf!]).toMatchObject({ counts: true, key: expect.stringMatching(/^gives@endA/) });
+    // Where the load is not reached again the main line holds on: that says nothing of what holds when its end gives way.
+    const whole = searched(testRig, {
+      share: (id, { event }) => (id === "endA" && event.kind === "leashFall" ? 0.5 : 0.05),
+      run: ({ event }) => (event.kind === "givesWay" ? { caughtBy: "main" } : {}),
+    }).outcome;
+    expect(whole.followUps.filter(({ part }) => part === "endA")).toEqual([]);
     const leash = searched(testRig, { share: (id) => (id === "leash" ? 0.5 : 0.05) }).outcome;
     expect(leash.followUps.find((one) => one.part === "leash")).toMatchObject({ caughtBy: "nothing" });
     expect(leash.verdict).toBe("thin");

@@ -1,6 +1,6 @@
 /** Makes the outcome from the runs of a search: margins, verdict, what follows, parts without a second, and the facts for cautions. */
 import { solveStanding } from "@secondline/engine";
-import type { Basis, PartId, Rig } from "@secondline/rig";
+import { type Basis, type PartId, partRef, type Rig } from "@secondline/rig";
 import { type PartStrength, weakestFirst } from "@secondline/strength";
 import type { Assessed } from "../assessment/assessment.ts";
 import { EVENT_CLASSES } from "../events/eventKind.ts";
@@ -326,7 +326,10 @@ function followUps(
       const during = one.demand.event;
       const cause = whatIfKey(events[during]!);
       const gives = (is: (during: WhatIf) => boolean) =>
-        events.findIndex((event) => event.kind === "givesWay" && event.part === id && is(event.during));
+        events.findIndex(
+          (event, i) =>
+            event.kind === "givesWay" && event.part === id && is(event.during) && !isHeldByItself(rig, id, whatIfs[i]!),
+        );
       const same = gives((event) => whatIfKey(event) === cause);
       // Draws may have made another event the worst since: what follows was looked at in one of its kind.
       const shown = same >= 0 ? same : gives((event) => classOf(event) === one.demand.class);
@@ -336,6 +339,13 @@ function followUps(
       return [];
     }),
   );
+}
+
+/** Whether the line that goes with a part held the walker all the same: in such a run the load was not reached again, and nothing gave way. */
+function isHeldByItself(rig: Rig, part: PartId, { caughtBy }: WhatIfOutcome): boolean {
+  const ref = partRef(part);
+  const line = ref?.kind === "webbing" ? ref.line : whenGone(rig, part)?.loses?.line;
+  return line !== undefined && (caughtBy === "both" || caughtBy === line);
 }
 
 const MOST_BLANKS = 5;
