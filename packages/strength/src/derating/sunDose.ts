@@ -79,13 +79,13 @@ const SUNNIEST_FIRST: readonly number[] = [...MONTH_WEIGHT].sort((a, b) => b - a
 const DARKEST_FIRST: readonly number[] = [...SUNNIEST_FIRST].reverse();
 
 /**
- * Most sun that so many months in a row or apart can bring, unshaded: the sunniest of the year first; at a low latitude if none is
- * given [months of full sun].
+ * Most sun that so many months in a row can bring, unshaded: the sunniest of the year first; at a low latitude if none is given. Months
+ * of several summers can bring more [months of full sun].
  */
 export const mostDose = (months: number, latitude?: Latitude): number =>
   latitudeWeight(latitude) * doseOf(months, SUNNIEST_FIRST);
 
-/** Least sun that so many months there can bring, unshaded: the darkest of the year first [months of full sun]. */
+/** Least sun that so many months in a row can bring there, unshaded: the darkest of the year first [months of full sun]. */
 export const leastDose = (months: number, latitude: Latitude): number =>
   latitudeWeight(latitude) * doseOf(months, DARKEST_FIRST);
 
