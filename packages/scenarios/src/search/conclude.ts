@@ -356,6 +356,8 @@ function blanksOf(parts: readonly PartStrength[]): Outcome["blanks"] {
       .flatMap((part) => (part.blanks ?? []).map(({ field, costs }) => ({ part: part.id as PartId, field, costs })))
       // The share that is left: the least is the dearest blank.
       .sort((a, b) => a.costs - b.costs)
+      // One field can be a blank of many parts, as the latitude is: it is named where it costs most.
+      .filter(({ field }, i, all) => all.findIndex((one) => one.field === field) === i)
       .slice(0, MOST_BLANKS)
   );
 }
