@@ -86,7 +86,10 @@ const MOST_NOTES = 12;
 
 function noteTexts({ notes, inCatch, elsewhere, impulse: whole }: MeasuredComparison): readonly string[] {
   const isOfMany = ({ kind }: RecordingNote) => kind === "gap" || kind === "overload";
-  const told = [...notes.filter((note) => !isOfMany(note)), ...notes.filter(isOfMany)].slice(0, MOST_NOTES);
+  const inIt = new Set(inCatch);
+  // What bears on the catch comes first: a sentence below speaks of it.
+  const rank = (note: RecordingNote) => (isOfMany(note) ? (inIt.has(note) ? 1 : 2) : 0);
+  const told = notes.toSorted((a, b) => rank(a) - rank(b)).slice(0, MOST_NOTES);
   return [
     ...told.map(noteText),
     ...(notes.length > MOST_NOTES ? [sayMeasured("note.more", { count: notes.length - MOST_NOTES })] : []),

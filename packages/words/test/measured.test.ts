@@ -25,6 +25,8 @@ describe("what is said of recordings", () => {
     expect(texts[0]).toContain("the cell was at its limit");
     expect(texts[12]).toBe("2989 more such faults of the recording.");
     expect(texts).toHaveLength(16);
+    const late = measuredWords.notes({ notes, inCatch: [gaps[2500]] } as unknown as MeasuredComparison);
+    expect(late[1]).toMatch(/from 2,?500/);
   });
 
   it("has all braces closed", () => {
