@@ -180,12 +180,12 @@ describe("a blank", () => {
     };
     const { blanks, strength } = partStrengths(rig).find((part) => part.id === "endA")!;
     expect(blanks!.map(({ field }) => field)).toEqual([
+      "main.sections[0].condition.sun",
       "main.sections[0].condition.age",
       "main.endA.clamped",
-      "main.sections[0].condition.sun",
     ]);
     const filled = { ...rig, main: { ...rig.main, endA: { ...endA, monthsClamped: 0 } } };
     const better = partStrengths(filled).find((part) => part.id === "endA")!;
-    expect(strength / better.strength).toBeCloseTo(blanks![1]!.costs, 9);
+    expect(strength / better.strength).toBeCloseTo(blanks![2]!.costs, 9);
   });
 });

@@ -30,8 +30,8 @@ function worn(rig: Rig, parts: readonly Omit<Part, "rig">[], on = "2026-08-01") 
   if (!reading.ok) throw new Error(JSON.stringify(reading.issues));
   return applyWear(rig, reading.record, on);
 }
-/** A year and the eight sunniest months of another [months of full sun]. */
-const TWENTY_MONTHS = 12 + 1.65 + 1.65 + 1.5 + 1.45 + 1.2 + 1.1 + 0.9 + 0.75;
+/** Two years but two Decembers and two Januaries [months of full sun]. */
+const TWENTY_MONTHS = 24 - 2 * 0.35 - 2 * 0.4;
 const holds = (rig: Rig, id: string) => partStrengths(rig).find((part) => part.id === id)!.strength5;
 const DRY = { date: "2026-06-01", event: "wet", wet: false } as const;
 const LOOKED = { date: "2026-06-02", event: "inspected", by: "Ada", found: "nothing", judgement: "sound" } as const;

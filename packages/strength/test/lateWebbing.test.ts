@@ -85,7 +85,7 @@ describe("a record of webbing that begins late", () => {
     const { condition, wear } = rig.main.sections[0]!;
     expect(condition.monthsOutside).toBeCloseTo(18 + months, 10);
     expect(condition.sunMonths).toBeCloseTo(
-      0.8 * (12 + 1.65 + 1.65 + 1.5 + 1.45 + 1.2 + 1.1) + 0.8 * 1.65 * (28 / 31),
+      0.8 * (5 * 1.65 + 5 * 1.65 + 5 * 1.5 + 3 * 1.45) + 0.8 * 1.65 * (28 / 31),
       10,
     );
     expect(condition.ageYears).toBeCloseTo(5 + months / 12, 10);

@@ -16,7 +16,7 @@ import { atLatitude } from "../src/wear/atLatitude.ts";
 import type { WearDocument } from "../src/wear/schema.ts";
 import { exampleRig, section } from "./exampleRig.ts";
 
-const USED: Condition = { monthsOutside: 12, sun: 0.5, ageYears: 2, wet: false };
+const USED: Condition = { monthsOutside: 12, sun: 0.5, ageYears: 1, wet: false };
 const plain = exampleRig();
 const used = exampleRig({
   main: { ...plain.main, sections: [section({ condition: USED })] },

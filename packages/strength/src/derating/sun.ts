@@ -6,6 +6,7 @@ import type { Basis, Condition, Fibre } from "@secondline/rig";
 import { constant } from "./constantValues.ts";
 import { evaluateFactor, type StrengthFactor } from "./factor.ts";
 import { mostDose } from "./sunDose.ts";
+import { possibleYears } from "./unknown.ts";
 
 interface SunModel {
   /** Share left after a dose [months]. */
@@ -64,12 +65,12 @@ const SPREAD_PER_LOSS = constant("sun.spreadPerLoss");
 
 /**
  * Dose of a condition [months of full sun]; undefined when the condition says nothing about it. Months outside may have been any months
- * of the year: they count as its sunniest.
+ * of its years: they count as the sunniest.
  */
 export function conditionSunMonths(condition: Condition): number | undefined {
   if (condition.sunMonths !== undefined) return condition.sunMonths;
   if (condition.monthsOutside === undefined) return undefined;
-  return (condition.sun ?? 1) * mostDose(condition.monthsOutside, condition.latitude);
+  return (condition.sun ?? 1) * mostDose(condition.monthsOutside, possibleYears(condition), condition.latitude);
 }
 
 /** Factor for a dose of sun [months of full sun] on a fibre. */

@@ -79,20 +79,27 @@ const SUNNIEST_FIRST: readonly number[] = [...MONTH_WEIGHT].sort((a, b) => b - a
 const DARKEST_FIRST: readonly number[] = [...SUNNIEST_FIRST].reverse();
 
 /**
- * Most sun that so many months in a row can bring, unshaded: the sunniest of the year first; at a low latitude if none is given. Months
- * of several summers can bring more [months of full sun].
+ * Most sun that so many months within some years can bring, unshaded: the sunniest months of every year first; at a low latitude if none
+ * is given [months of full sun].
  */
-export const mostDose = (months: number, latitude?: Latitude): number =>
-  latitudeWeight(latitude) * doseOf(months, SUNNIEST_FIRST);
+export const mostDose = (months: number, years: number, latitude?: Latitude): number =>
+  latitudeWeight(latitude) * doseOf(months, years, SUNNIEST_FIRST);
 
-/** Least sun that so many months in a row can bring there, unshaded: the darkest of the year first [months of full sun]. */
-export const leastDose = (months: number, latitude: Latitude): number =>
-  latitudeWeight(latitude) * doseOf(months, DARKEST_FIRST);
+/** Least sun that so many months within some years there can bring, unshaded: the darkest of every year first [months of full sun]. */
+export const leastDose = (months: number, years: number, latitude: Latitude): number =>
+  latitudeWeight(latitude) * doseOf(months, years, DARKEST_FIRST);
 
-/** Whole years, and of the year that is left the first months in an order. */
-function doseOf(months: number, inOrder: readonly number[]): number {
-  const years = Math.floor(months / 12);
-  const rest = months - 12 * years;
-  const part = inOrder.reduce((sum, weight, i) => sum + weight * Math.min(1, Math.max(0, rest - i)), 0);
-  return years * inOrder.reduce((sum, weight) => sum + weight, 0) + part;
+/** Takes months in an order, each as often as the years have it; a part of a year has the first months of the order. */
+function doseOf(months: number, years: number, inOrder: readonly number[]): number {
+  const span = Math.max(years, months / 12);
+  const whole = Math.floor(span);
+  const rest = 12 * (span - whole);
+  let left = months;
+  let dose = 0;
+  for (const [i, weight] of inOrder.entries()) {
+    const taken = Math.min(left, whole + Math.min(1, Math.max(0, rest - i)));
+    dose += taken * weight;
+    left -= taken;
+  }
+  return dose;
 }

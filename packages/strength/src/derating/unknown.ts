@@ -24,7 +24,7 @@ export function possibleYears({ monthsOutside, ageYears }: Condition): number {
  * does not know where either: the latitude of the rig does not count.
  */
 export function possibleSun(condition: Condition): number {
-  return (condition.sun ?? 1) * mostDose(possibleMonths(condition));
+  return (condition.sun ?? 1) * mostDose(possibleMonths(condition), possibleYears(condition));
 }
 
 /** Steps of dose in which a factor's worst value is looked for: by tests a middle dose can be worse than a large one [-]. */

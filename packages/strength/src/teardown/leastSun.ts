@@ -5,6 +5,7 @@
 import type { Condition, Latitude, Rig } from "@secondline/rig";
 import type { PlainDate } from "../dates/calendarDate.ts";
 import { leastDose, sunnier } from "../derating/sunDose.ts";
+import { possibleYears } from "../derating/unknown.ts";
 import { atLatitude, withConditions } from "../wear/atLatitude.ts";
 import type { WearRecord } from "../wear/record.ts";
 import { wearState } from "../wear/wearState.ts";
@@ -42,7 +43,7 @@ const inDeepShade = (record: WearRecord): WearRecord => ({
 function inDarkestMonths(condition: Condition): Condition {
   const { monthsOutside, sun = 0, sunMonths, latitude } = condition;
   if (sunMonths !== undefined || monthsOutside === undefined || latitude === undefined) return condition;
-  return { ...condition, sunMonths: sun * leastDose(monthsOutside, latitude) };
+  return { ...condition, sunMonths: sun * leastDose(monthsOutside, possibleYears(condition), latitude) };
 }
 
 const lessSunny = (a: Latitude, b: Latitude): Latitude => (sunnier(a, b) === a ? b : a);

@@ -112,7 +112,7 @@ export const KNOTTED_BACKUP = changed(AGED_BACKUP, {
 /** A main line that hung for a year, clamped anew at webbing that no clamp has bitten. */
 export const OLD_LINE = changed(PLAIN, {
   "main.pretension": "4 kN",
-  "main.sections[0].condition": { outside: "12 months", sun: "40 %", age: "3 years", wet: false },
+  "main.sections[0].condition": { outside: "12 months", sun: "40 %", age: "1 year", wet: false },
 });
 export const MOVED_CLAMP_MARK = changed(OLD_LINE, {
   "main.sections[0].wear": [{ kind: "clampMark", at: "5 m", length: "0.35 m", clamped: "12 months", load: "4 kN" }],
