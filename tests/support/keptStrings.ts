@@ -125,7 +125,6 @@ export const BROUGHT: readonly (readonly [file: string, texts: number, why: stri
   ["packages/rig/src/fieldsLine.ts", 53, "labels and hints of the field table"],
   ["packages/rig/src/fieldsStock.ts", 30, "labels and hints of the field table"],
   ["packages/rig/src/groups.ts", 22, "names of the groups of fields"],
-  ["packages/rig/src/ownStocks.ts", 1, "the name of a stock that has none"],
   ["packages/rig/src/stocks.ts", 26, "names of stocks and bases of their numbers"],
   ["packages/strength/src/derating/age.ts", 1, "bases and names of factors"],
   ["packages/strength/src/derating/bend.ts", 4, "bases and names of factors"],
