@@ -111,8 +111,9 @@ const LETTER_WIDTH = 10.5;
 /** Of words from the line that they stand beside [px]. */
 const BESIDE = 10;
 
+// By attributes: a page that is printed out of the application may hold no style in line.
 const text = (x: number, y: number, words: string, anchor = "middle"): string =>
-  `<text x="${num(x)}" y="${num(y)}" text-anchor="${anchor}" style="paint-order:stroke;stroke:#fff;stroke-width:3px">${escapeHtml(words)}</text>`;
+  `<text x="${num(x)}" y="${num(y)}" text-anchor="${anchor}" paint-order="stroke" stroke="#fff" stroke-width="3">${escapeHtml(words)}</text>`;
 
 const names = (rig: Rig, { x, y }: Frame): string =>
   text(x(0), y(0) - 7, "A") + text(x(rig.span), y(rig.rise) - 7, "B");

@@ -37,6 +37,11 @@ const { allows: _, ...bare } = given;
 const page = (card: SiteCard) => siteCardPage(assessRig(rig), outcome, card, { date: "2026-06-11" });
 
 describe("the page of a site card", () => {
+  it("holds no style in line, which the application forbids what it prints", () => {
+    expect(page(given)).toContain('paint-order="stroke"');
+    expect(page(given)).not.toMatch(/\sstyle=/);
+  });
+
   it("needs nothing else, is tagged, and escapes texts from a document", () => {
     const html = page(given);
     expect(html).not.toMatch(/(?:src|href)=|url\((?!#)|@import|https?:/);
