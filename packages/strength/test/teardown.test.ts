@@ -1,6 +1,3 @@
-import { readFileSync } from "node:fs";
-import { fileURLToPath } from "node:url";
-import { type Rig, readRig } from "@secondline/rig";
 import { seededRandom } from "@secondline/statistics";
 import fc from "fast-check";
 import { beforeAll, describe, expect, it } from "vitest";
@@ -17,7 +14,6 @@ import {
   type Teardown,
   teardownLearnt,
   teardownLog,
-  type WearRecord,
 } from "../src/index.ts";
 import { builtInFactors } from "../src/retention/testedStock.ts";
 import { useOfTest as countsFor } from "../src/retention/testUse.ts";
@@ -25,28 +21,7 @@ import { allSamples } from "../src/teardown/samples.ts";
 import { samplesOn } from "../src/teardown/teardown.ts";
 import type { WearDocument } from "../src/wear/schema.ts";
 import { exampleRig, section } from "./exampleRig.ts";
-
-const demo = (name: string) =>
-  readFileSync(fileURLToPath(new URL(`../../../demo-data/${name}`, import.meta.url)), "utf8");
-const DATE = "2026-11-10";
-
-function demoRig(): Rig {
-  const reading = readRig(demo("old-rig.json"));
-  if (!reading.ok) throw new Error("the demonstration rig is not sound");
-  return reading.rig;
-}
-
-function recordOf(document: unknown): WearRecord {
-  const reading = readWearRecord(document);
-  if (!reading.ok) throw new Error(JSON.stringify(reading.issues));
-  return reading.record;
-}
-
-function planned(rig: Rig, record: WearRecord, pulls: number, on = DATE): Teardown {
-  const reading = planTeardown({ rig, record, on, pulls });
-  if (!reading.ok) throw new Error(JSON.stringify(reading.issue));
-  return reading.teardown;
-}
+import { DATE, demo, demoRig, planned, recordOf } from "./oldDemo.ts";
 
 const overlap = (a: { from: number; to: number }, b: { from: number; to: number }) =>
   a.from < b.to - 0.011 && b.from < a.to - 0.011;

@@ -1,31 +1,8 @@
-/** How much sun the rows of a teardown's pieces tell. */
-import { readFileSync } from "node:fs";
-import { type Rig, readRig } from "@secondline/rig";
+import type { Rig } from "@secondline/rig";
 import { describe, expect, it } from "vitest";
-import { planTeardown, readWearRecord, type Teardown, type WearRecord } from "../src/index.ts";
 import { samplesOn } from "../src/teardown/teardown.ts";
 import type { WearDocument } from "../src/wear/schema.ts";
-
-const demo = (name: string) => readFileSync(new URL(`../../../demo-data/${name}`, import.meta.url), "utf8");
-const DATE = "2026-11-10";
-
-function demoRig(): Rig {
-  const reading = readRig(demo("old-rig.json"));
-  if (!reading.ok) throw new Error("the demonstration rig is not sound");
-  return reading.rig;
-}
-
-function recordOf(document: unknown): WearRecord {
-  const reading = readWearRecord(document);
-  if (!reading.ok) throw new Error(JSON.stringify(reading.issues));
-  return reading.record;
-}
-
-function planned(rig: Rig, record: WearRecord, pulls: number): Teardown {
-  const reading = planTeardown({ rig, record, on: DATE, pulls });
-  if (!reading.ok) throw new Error(JSON.stringify(reading.issue));
-  return reading.teardown;
-}
+import { DATE, demo, demoRig, planned, recordOf } from "./oldDemo.ts";
 
 describe("the sun in the row of a piece", () => {
   const { latitude: _1, hemisphere: _2, ...silent } = JSON.parse(demo("old-rig-wear.json")) as WearDocument;

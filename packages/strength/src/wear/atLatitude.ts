@@ -1,5 +1,6 @@
 /** The conditions of a rig's textile parts, and the latitude that stands in each of them. */
 import type { AnchorSide, Condition, Latitude, LineEnd, Rig, WebbingSection } from "@secondline/rig";
+import { HARD_KINDS } from "./hardKinds.ts";
 
 type Change = (condition: Condition) => Condition;
 interface Conditioned {
@@ -7,13 +8,10 @@ interface Conditioned {
   readonly condition?: Condition;
 }
 
-/** Neither time nor sun weakens metal or a tree. */
-const HARD_KINDS: readonly unknown[] = ["bolt", "shackle", "tree"];
-
 /** The rig with the condition of every textile part changed; a part without a condition stays without. */
 export function withConditions(rig: Rig, change: Change): Rig {
   const changed = <T extends Conditioned>(part: T): T =>
-    part.condition && !HARD_KINDS.includes(part.kind) ? { ...part, condition: change(part.condition) } : part;
+    part.condition && !HARD_KINDS.has(part.kind) ? { ...part, condition: change(part.condition) } : part;
   const line = <T extends { sections: readonly WebbingSection[]; endA: LineEnd; endB: LineEnd }>(made: T): T => ({
     ...made,
     sections: made.sections.map(changed),

@@ -3,6 +3,7 @@ import { type Condition, type OwnJudgement, partIds, type Rig } from "@secondlin
 import { noteFact } from "../noteFacts.ts";
 import { added, addedCondition } from "./addedCondition.ts";
 import type { Worn } from "./applyWear.ts";
+import { HARD_KINDS } from "./hardKinds.ts";
 import { lateNotes } from "./lateNote.ts";
 import { needFacts, ownOf } from "./needWords.ts";
 import type { PartState } from "./partState.ts";
@@ -55,8 +56,6 @@ function isHard(rig: Rig, id: string): boolean {
   const part = partOf(rig, id);
   return id.startsWith("ring") || (part !== undefined && "kind" in part && HARD_KINDS.has(part.kind));
 }
-
-const HARD_KINDS: ReadonlySet<unknown> = new Set(["bolt", "shackle", "tree"]);
 
 /** If the record follows a part from new, the record alone counts; else it adds to the file. */
 function conditionOver(written: Condition, { condition, recorded, reach }: PartState): Condition {
