@@ -96,6 +96,7 @@ export type { AnchorFacts, CautionFact, JudgedFactor, Slips } from "./rule/cauti
 export { anchorFacts, judgedFactors } from "./rule/cautionFacts.ts";
 export type { SearchGap } from "./rule/complete.ts";
 export type { EventRuns } from "./rule/demand.ts";
+export { groundEvent } from "./rule/fall.ts";
 export { type PersonMargin, PULL_LIMITS } from "./rule/person.ts";
 export { type Outlook, type OutlookQuestion, type PartDate, takeDownDates } from "./rule/takeDownDates.ts";
 export type { Reason, Verdict } from "./rule/verdict.ts";

@@ -97,7 +97,7 @@ function noteTexts({ notes, inCatch, elsewhere, impulse: whole }: MeasuredCompar
       ? []
       : [sayMeasured("use.elsewhere", { force: force(elsewhere.force), at: moment(elsewhere.at) })]),
     ...(inCatch.length > 0 ? [sayMeasured("use.part")] : []),
-    sayMeasured(whole === undefined ? "use.noImpulse" : "use.all"),
+    ...(whole === undefined ? [sayMeasured("use.noImpulse")] : inCatch.length > 0 ? [] : [sayMeasured("use.all")]),
     sayMeasured("one"),
   ];
 }

@@ -1,7 +1,7 @@
 /** The answer in a few lines, for the terminal and the report. */
 
 import type { Rig } from "@secondline/rig";
-import { LIKELY_FIRST_BASIS, type Outcome, type Outlook, PULL_LIMITS } from "@secondline/scenarios";
+import { groundEvent, LIKELY_FIRST_BASIS, type Outcome, type Outlook, PULL_LIMITS } from "@secondline/scenarios";
 import { chance } from "./chanceNumbers.ts";
 import { dayText } from "./dates.ts";
 import { type Language, sayIn } from "./language.ts";
@@ -71,13 +71,12 @@ function dropFact(language: Language, rig: Rig, outcome: Outcome): NamedValue[] 
 function feetFact(language: Language, rig: Rig, outcome: Outcome): string {
   const say = sayLaterIn(language);
   const { leastFeet, onGround } = outcome.falls;
-  const [ground] = onGround;
+  const ground = groundEvent(onGround, leastFeet?.whatIf);
   if (leastFeet && leastFeet.height > 0 && ground === undefined) {
     const event = eventOf(language, rig, outcome, leastFeet.whatIf);
     return say("fact.inEvent", { value: height(leastFeet.height), event });
   }
-  const isLowest = ground === undefined || (leastFeet !== undefined && onGround.includes(leastFeet.whatIf));
-  const index = isLowest ? leastFeet?.whatIf : ground;
+  const index = ground ?? leastFeet?.whatIf;
   if (index === undefined) return say("fact.noGround");
   return say("fact.onGround", { event: eventOf(language, rig, outcome, index) });
 }

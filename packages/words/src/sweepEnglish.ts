@@ -98,7 +98,7 @@ export const SWEEP_ENGLISH = {
   "bad.head": "Values with which the rig is none",
   "bad.point": "{change}: {message}",
   "said.silent":
-    "{count} {count|what-if|what-ifs} gave no number where all were looked at, and {count|is|are} in no curve, though {count|it|one of them} may be the hardest: {list}.",
+    "{count} {count|what-if|what-ifs} gave no number at one or more of the values where all were looked at, and {count|is|are} in no curve, though {count|it|one of them} may be the hardest: {list}.",
   "said.failed": "{count} {count|run|runs} gave no numbers to be trusted and {count|is|are} left out.",
   "said.lost": "Nothing holds the walker in some runs at: {list}. Drops and loads of such runs say little.",
   "said.lostAll": "Nothing holds the walker in some runs at every value. Drops and loads of such runs say little.",

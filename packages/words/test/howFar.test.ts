@@ -62,11 +62,11 @@ describe("words of how far a number can go", () => {
     const silent = [0.2, 0.4, 0.6, 0.8].map((at) => ({ event: { kind: "leashFall", at } as const, key: `fall@${at}` }));
     const [text] = words.sweep.notes(rig, swept({ what: { kind: "drop" }, silent }));
     expect(text).toMatch(
-      /^4 what-ifs gave no number where all were looked at, and are in no curve, though one of them may/,
+      /^4 what-ifs gave no number at one or more of the values where all were looked at, and are in no curve, though one of them may/,
     );
     expect(text).toMatch(/: Leash fall 12 m from anchor A; Leash fall 24 m from anchor A; Leash fall [^;]*\.$/);
     expect(words.sweep.notes(rig, swept({ what: { kind: "drop" }, silent: silent.slice(1, 2) }))[0]).toMatch(
-      /^1 what-if gave no number where all were looked at, and is in no curve, though it may be the hardest: /,
+      /^1 what-if gave no number at one or more of the values where all were looked at, and is in no curve, though it may be the hardest: /,
     );
   });
 

@@ -3,6 +3,7 @@
  * dates. Terminal and page only fill it in.
  */
 import {
+  distinctFacts,
   type Fact,
   type FactValue,
   judgePart,
@@ -120,8 +121,10 @@ export function assess(assessment: Assessment): AssessmentReading {
       tests: known.counted,
       taken,
       notes: [
-        ...(worn?.notes ?? []).filter((note) => !withholds.some((one) => sameFact(one, note))),
-        ...latitudeNotes(judged).filter((note) => !worn?.notes.some((one) => sameFact(one, note))),
+        ...distinctFacts([
+          ...(worn?.notes ?? []).filter((note) => !withholds.some((one) => sameFact(one, note))),
+          ...latitudeNotes(judged),
+        ]),
         ...displaced,
         ...used.notes,
       ],

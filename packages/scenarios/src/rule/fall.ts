@@ -20,6 +20,10 @@ export interface FallFacts {
   readonly deepest?: Lowest & { readonly drop: number };
 }
 
+/** Among events that bring the feet to the ground the one that brings the walker `lowest`; if that is none of them, the first. */
+export const groundEvent = (onGround: readonly number[], lowest: number | undefined): number | undefined =>
+  lowest !== undefined && onGround.includes(lowest) ? lowest : onGround[0];
+
 export const meetsGround = (run: GoodRun): boolean =>
   run.lostBecause === "ground" || (run.feetClearance !== undefined && run.feetClearance <= 0);
 

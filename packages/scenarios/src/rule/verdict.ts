@@ -2,7 +2,7 @@
 import type { Fact, PartId } from "@secondline/rig";
 import type { Lapse } from "@secondline/strength";
 import type { CompleteSearch, SearchGap } from "./complete.ts";
-import type { FallFacts } from "./fall.ts";
+import { type FallFacts, groundEvent } from "./fall.ts";
 import { gradeOf, type PartMargins, partialGrade, sureGrade } from "./margins.ts";
 import { gradeOfPull, type PersonMargin } from "./person.ts";
 
@@ -90,10 +90,10 @@ export function faultsOf(found: Findings): { readonly fails: readonly Reason[]; 
 
 const id = ({ part }: PartMargins) => part.id as PartId;
 
-/** Among the events that bring the feet to the ground, in a run or in one of twenty: the event that brings the walker lowest. */
+/** The event that brings the feet to the ground, in a run or in one of twenty. */
 function groundFirst({ onGround, leastFeet }: FallFacts, feet: number | undefined): readonly number[] {
-  const [first] = onGround;
-  if (first !== undefined) return [leastFeet && onGround.includes(leastFeet.event) ? leastFeet.event : first];
+  const event = groundEvent(onGround, leastFeet?.event);
+  if (event !== undefined) return [event];
   return feet !== undefined && feet <= 0 ? [leastFeet!.event] : [];
 }
 

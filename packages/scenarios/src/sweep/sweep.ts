@@ -146,14 +146,16 @@ export function* sweep(
     });
     return { point, runs };
   });
-  // Whether these govern nobody knows: they may be the hardest.
-  const silent = seeds.filter((event) =>
-    looks.some((point) => {
-      const group = groupOf(point);
-      return !missingIn(event, group.assessed.rig) && group.book.result(event, CENTRE, accuracy)?.ok !== true;
-    }),
-  );
   const events = options.whatIfs ?? governingEvents(seen, tracks, most);
+  // Whether the ones without a number govern nobody knows: they may be the hardest. What governs at another look is drawn all the same.
+  const silent = seeds.filter(
+    (event) =>
+      !events.includes(event) &&
+      looks.some((point) => {
+        const group = groupOf(point);
+        return !missingIn(event, group.assessed.rig) && group.book.result(event, CENTRE, accuracy)?.ok !== true;
+      }),
+  );
   expected = made + groups.size * draws * events.length;
   const samples = (group: Group, event: WhatIf) =>
     group.sampler.draws(event, group.from * draws, (group.from + 1) * draws);

@@ -29,7 +29,10 @@ const LATITUDE_WEIGHT: Readonly<Record<Latitude, number>> = {
 
 /** The sunnier of two latitudes. */
 export const sunnier = (a: Latitude, b: Latitude): Latitude => (LATITUDE_WEIGHT[b] > LATITUDE_WEIGHT[a] ? b : a);
-const SUNNIEST_LATITUDE = (Object.keys(LATITUDE_WEIGHT) as Latitude[]).reduce(sunnier);
+export const lessSunny = (a: Latitude, b: Latitude): Latitude => (sunnier(a, b) === a ? b : a);
+const LATITUDES = Object.keys(LATITUDE_WEIGHT) as Latitude[];
+const SUNNIEST_LATITUDE = LATITUDES.reduce(sunnier);
+export const DARKEST_LATITUDE = LATITUDES.reduce(lessSunny);
 
 /** Sun of an average month there [months of full sun]; the most if nobody said where. */
 export const latitudeWeight = (latitude: Latitude = SUNNIEST_LATITUDE): number => LATITUDE_WEIGHT[latitude];

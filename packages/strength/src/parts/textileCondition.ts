@@ -3,7 +3,7 @@ import type { Condition, Fibre } from "@secondline/rig";
 import { ageFactor } from "../derating/age.ts";
 import type { StrengthFactor } from "../derating/factor.ts";
 import { conditionSunMonths, sunFactor } from "../derating/sun.ts";
-import { latitudeWeight } from "../derating/sunDose.ts";
+import { DARKEST_LATITUDE, latitudeWeight } from "../derating/sunDose.ts";
 import { possibleMonths, possibleSun, possibleYears, standIn, worstUpTo } from "../derating/unknown.ts";
 import { wetFactor } from "../derating/wet.ts";
 import { noteFact } from "../noteFacts.ts";
@@ -40,7 +40,7 @@ function sunFactors({ condition, fibre, what, at, sun = (months) => sunFactor(fi
 
 /** `known`: the sun of the written months at the sunniest latitude [months of full sun]. */
 function sunSomewhere(known: number, sun: (months: number) => StrengthFactor): StrengthFactor {
-  const least = (known * latitudeWeight("high")) / latitudeWeight();
+  const least = (known * latitudeWeight(DARKEST_LATITUDE)) / latitudeWeight();
   return { ...sun(known), blank: { field: "latitude", best: sun(least).value } };
 }
 

@@ -4,7 +4,7 @@
  */
 import type { Condition, Latitude, Rig } from "@secondline/rig";
 import type { PlainDate } from "../dates/calendarDate.ts";
-import { leastDose, sunnier } from "../derating/sunDose.ts";
+import { DARKEST_LATITUDE, leastDose, lessSunny } from "../derating/sunDose.ts";
 import { possibleYears } from "../derating/unknown.ts";
 import { atLatitude, withConditions } from "../wear/atLatitude.ts";
 import type { WearRecord } from "../wear/record.ts";
@@ -12,7 +12,7 @@ import { wearState } from "../wear/wearState.ts";
 
 /** Rig and record in the least sunny place at which they can hang, the rig's months in the darkest of the year. */
 export function leastSun(rig: Rig, record: WearRecord, day: PlainDate): { rig: Rig; record: WearRecord } {
-  const [ofRig, ofRecord] = [rig.latitude ?? "high", record.latitude ?? "high"];
+  const [ofRig, ofRecord] = [rig.latitude ?? DARKEST_LATITUDE, record.latitude ?? DARKEST_LATITUDE];
   const differ = rig.latitude !== undefined && record.latitude !== undefined;
   const latitude = (one: Latitude) => (differ ? lessSunny(ofRig, ofRecord) : one);
   // The rig's months have their latitude, and the rig none: `applyWear` would take the sunnier one for both.
@@ -45,8 +45,6 @@ function inDarkestMonths(condition: Condition): Condition {
   if (sunMonths !== undefined || monthsOutside === undefined || latitude === undefined) return condition;
   return { ...condition, sunMonths: sun * leastDose(monthsOutside, possibleYears(condition), latitude) };
 }
-
-const lessSunny = (a: Latitude, b: Latitude): Latitude => (sunnier(a, b) === a ? b : a);
 
 /** On the hemisphere where all of it together took less sun, if the record does not say which. */
 function onDarkerHalf(record: WearRecord, day: PlainDate): WearRecord {

@@ -70,7 +70,7 @@ function nextPart(part: PartRecord, record: WearRecord, today: PlainDate, day: P
     made: today,
     firstUse: today,
     entries: [
-      { date: today, event: "putUp", sun: shareOfSun(part, record, today) },
+      { date: today, event: "putUp", sun: shareOfSun(recorded.sunMonths, part, record, today) },
       { date: today, event: "falls", falls: 0 },
       ...(condition.wet === undefined ? [] : [{ date: today, event: "wet" as const, wet: condition.wet }]),
       ...(more > 0 ? [{ date: day, event: "falls" as const, falls: more }] : []),
@@ -78,11 +78,9 @@ function nextPart(part: PartRecord, record: WearRecord, today: PlainDate, day: P
   };
 }
 
-/** Share of the light that has fallen on the part while it was up, over all seasons; all of it if the record does not know [-]. */
-function shareOfSun(part: PartRecord, record: WearRecord, today: PlainDate): number {
+/** Share of the light that has fallen on the part while it was up, over all seasons; all of it if the record does not know [-]; `taken`: [months of full sun]. */
+function shareOfSun(taken: number, part: PartRecord, record: WearRecord, today: PlainDate): number {
   const unshaded = part.entries.map((entry) => ("sun" in entry ? { ...entry, sun: 1 } : entry));
-  const [taken, most] = [part, { ...part, entries: unshaded }].map(
-    (one) => partState(one, today, record).recorded.sunMonths,
-  ) as [number, number];
+  const most = partState({ ...part, entries: unshaded }, today, record).recorded.sunMonths;
   return most > 0 ? Math.min(1, taken / most) : 1;
 }

@@ -35,6 +35,16 @@ export function withConditions(rig: Rig, change: Change): Rig {
   };
 }
 
+/** The conditions of a rig's textile parts. */
+export function conditionsOf(rig: Rig): readonly Condition[] {
+  const found: Condition[] = [];
+  withConditions(rig, (condition) => {
+    found.push(condition);
+    return condition;
+  });
+  return found;
+}
+
 /** The rig at a latitude: the months that its parts have been outside were months there. */
 export function atLatitude(rig: Rig, latitude: Latitude): Rig {
   const placed = withConditions(rig, (one) => (one.monthsOutside === undefined ? one : { ...one, latitude }));

@@ -2,7 +2,7 @@
 import type { Condition, Rig } from "@secondline/rig";
 import { sunnier } from "../derating/sunDose.ts";
 import { type NoteFact, noteFact } from "../noteFacts.ts";
-import { atLatitude, withConditions } from "./atLatitude.ts";
+import { atLatitude, conditionsOf } from "./atLatitude.ts";
 import type { WearRecord } from "./record.ts";
 
 interface OnePlace {
@@ -27,14 +27,8 @@ export function inOnePlace(rig: Rig, record: WearRecord): OnePlace {
 }
 
 /** A note if the rig's file gives months outside and does not say where: they count as at the sunniest latitude. */
-export function latitudeNotes(rig: Rig): readonly NoteFact[] {
-  const counted: Condition[] = [];
-  withConditions(rig, (condition) => {
-    counted.push(condition);
-    return condition;
-  });
-  return counted.some(countsAnywhere) ? [noteFact("rig.latitude", {})] : [];
-}
+export const latitudeNotes = (rig: Rig): readonly NoteFact[] =>
+  conditionsOf(rig).some(countsAnywhere) ? [noteFact("rig.latitude", {})] : [];
 
 /** Whether months of a condition in the file count as at the sunniest latitude because the file does not say where. */
 export const countsAnywhere = ({ monthsOutside = 0, sun, sunMonths, latitude }: Condition): boolean =>
