@@ -38,7 +38,7 @@ export const COLUMNS_ENGLISH = {
   "fault.line": "Line {line}, {column}: {message}",
   "fault.row": "{column}: {message}",
   "fault.word": "A word in it has no meaning yet.",
-  "fault.likewise": "Faults as in the rows above.",
+  "fault.likewise": "What is wrong with it is not told one by one.",
   take: "Take {count} {count|test|tests}",
   takeNone: "Take the tests",
   cancel: "Leave the log as it is",

@@ -116,7 +116,7 @@ export const NEW_RIG_ENGLISH = {
   "answers.open": "Open saved answers",
   "answers.back": "Back to the answers before",
   "answers.file": "answers for a new rig",
-  "answers.opened": "The answers of {file} stand here now.",
+  "answers.opened": "{file} was opened, and its answers took the place of those before.",
   "answers.refused": "{file} was not opened, and nothing here has changed. {why}",
 
   "fault.yesNo": "Got “{got}”; yes or no is needed here.",

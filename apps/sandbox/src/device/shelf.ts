@@ -1,13 +1,18 @@
 import { rememberingShelf, type Shelf } from "@secondline/workbench";
 
-const FORGETTING: Shelf = { getItem: () => null, setItem: () => undefined };
+const kept = new Map<string, string>();
+/** Keeps for as long as the page is open. */
+const OF_THE_PAGE: Shelf = {
+  getItem: (key) => kept.get(key) ?? null,
+  setItem: (key, text) => void kept.set(key, text),
+};
 
 const shelf = rememberingShelf(() => {
   try {
     return localStorage;
   } catch {
     // That the browser keeps nothing was told at the start.
-    return FORGETTING;
+    return OF_THE_PAGE;
   }
 });
 

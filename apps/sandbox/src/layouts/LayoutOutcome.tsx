@@ -1,6 +1,6 @@
 import { tellFault } from "@secondline/words/faults";
 import { sayLayouts } from "@secondline/words/page/layouts";
-import { foundOf, outcomeOf } from "@secondline/workbench";
+import { fallTrouble, foundOf, outcomeOf } from "@secondline/workbench";
 import { Button } from "../design/Button.tsx";
 import { Meter } from "../design/Meter.tsx";
 import { TextButton } from "../design/TextButton.tsx";
@@ -18,6 +18,7 @@ export function LayoutFall() {
   const faults = useSandbox((state) => state.document.issues);
   const { stop, runNow } = useActions();
   const busy = fall.kind === "busy" || fall.kind === "waiting";
+  const trouble = fallTrouble(fall, false);
   return (
     <div className={styles.fall}>
       {faults.length > 0 && (
@@ -34,12 +35,9 @@ export function LayoutFall() {
           <Button icon="stop" iconOnly label={sayLayouts("layoutOutcome.stop")} onClick={stop} />
         </div>
       )}
-      {(fall.kind === "stopped" || fall.kind === "failed") && (
-        <p className={styles.note} role={fall.kind === "failed" ? "alert" : undefined}>
-          {fall.kind === "failed"
-            ? sayLayouts("layoutOutcome.notComputed", { message: fall.message })
-            : sayLayouts("layoutOutcome.stopped")}{" "}
-          <TextButton onClick={runNow}>{sayLayouts("layoutOutcome.run")}</TextButton>
+      {trouble && (
+        <p className={styles.note} role={trouble.isAlert ? "alert" : undefined}>
+          {trouble.text} <TextButton onClick={runNow}>{sayLayouts("layoutOutcome.run")}</TextButton>
         </p>
       )}
       {fall.kind === "done" && shown && isNow && (

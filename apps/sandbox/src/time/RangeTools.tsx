@@ -27,9 +27,26 @@ export interface Saving {
 export function RangeTools({ recording, clock, view, forces, save: saving, compact }: Props) {
   const goTo = useMemo(() => goToEntries(forces, view.marks, clock.seek), [forces, view.marks, clock]);
   const whole = isFit(view.range, recording.duration);
-  const closer = () => view.act({ do: "zoom", direction: 1 });
-  const farther = () => view.act({ do: "zoom", direction: -1 });
-  const fit = () => view.act({ do: "fit" });
+  const less = {
+    icon: "plus",
+    label: sayTime("rangeTools.showLessRun"),
+    keyName: "+",
+    onClick: () => view.act({ do: "zoom", direction: 1 }),
+  } as const;
+  const more = {
+    icon: "minus",
+    label: sayTime("rangeTools.showMoreRun"),
+    keyName: "−",
+    onClick: () => view.act({ do: "zoom", direction: -1 }),
+    disabled: whole,
+  } as const;
+  const all = {
+    icon: "fit",
+    label: sayTime("rangeTools.showWholeRun"),
+    keyName: "0",
+    onClick: () => view.act({ do: "fit" }),
+    disabled: whole,
+  } as const;
   const save = saveEntries(saving, view.range);
   const looping = useClock(clock, (state) => state.loop !== null);
   if (compact) {
@@ -44,9 +61,9 @@ export function RangeTools({ recording, clock, view, forces, save: saving, compa
       },
     ];
     const range: readonly MenuEntry[] = [
-      { label: sayTime("rangeTools.showLessRun"), onSelect: closer },
-      { label: sayTime("rangeTools.showMoreRun"), onSelect: farther, disabled: whole },
-      { label: sayTime("rangeTools.showWholeRun"), onSelect: fit, disabled: whole },
+      { label: less.label, onSelect: less.onClick },
+      { label: more.label, onSelect: more.onClick, disabled: whole },
+      { label: all.label, onSelect: all.onClick, disabled: whole },
     ];
     return (
       <ActionMenu
@@ -61,28 +78,12 @@ export function RangeTools({ recording, clock, view, forces, save: saving, compa
     <>
       <ActionMenu label={sayTime("rangeTools.go")} entries={goTo} />
       {save.length > 0 && <ActionMenu label={sayTime("rangeTools.save")} entries={save} />}
-      <Button
-        {...TOOL}
-        icon="minus"
-        label={sayTime("rangeTools.showMoreRun")}
-        keyName="−"
-        onClick={farther}
-        disabled={whole}
-      />
-      <Button {...TOOL} icon="plus" label={sayTime("rangeTools.showLessRun")} keyName="+" onClick={closer} />
-      <Button
-        {...TOOL}
-        icon="fit"
-        label={sayTime("rangeTools.showWholeRun")}
-        keyName="0"
-        onClick={fit}
-        disabled={whole}
-      />
+      {[more, less, all].map((tool) => (
+        <Button key={tool.icon} tone="quiet" iconOnly {...tool} />
+      ))}
     </>
   );
 }
-
-const TOOL = { tone: "quiet", iconOnly: true } as const;
 
 function saveEntries({ csv, plot }: Saving, range: TimeRange): readonly MenuEntry[] {
   return [

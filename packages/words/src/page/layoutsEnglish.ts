@@ -74,8 +74,6 @@ export const LAYOUTS_ENGLISH = {
   "layoutOutcome.stale": "{message} What you see is the layout before that.",
   "layoutOutcome.computingFall": "Computing the fall",
   "layoutOutcome.stop": "Stop",
-  "layoutOutcome.notComputed": "Not computed: {message}",
-  "layoutOutcome.stopped": "Stopped.",
   "layoutOutcome.run": "Run",
   "layoutOutcome.noVerdictYet": "No verdict yet",
   "layoutOutcome.soFar": "so far",

@@ -41,7 +41,7 @@ export const LESSONS_ENGLISH = {
   "lesson.needNumber": "Move the slider to your number first.",
   "lesson.needReason": "Say why first: choose a reason, or write your own.",
   "lesson.youSaid": "You said {predicted}, because: {reason}",
-  "lesson.notKept": "This browser does not keep your predictions on this device: {message}",
+  "lesson.notKept": "This browser does not keep your predictions on this device: {message}.",
   "lesson.pictureBefore": "As it was",
   "lesson.pictureAfter": "The run",
   "lesson.pictureChoice": "Which run to look at",

@@ -64,7 +64,6 @@ export const RIG_SHEET_ENGLISH = {
   "lineFields.kindWear": "Kind of wear",
 
   "rigField.notSaid": "Not said",
-  "rigField.latitudeNotSaid": "Not said: counts as below 30°",
   "rigField.no": "No",
   "rigField.yes": "Yes",
 

@@ -153,8 +153,9 @@ export function matchState(table: LogTable, match: ColumnMatch): MatchState {
   const { faults, readable = [] } = reading;
   const good = new Set(readable.map(({ line }) => line));
   const bad = table.rows.filter(({ line }) => !good.has(line));
-  const shown = bad.slice(0, SHOWN_BAD_ROWS).map((row): ShownRow => badRow(table, match, row, faults));
-  const isUnknown = WORD_COLUMNS.some((column) => unknownWords(table, match, column).length > 0);
+  const unknown = WORD_COLUMNS.map((column) => ({ column, words: unknownWords(table, match, column) }));
+  const shown = bad.slice(0, SHOWN_BAD_ROWS).map((row): ShownRow => badRow({ table, match, faults, unknown }, row));
+  const isUnknown = unknown.some(({ words }) => words.length > 0);
   const lines = new Set(table.rows.map(({ line }) => line));
   return {
     ...nothing,
@@ -181,20 +182,24 @@ function nameOf({ columns }: ColumnMatch, column: LogColumn): string {
   return from && "column" in from ? from.column : column;
 }
 
+interface BadFile {
+  readonly table: LogTable;
+  readonly match: ColumnMatch;
+  readonly faults: readonly LogFault[];
+  /** Words that are still asked about, by column. */
+  readonly unknown: readonly { readonly column: WordColumn; readonly words: readonly string[] }[];
+}
+
 /** A row as it stands in the file. A word that is still asked about is not wrong yet. */
-function badRow(
-  table: LogTable,
-  match: ColumnMatch,
-  { line, cells }: LogTable["rows"][number],
-  faults: readonly LogFault[],
-): ShownRow {
-  const isAsked = WORD_COLUMNS.some((column) =>
-    unknownWords(table, match, column).includes(cellOf(table, match, column, cells)),
-  );
-  const asked = WORD_COLUMNS.map((column) => nameOf(match, column));
+function badRow({ table, match, faults, unknown }: BadFile, { line, cells }: LogTable["rows"][number]): ShownRow {
+  const isAsked = unknown.some(({ column, words }) => words.includes(cellOf(table, match, column, cells)));
+  const asked = unknown.map(({ column }) => nameOf(match, column));
   const told = faults
     .filter((fault) => fault.line === line && !(isAsked && asked.includes(fault.column)))
-    .map(({ column, message }) => say("fault.row", { column, message: tellLogFault(message) }));
+    .map(({ column, message }) => {
+      const text = tellLogFault(message);
+      return column === "" ? text : say("fault.row", { column, message: text });
+    });
   return {
     line,
     as: {

@@ -4,25 +4,7 @@ import { sayEvidence } from "@secondline/words/page/evidence";
 import kept from "./evidence.json" with { type: "json" };
 
 /** The kept record of all checks, counted. */
-export interface EvidenceSummary {
-  readonly counts: {
-    readonly kinds: Readonly<Record<"printed" | "second hand" | "from memory" | "other program" | "computed", number>>;
-    readonly outside: number;
-    readonly lineProgram: number;
-    readonly disagree: number;
-    readonly constants: Readonly<Record<"published" | "seen second hand" | "from memory" | "assumed", number>>;
-  };
-  readonly sources: readonly {
-    readonly title: string;
-    readonly year: string;
-    readonly kind: string;
-    readonly part: string;
-    readonly checks: number;
-    /** Largest share of a tolerance that was used [-]. */
-    readonly most: number;
-    readonly disagree: number;
-  }[];
-}
+export type EvidenceSummary = typeof kept;
 
 export interface EvidencePart {
   readonly title: string;
@@ -35,7 +17,8 @@ export interface EvidencePart {
 }
 
 /** How the checks are counted: those against numbers from outside, by where these come from, and the others. */
-export function checksCounted({ counts }: EvidenceSummary = kept): string {
+export function checksCounted(): string {
+  const { counts } = kept;
   const { kinds } = counts;
   return sayEvidence("evidenceSheet.checksAgainstNumbers", {
     outside: counts.outside,

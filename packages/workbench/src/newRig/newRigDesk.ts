@@ -3,9 +3,10 @@ import { createStore, type StoreApi } from "zustand/vanilla";
 import { closeGroup, type History, record, startHistory, undo } from "../history/history.ts";
 import { keepingTrouble, type Shelf } from "../keeping/shelf.ts";
 import type { SideHost } from "../side/held.ts";
-import { type AnswerId, type Answers, QUESTIONS, type QuestionId } from "./answers.ts";
+import type { AnswerId, Answers, QuestionId } from "./answers.ts";
 import { withAnswer, withDrawnConnections, withDrawnGround } from "./drawn.ts";
 import { keepAnswers, keptAnswers } from "./keptAnswers.ts";
+import { questionOf } from "./rigFrom.ts";
 
 export interface NewRigState {
   /** Steps back are moves in the sketch and replacements of all answers; what is answered otherwise begins anew. */
@@ -38,9 +39,6 @@ const REPLACED = "replaced";
 
 /** Whether the last step put other answers in the place of all. */
 export const wasReplaced = ({ past }: NewRigState["moves"]): boolean => past.at(-1)?.label === REPLACED;
-
-const questionOf = (id: AnswerId): QuestionId | undefined =>
-  QUESTIONS.find(({ answers }) => (answers as readonly AnswerId[]).includes(id))?.id;
 
 export interface NewRigServices {
   readonly shelf: () => Shelf;

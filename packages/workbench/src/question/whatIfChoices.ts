@@ -17,7 +17,7 @@ export const WALKERS = [
 ] as const;
 
 /** A leg that fails either while nothing happens or at the worst of a catch. */
-export const WALKERS_AT_A_LEG = [WALKERS[0], WALKERS[2]] as const;
+export const WALKERS_AT_A_LEG = WALKERS.filter((one) => one.value !== "standing");
 
 /** The kinds to choose from; what follows when a part gives way is found by the search, and stands here while it is looked at. */
 export function kindsFor(

@@ -1,5 +1,6 @@
 /** The whole rig document as a sheet: its groups from what is changed most to what is written once, and the items of each. */
 import { parseQuantity } from "@secondline/rig";
+import { newRigWords } from "@secondline/words/newRig";
 import { sayRigSheet } from "@secondline/words/page/rigSheet";
 import {
   anchorPartOfKind,
@@ -221,7 +222,7 @@ export const SHEET_GROUPS: readonly SheetGroup[] = [
       field("id", { help: true }),
       field("notes"),
       field("rise", { slider: true }),
-      field("latitude", { unsaid: sayRigSheet("rigField.latitudeNotSaid") }),
+      field("latitude", { unsaid: newRigWords.say("unsaid.latitude") }),
       { kind: "measuredSite" },
       field("requiredFactorBasis"),
       { kind: "ground" },
