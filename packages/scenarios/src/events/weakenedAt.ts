@@ -39,7 +39,9 @@ export function weakenedAt(
       const { line, end } = gone.loses!;
       const where = end === "A" ? 0 : 1;
       const name = line === "backup" ? "backup" : "main";
-      return { strengths: { [name]: weakAt(where, at(before.peaks[`${name}${end}`])) }, failsAt };
+      // The webbing beside an end may carry a little less than the end does.
+      const least = Math.min(before.peaks[`${name}${end}`], loadAt(before, name, where));
+      return { strengths: { [name]: weakAt(where, at(least)) }, failsAt };
     }
     case "connection":
       return { strengths: { connections: { [ref.index]: at(before.loads[part] ?? 0) } }, failsAt };

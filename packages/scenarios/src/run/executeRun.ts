@@ -7,7 +7,8 @@ import { demandStrengths } from "../strengths/demandStrengths.ts";
 import type { RigStrengths } from "../strengths/rigStrengths.ts";
 import { readRun } from "./readRun.ts";
 import type { RunOrder } from "./runOrder.ts";
-import { momentOfCatch, runToEnd } from "./runToEnd.ts";
+import { momentOfCatch, type RunToEndOptions, runToEnd } from "./runToEnd.ts";
+import { untilItGivesWay } from "./untilItGivesWay.ts";
 
 /** Yields the share done. The same order gives the same facts, to the bit. */
 export function* executeRun(rig: Rig, strengths: RigStrengths, order: RunOrder): Generator<number, RunResult, void> {
@@ -22,7 +23,9 @@ export function* executeRun(rig: Rig, strengths: RigStrengths, order: RunOrder):
   const moment = yield* shared(momentOfCatch(open, at.event, holds, options), 0, FALL_SHARE);
   if (!moment.ok) return trouble(moment.trouble);
   const from = moment.known.catchTime === undefined ? 0 : FALL_SHARE;
-  const solved = yield* shared(runToEnd(open, at.event, holds, { ...options, ...moment.known }), from, 1);
+  const solve = (known: RunToEndOptions) => runToEnd(open, at.event, holds, known);
+  const whole = untilItGivesWay(open, at.event, strengths, { ...options, ...moment.known }, solve);
+  const solved = yield* shared(whole, from, 1);
   if (!solved.ok) return trouble(solved.trouble);
   return readRun(at.rig, at.event, solved.recording, strengths, order.trace ? { trace: true } : {});
 }

@@ -12,6 +12,7 @@ import { overloadedLines } from "./loads.ts";
 import { readRun } from "./readRun.ts";
 import { runAfterBefore } from "./runAfterBefore.ts";
 import { momentOfCatch, type RunToEndOptions, runToEnd, type SolvedRun } from "./runToEnd.ts";
+import { untilItGivesWay } from "./untilItGivesWay.ts";
 import type { WhatIfOutcome, WhatIfRun } from "./whatIfOutcome.ts";
 
 export interface RunOptions {
@@ -69,7 +70,8 @@ function* showOnce(
   if (!moment.ok) return { outcome: failed(whatIf, moment.trouble) };
   const known = { ...(before ? { before } : {}), ...moment.known };
   const options = { accuracy, ...known, ...(duration === undefined ? {} : { duration }) };
-  const solved = yield* runBreaking(rig, strengths, whatIf, options);
+  const solve = (all: RunToEndOptions) => runBreaking(rig, strengths, whatIf, all);
+  const solved = yield* untilItGivesWay(rig, whatIf, strengths, options, solve);
   if (!solved.ok) {
     const { recording } = solved;
     return { outcome: failed(whatIf, solved.trouble), ...(recording ? { recording } : {}) };
