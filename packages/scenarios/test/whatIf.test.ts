@@ -87,6 +87,19 @@ describe("a part that gives way in another what-if", () => {
   });
 });
 
+describe("what-ifs that tell of each other", () => {
+  const familyOf = (key: string) => spaceOf(parseWhatIf(key)!)!.family;
+
+  // A draw of half a line that comes off says nothing of how far most of it scatters: it flies past its anchor before it jerks there.
+  it("have as much of the line come off, to the same side, where the main line fails", () => {
+    const most = familyOf("fails@0.1077,caught@0.0577");
+    expect(familyOf("fails@0.3,caught@0.25")).toBe(most);
+    for (const other of ["fails@0.5,caught@0.5", "fails@0.8923,caught@0.9423", "fails@0,caught@0.0577"])
+      expect(familyOf(other)).not.toBe(most);
+    expect(familyOf("fails@0.8923,caught@0.9423")).toBe(familyOf("fails@0.7,caught@0.75"));
+  });
+});
+
 describe("a what-if a little elsewhere", () => {
   it("stays on the line, and fails as much later as it is told", () => {
     expect(shifted({ kind: "leashFall", at: 0.002 }, -0.004, 0).at).toBeCloseTo(0.001, 12);

@@ -33,9 +33,21 @@ const fails = (cutAt: number, walker: Pose, at: number, late = 0): MainFails => 
   ...(late === 0 ? {} : { late }),
 });
 
-/** The piece that comes off a walker whips, and jerks at what holds it. Where an end goes, all of the line stays in the ring. */
-const comesOff = (cutAt: number, at: number): "end" | "towardsA" | "towardsB" =>
-  cutAt <= 0 || cutAt >= 1 ? "end" : cutAt < at ? "towardsA" : "towardsB";
+/** A piece that comes off and is longer than this share of the line flies past its anchor before it jerks there [-]. */
+const LONG_PIECE_SHARE = 0.6;
+
+type ComesOff = "end" | `${"piece" | "most"}${"A" | "B"}`;
+
+/**
+ * The piece that comes off a walker whips, and jerks at the anchor that holds it: most of a line scatters otherwise than half of it, so
+ * that none stands for the other. Where an end goes, all of the line stays in the ring.
+ */
+function comesOff(cutAt: number, at: number): ComesOff {
+  if (cutAt <= 0 || cutAt >= 1) return "end";
+  const end = cutAt < at ? "A" : "B";
+  const length = end === "A" ? cutAt : 1 - cutAt;
+  return `${length > LONG_PIECE_SHARE ? "most" : "piece"}${end}`;
+}
 
 export const mainFails: EventKind<MainFails> = {
   kind: "mainFails",
