@@ -15,6 +15,7 @@ import {
   firstAsked,
   foretoldSweep,
   type HowFarAsked,
+  howFarFields,
   readHowFar,
   sweepNumbers,
 } from "../src/index.ts";
@@ -91,6 +92,25 @@ describe("a question", () => {
       faultsOf({ ranges: [{ name: "connections", from: "0.5", to: "3" }], points: "2000", limit: "much" }),
     ).toEqual(["first: whole", "points: points", "limit: limitNumber"]);
     expect(faultsOf({ what: { kind: "drop" }, limit: "3 kN" })).toEqual(["limit: limit"]);
+  });
+
+  it("tells a fault of a range beside the end that has it; of the whole range beside the first", () => {
+    const at = (from: string, to: string) => {
+      const question = asked({ ranges: [slack(from, to)] });
+      const form = {
+        asked: question,
+        rig,
+        numbers: sweepNumbers(document, false),
+        reading: readHowFar(question, context),
+      };
+      const range = howFarFields(form).find((one) => one.kind === "range")!;
+      return range.kind === "range" ? range.ends.map(({ messages }) => messages.length) : [];
+    };
+    expect(at("2 %", "14 %")).toEqual([0, 0]);
+    for (const to of ["2 parsecs", "", "?"]) expect(at("2 %", to), to).toEqual([0, 1]);
+    for (const from of ["2 parsecs", "", "?"]) expect(at(from, "14 %"), from).toEqual([1, 0]);
+    expect(at("2", "2 parsecs")).toEqual([0, 1]);
+    expect(at("5 %", "5 %")).toEqual([1, 0]);
   });
 
   it("is told how many runs it takes: more for more values, and longer with fewer jobs", () => {

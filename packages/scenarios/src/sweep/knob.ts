@@ -57,6 +57,8 @@ export interface KnobFault {
   readonly text: string;
   /** Path, nearest paths, the fault of a value; by kind. */
   readonly about: FactValue;
+  /** The value that is wrong, where it is one of the two alone. */
+  readonly end?: "from" | "to";
 }
 
 export type KnobReading =
@@ -79,9 +81,9 @@ export interface KnobContext {
 
 /** Reads `PATH=FROM..TO`. The unit may stand behind the second value alone. */
 export function readKnob(text: string, context: KnobContext): KnobReading {
-  const no = (kind: KnobFault["kind"], about: FactValue = ""): KnobReading => ({
+  const no = (kind: KnobFault["kind"], about: FactValue = "", end?: KnobFault["end"]): KnobReading => ({
     ok: false,
-    fault: { kind, text, about },
+    fault: { kind, text, about, ...(end ? { end } : {}) },
   });
   const [, name, first, last] = FORM.exec(text) ?? [];
   if (name === undefined || first === undefined || last === undefined) return no("form");
@@ -97,8 +99,14 @@ export function readKnob(text: string, context: KnobContext): KnobReading {
   const ends = [NUMBER.exec(first)?.[0] === first ? `${first} ${unit}`.trim() : first, last].map((end) =>
     parseQuantity(/^[\d.eE+\-\u2212]+$/.test(end) && acceptsNumber(dimension) ? Number(end) : end, dimension),
   );
-  const bad = ends.find((end) => !end.ok);
-  if (bad && !bad.ok) return no("value", bad.message);
+  // A unit behind the second value is that of both: the second one is wrong, though neither can be read.
+  for (const [i, end] of [
+    [1, "to"],
+    [0, "from"],
+  ] as const) {
+    const read = ends[i]!;
+    if (!read.ok) return no("value", read.message, end);
+  }
   if (!one.ok) return no("value", one.message);
   const [from, to] = ends.map((end) => Number(((end as { value: number }).value / one.value).toPrecision(12))) as [
     number,
@@ -110,7 +118,7 @@ export function readKnob(text: string, context: KnobContext): KnobReading {
 
 const plainNumber = (example: string): FactValue => assessmentFact("expected.plainNumberRange", { example });
 
-type No = (kind: KnobFault["kind"], about?: FactValue) => KnobReading;
+type No = (kind: KnobFault["kind"], about?: FactValue, end?: KnobFault["end"]) => KnobReading;
 
 function counted(
   name: "connections" | "months",
@@ -124,7 +132,7 @@ function counted(
     Number((name === "months" ? plain : /^(\d+(?:\.\d+)?)$/).exec(text)?.[1] ?? Number.NaN);
   const [from, to] = [read(first), read(last)];
   if (Number.isNaN(from) || Number.isNaN(to))
-    return no("value", plainNumber(`${name}=0..${name === "months" ? 24 : 5}`));
+    return no("value", plainNumber(`${name}=0..${name === "months" ? 24 : 5}`), Number.isNaN(from) ? "from" : "to");
   const most = name === "months" ? MOST_MONTHS : MOST_CONNECTIONS;
   if (Math.max(from, to) > most) return no("range", String(most));
   if (name === "months" && !dated) return no("noDay");

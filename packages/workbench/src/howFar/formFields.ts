@@ -122,7 +122,7 @@ function rangeOf({ asked, numbers, reading }: Form, place: 0 | 1): HowFarField {
     name: `${at} ${which}`,
     label: say(`field.${which}`),
     value: range[which],
-    messages: which === "from" ? faultsAt(reading, at) : [],
+    messages: faultsAt(reading, at, which),
     ...(which === "to" && now !== undefined ? { hint: say("field.now", { value: now }) } : {}),
     ask: (text) => ({ ranges: asked.ranges.map((one, i) => (i === place ? { ...one, [which]: text } : one)) }),
   });

@@ -10,9 +10,14 @@ import type { HowFarPlace, HowFarReading } from "./question.ts";
 const { say } = words;
 type Option = { readonly value: string; readonly label: string };
 
-/** What is wrong at a place of the form. */
-export const faultsAt = (reading: HowFarReading, place: HowFarPlace): readonly string[] =>
-  reading.ok ? [] : reading.faults.flatMap((one) => (one.place === place ? [words.fault(one.fault)] : []));
+/** What is wrong at a place of the form; of a range at one of its ends. What is wrong with the whole of it stands at the first. */
+export function faultsAt(reading: HowFarReading, place: HowFarPlace, end?: "from" | "to"): readonly string[] {
+  if (reading.ok) return [];
+  const here = reading.faults.filter(
+    (one) => one.place === place && (end === undefined || ("end" in one.fault ? one.fault.end : "from") === end),
+  );
+  return here.map(({ fault }) => words.fault(fault));
+}
 
 export const numberOptions = (rig: Rig, numbers: readonly SweepNumber[]): readonly Option[] =>
   numbers.map(({ name, kind }) => ({ value: name, label: words.number(rig, { kind, name }) }));

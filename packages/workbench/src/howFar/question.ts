@@ -103,9 +103,11 @@ export function readHowFar(asked: HowFarAsked, context: HowFarContext): HowFarRe
 function readRange({ name, from, to }: AskedRange, { rig, document, known }: HowFarContext) {
   const found = readKnob(`${name}=${from.trim()}..${to.trim()}`, { rig, document, dated: known.on !== undefined });
   if (found.ok) return found.knob;
+  const isToBlank = to.trim() === "" && from.trim() !== "";
   return {
     fault: {
       ...found.fault,
+      ...(isToBlank ? { end: "to" as const } : {}),
       example: name === "connections" || name === "months" ? "0 to 5" : `${from || "2"} to ${to || "14"}`,
     },
   };
