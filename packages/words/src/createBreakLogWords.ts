@@ -12,19 +12,19 @@ export type BreakLogWords = ReturnType<typeof createBreakLogWords>;
 /** A smaller gain is no reason for a test: it would read as 0 [-]. */
 const LEAST_TOLD_GAIN = 0.005;
 
-/** The group of a test for people: what was pulled, of what, in which state, wet or dry. */
-export const groupTitle = ({ part, material, state, wet }: BreakTest, own?: readonly LineStock[]): string =>
-  sayLaterIn(english)("breakLog.group", {
-    part,
-    material: materialName(material, own),
-    state,
-    wetness: sayLaterIn(english)(wet ? "breakLog.wet" : "breakLog.dry"),
-  });
-
 export function createBreakLogWords(language: Language) {
   const say = sayLaterIn(language);
+  /** The group of a test for people: what was pulled, of what, in which state, wet or dry. */
+  const groupTitle = ({ part, material, state, wet }: BreakTest, own?: readonly LineStock[]): string =>
+    say("breakLog.group", {
+      part,
+      material: materialName(material, own),
+      state,
+      wetness: say(wet ? "breakLog.wet" : "breakLog.dry"),
+    });
   return {
     say,
+    groupTitle,
     /** The test worth doing next, and its expected gain. `like`: a test of its group. `own`: webbings and ropes of the open rig. */
     testNext(
       { label: written, gain, share, spreadAssumed }: NonNullable<BreakLogReport["testNext"]>,
@@ -45,3 +45,4 @@ export function createBreakLogWords(language: Language) {
 }
 
 export const englishBreakLogWords = createBreakLogWords(english);
+export const { groupTitle } = englishBreakLogWords;

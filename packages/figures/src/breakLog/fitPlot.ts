@@ -4,7 +4,6 @@ import { type FamilyName, type Fit, familyQuantile, plottingPositions, profileIn
 import type { GroupReport } from "@secondline/strength";
 import { broughtIn, capital, quantity } from "@secondline/words";
 import type { BreakLogWords } from "@secondline/words/breakLog";
-import { groupTitle } from "@secondline/words/breakLog";
 import type { Axis, Plot, PlotPoint, PlotRow, PlotRule } from "../plot/plot.ts";
 import { roundTicks } from "../roundTicks.ts";
 import { digits, kN, testMark, testRow } from "./testMarks.ts";
@@ -38,7 +37,7 @@ export function fitPlot(group: GroupReport, words: BreakLogWords): Plot {
   return {
     figure: "fit",
     of: group.key,
-    title: say("figure.fit.title", { label: capital(groupTitle(tests[0]!)), count: tests.length }),
+    title: say("figure.fit.title", { label: capital(words.groupTitle(tests[0]!)), count: tests.length }),
     notes: [
       say("figure.fit.marks"),
       fit === undefined
