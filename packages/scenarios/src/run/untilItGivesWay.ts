@@ -5,9 +5,7 @@
  */
 import type { Recording } from "@secondline/engine";
 import type { Rig } from "@secondline/rig";
-import type { ProblemPart } from "../events/eventKind.ts";
 import { problemPart, type WhatIf } from "../events/registry.ts";
-import type { GoodRun } from "../facts/runFacts.ts";
 import type { RigStrengths } from "../strengths/rigStrengths.ts";
 import { breaksOf, readRun } from "./readRun.ts";
 import type { RunToEndOptions, SolvedRun } from "./runToEnd.ts";
@@ -22,7 +20,7 @@ export function* untilItGivesWay(
 ): Generator<number, SolvedRun, void> {
   const first = yield* solve(options);
   if (!first.ok || !hasHeld(rig, event, strengths, options, first.recording)) return first;
-  const before: GoodRun = readRun(rig, event, first.recording, strengths);
+  const before = readRun(rig, event, first.recording, strengths);
   return yield* solve({ ...options, before });
 }
 
@@ -34,7 +32,7 @@ function hasHeld(
   options: RunToEndOptions,
   recording: Recording,
 ): boolean {
-  const weak: ProblemPart["strengths"] = problemPart(event, rig, options).strengths;
+  const weak = problemPart(event, rig, options).strengths;
   if (!weak || event.kind !== "givesWay") return false;
   if (weak.connections) return !breaksOf(recording, rig, strengths).some(({ part }) => part === event.part);
   const names: readonly string[] = [...Object.keys(weak), ...(weak.leash === undefined ? [] : ["ring"])];

@@ -96,22 +96,16 @@ export function readKnob(text: string, context: KnobContext): KnobReading {
   const { dimension } = field;
   const unit = last.replace(NUMBER, "").trim();
   const one = parseQuantity(unit === "" ? 1 : `1 ${unit}`, dimension);
-  const ends = [NUMBER.exec(first)?.[0] === first ? `${first} ${unit}`.trim() : first, last].map((end) =>
-    parseQuantity(/^[\d.eE+\-\u2212]+$/.test(end) && acceptsNumber(dimension) ? Number(end) : end, dimension),
-  );
+  const read = (end: string) =>
+    parseQuantity(/^[\d.eE+\-\u2212]+$/.test(end) && acceptsNumber(dimension) ? Number(end) : end, dimension);
+  const start = read(NUMBER.exec(first)?.[0] === first ? `${first} ${unit}`.trim() : first);
+  const stop = read(last);
   // A unit behind the second value is that of both: the second one is wrong, though neither can be read.
-  for (const [i, end] of [
-    [1, "to"],
-    [0, "from"],
-  ] as const) {
-    const read = ends[i]!;
-    if (!read.ok) return no("value", read.message, end);
-  }
+  if (!stop.ok) return no("value", stop.message, "to");
+  if (!start.ok) return no("value", start.message, "from");
   if (!one.ok) return no("value", one.message);
-  const [from, to] = ends.map((end) => Number(((end as { value: number }).value / one.value).toPrecision(12))) as [
-    number,
-    number,
-  ];
+  const inUnit = (value: number) => Number((value / one.value).toPrecision(12));
+  const [from, to] = [inUnit(start.value), inUnit(stop.value)];
   const knob: Knob = { kind: "field", name, path, dimension, from, to, unit, whole: dimension === "count" };
   return ordered(knob, no);
 }
