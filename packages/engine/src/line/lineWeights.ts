@@ -128,22 +128,39 @@ function add(
   b[k + 1] = b[k + 1]! - KINK * bend;
 }
 
-/**
- * Node coordinate whose weighted place is this fraction of the line's natural length. Beside an element of another length it is not
- * the coordinate between the two nodes around the place: the curve's weights reach over three.
- */
-export function coordinateAt(fractions: Float64Array, fraction: number): number {
+/** Fraction of a line's natural length at which the weighted place of a node coordinate lies, on the stretch [low, high]. */
+export function placeOf(fractions: Float64Array, xi: number, low: number, high: number): number {
   const weights = makeWeights();
-  let low = 0;
-  let high = fractions.length - 1;
+  weights.xi = xi;
+  return placeBy(weights, fractions, low, high);
+}
+
+function placeBy(weights: LineWeights, fractions: Float64Array, low: number, high: number): number {
+  weighLine(weights, low, high);
+  let place = 0;
+  for (let k = 0; k < WEIGHTED_NODES; k++) {
+    if (weights.w[k] !== 0) place += weights.w[k]! * fractions[weights.node + k]!;
+  }
+  return place;
+}
+
+/**
+ * Node coordinate whose weighted place is this fraction of the line's natural length, on the stretch [first, last]; by default the whole
+ * line. Beside an element of another length it is not the coordinate between the two nodes around the place: the curve's weights reach
+ * over three.
+ */
+export function coordinateAt(
+  fractions: Float64Array,
+  fraction: number,
+  first = 0,
+  last = fractions.length - 1,
+): number {
+  const weights = makeWeights();
+  let low = first;
+  let high = last;
   for (let i = 0; i < 60; i++) {
     weights.xi = 0.5 * (low + high);
-    weighLine(weights, 0, fractions.length - 1);
-    let place = 0;
-    for (let k = 0; k < WEIGHTED_NODES; k++) {
-      if (weights.w[k] !== 0) place += weights.w[k]! * fractions[weights.node + k]!;
-    }
-    if (place < fraction) low = weights.xi;
+    if (placeBy(weights, fractions, first, last) < fraction) low = weights.xi;
     else high = weights.xi;
   }
   return 0.5 * (low + high);

@@ -7,7 +7,7 @@ import { hypot } from "../portable/index.ts";
 import type { Anchor, LineMake, Material, Problem } from "../problem.ts";
 import { draftLine, endOf, type Line, placeLine, sectionsOf, stepLimit } from "./line.ts";
 import { branchStiffness } from "./maxwell.ts";
-import type { Accuracy } from "./mesh.ts";
+import type { Accuracy, NodePlace, SizeOf } from "./mesh.ts";
 import { tailSizes } from "./tails.ts";
 import { strainAt, type TensionCurve, tensionCurve } from "./tensionCurve.ts";
 
@@ -73,6 +73,11 @@ export interface ModelOptions {
   readonly size?: number;
   /** Share of the longest stable step, 0 < share ≤ 1; for convergence studies. */
   readonly stepShare?: number;
+  /**
+   * The mesh on which a run may go on once a catch is over: elements so many times as long, none shorter for a tail that whips, and no
+   * node where the walker was. By 1 only the tail's elements become longer. Absent: the mesh to begin on.
+   */
+  readonly coarser?: number;
 }
 
 export function chordOf(problem: Problem): number {
@@ -83,7 +88,8 @@ export function chordOf(problem: Problem): number {
 export function buildModel(problem: Problem, options: ModelOptions = {}): Model {
   const chord = chordOf(problem);
   const wanted = ELEMENT_SIZE[options.accuracy ?? "standard"];
-  const size = options.size ?? Math.min(wanted.size, chord / wanted.least);
+  const { coarser } = options;
+  const size = (options.size ?? Math.min(wanted.size, chord / wanted.least)) * (coarser ?? 1);
   const couplings = [
     ...(problem.backup?.connections ?? []).map((joint) => ({ ...joint, kind: "connection" as const })),
     ...(problem.backup?.tapes ?? []).map((joint) => ({ ...joint, kind: "tape" as const })),
@@ -91,25 +97,21 @@ export function buildModel(problem: Problem, options: ModelOptions = {}): Model 
   const shared = couplings.map(({ at }) => ({ at, rank: 2 }));
   const cutAt = problem.cut?.at;
   const innerCut = cutAt !== undefined && cutAt > 0 && cutAt < 1 ? cutAt : undefined;
-  const mainPlaces = [
-    { at: problem.walker.at, rank: 0 },
-    ...shared,
-    ...(innerCut === undefined ? [] : [{ at: innerCut, rank: 1 }]),
-  ];
+  const held = [...shared, ...(innerCut === undefined ? [] : [{ at: innerCut, rank: 1 }])];
+  const heldAtStart = [{ at: problem.walker.at, rank: 0 }, ...held];
   const mainLength = mainNaturalLength(problem);
-  const sizeOf = tailSizes(problem, {
-    size,
-    standard: Math.min(ELEMENT_SIZE.standard.size, chord / ELEMENT_SIZE.standard.least),
-  });
-  const mainDraft = draftLine("main", problem.main, mainLength, size, mainPlaces, innerCut, sizeOf);
-  const main = placeLine(mainDraft, 0);
+  const standard = Math.min(ELEMENT_SIZE.standard.size, chord / ELEMENT_SIZE.standard.least);
+  const draftMain = (places: readonly NodePlace[], sizeOf?: SizeOf) =>
+    placeLine(draftLine("main", problem.main, mainLength, size, places, innerCut, sizeOf), 0);
+  const first = draftMain(heldAtStart, tailSizes(problem, { size, standard }));
+  const main = coarser === undefined ? first : draftMain(coarser === 1 ? heldAtStart : held);
   const backupDraft =
     problem.backup &&
     draftLine(
       "backup",
       problem.backup,
       chord * (1 + problem.backup.slack),
-      size * backupScale(problem, stepLimit(main) / size),
+      size * backupScale(problem, stepLimit(coarser === 1 ? first : main) / size),
       shared,
       undefined,
     );

@@ -56,12 +56,19 @@ export class EnergyAudit {
   /** Per line and element: how much longer it is than its tension is of [m]. */
   readonly #ahead: readonly Float64Array[];
   readonly #particlesBefore = new Float64Array(24);
-  #next = 0;
+  #next: number;
 
-  constructor(parts: Audited, spent: Spent, ledger: LedgerKeeper) {
+  /** Losses before the first audit, by the present books of the ledger: none, or those of another mesh [J]. */
+  readonly #before: Pick<LedgerKeeper["now"], "lossFriction" | "lossContact" | "lossLeash" | "lossMain" | "lossBackup">;
+  readonly #spentBefore: Pick<Spent, "leash" | "lines">;
+
+  constructor(parts: Audited, spent: Spent, ledger: LedgerKeeper, from = 0) {
     this.#parts = parts;
     this.#spent = spent;
     this.#ledger = ledger;
+    this.#before = { ...ledger.now };
+    this.#spentBefore = { leash: spent.leash, lines: [...spent.lines] };
+    this.#next = from;
     this.#heldAtStart = parts.lines.map((line) => stretchEnergy(line, parts.memory));
     this.#leashAtStart = parts.leash.stored(parts.leashSpan());
     this.#ahead = parts.lines.map(({ elements }) => new Float64Array(elements));
@@ -108,17 +115,18 @@ export class EnergyAudit {
     const { now } = this.#ledger;
     const { lines, ends, contacts, leash } = this.#parts;
     now.kinetic = this.#kinetic();
-    now.lossFriction = 0;
-    now.lossContact = 0;
+    now.lossFriction = this.#before.lossFriction;
+    now.lossContact = this.#before.lossContact;
     for (const contact of contacts) {
       now.stretchOther += contact.stored + contact.storedInFriction;
       now.lossFriction += contact.lostToFriction;
       now.lossContact += contact.lostToContact;
     }
     for (const end of ends) now.lossContact += end.lost;
-    now.lossLeash = leash.work - (now.stretchLeash - this.#leashAtStart) - this.#spent.leash;
-    now.lossMain = this.#lineLoss(0, now.stretchMain);
-    now.lossBackup = lines[1] ? this.#lineLoss(1, now.stretchBackup) : 0;
+    const parted = this.#spent.leash - this.#spentBefore.leash;
+    now.lossLeash = this.#before.lossLeash + leash.work - (now.stretchLeash - this.#leashAtStart) - parted;
+    now.lossMain = this.#before.lossMain + this.#lineLoss(0, now.stretchMain);
+    now.lossBackup = this.#before.lossBackup + (lines[1] ? this.#lineLoss(1, now.stretchBackup) : 0);
     this.#ledger.book(t);
     this.#next += AUDIT_INTERVAL;
   }
@@ -145,6 +153,8 @@ export class EnergyAudit {
     const ahead = this.#ahead[k]!;
     let further = 0;
     for (let e = 0; e < ahead.length; e++) further += m[T + e]! * ahead[e]!;
-    return out[k]![0]! + further - (held - this.#heldAtStart[k]!) - this.#spent.lines[k]!;
+    return (
+      out[k]![0]! + further - (held - this.#heldAtStart[k]!) - (this.#spent.lines[k]! - this.#spentBefore.lines[k]!)
+    );
   }
 }

@@ -2,6 +2,8 @@
  * Keeps what a run shows, in arrays made once: force signals at 10 kHz (straight between steps), positions and tensions for the
  * eye at about 250 Hz, less on long or fine lines, so that a recording stays within its memory; and finds every element's peak.
  */
+
+import { type Clock, timeOf } from "../clock.ts";
 import { SIGNAL_RATE } from "../constants.ts";
 import type { LineKernel } from "../kernel/lineKernel.ts";
 import { COLUMN } from "../kernel/lineLayout.ts";
@@ -27,8 +29,7 @@ export interface RecorderMake {
   readonly free: number;
   /** [s] */
   readonly duration: number;
-  /** [s] */
-  readonly step: number;
+  readonly clock: Clock;
   /** Number of signals. */
   readonly channels: number;
   /** Whether frames hold the lines' shapes and tensions, for the eye, or ring and walker alone. */
@@ -60,21 +61,23 @@ export class Recorder {
   nextFrame = 0;
   /** The next step whose tensions count for the elements' peaks. */
   nextRow = 0;
-  readonly #step: number;
+  /** Time from the sample before to the next one, and of the next one [s]. */
+  #interval: number;
+  #clock: Clock;
   #steps = 0;
   #nextSample = 0;
-  readonly #lines: readonly Line[];
   readonly #m: Float64Array;
   readonly #last: Float64Array;
   readonly #perFrame: number;
   readonly #perRow: number;
-  readonly #elementPeaks: ElementPeakFinder;
+  /** Of every mesh that the run has been on, the present one last. */
+  readonly #meshes: { readonly lines: readonly Line[]; readonly peaks: ElementPeakFinder }[] = [];
 
   constructor(lines: readonly Line[], kernel: LineKernel, make: RecorderMake) {
-    const { free, duration, step, channels, shapes } = make;
-    this.#lines = lines;
+    const { free, duration, clock, channels, shapes } = make;
     this.#m = kernel.memory;
-    this.#step = step;
+    this.#clock = clock;
+    this.#interval = clock.step;
     this.#shown = shapes ? lines : [];
     const nodes = this.#shown.reduce((sum, line) => sum + line.nodes, 0);
     this.#perFrame = 3 * (nodes + 2);
@@ -89,14 +92,29 @@ export class Recorder {
     this.#positions = new Float32Array(frames * this.#perFrame);
     this.#ringAt = new Float32Array(frames * 2);
     this.#tensions = new Float32Array(frames * this.#perRow);
+    this.#last = new Float64Array(channels);
+    this.#watch(lines, kernel, free);
+  }
+
+  /** Watches the elements of a mesh, whose rows are to be kept in the kernel's memory from `free` on. */
+  #watch(lines: readonly Line[], kernel: LineKernel, free: number): void {
+    const { step } = this.#clock;
     let rowsAt = free;
     const tensions = lines.map(({ base, pitch, elements }) => {
       const at = rowsAt;
       rowsAt += rowsMemory(elements, step);
       return { at: base + COLUMN.T * pitch, elements, rowsAt: at };
     });
-    this.#elementPeaks = new ElementPeakFinder(kernel, tensions, step);
-    this.#last = new Float64Array(channels);
+    this.#meshes.push({ lines, peaks: new ElementPeakFinder(kernel, tensions, step) });
+  }
+
+  /** Goes on with the same lines on another mesh, on the clock of its steps. Of shapes a recording has one mesh only. */
+  goOn(lines: readonly Line[], kernel: LineKernel, { free, clock }: Pick<RecorderMake, "free" | "clock">): void {
+    if (this.#shown.length > 0) throw new Error("a recording shows the shapes of one mesh");
+    this.#interval = clock.firstTime - timeOf(this.#clock, clock.firstStep - 1);
+    this.#clock = clock;
+    this.nextRow = clock.firstStep;
+    this.#watch(lines, kernel, free);
   }
 
   /** Positions at the frames: of the nodes of the lines shown, of ring and walker [m]. */
@@ -115,19 +133,19 @@ export class Recorder {
   /** Takes in the channel values of the next step, and fills the samples since the last. */
   sample(values: Float64Array): void {
     const last = this.#last;
-    const step = this.#step;
-    const t = this.#steps * step;
+    const t = timeOf(this.#clock, this.#steps);
     for (; this.#nextSample <= t && this.samples < this.#mostSamples; this.samples++) {
       if (this.samples === this.channels[0]!.length) {
         this.channels = this.channels.map((channel) => withRoom(channel, this.samples + 1));
       }
       const { channels } = this;
-      const share = t > 0 ? 1 - (t - this.#nextSample) / step : 1;
+      const share = t > 0 ? 1 - (t - this.#nextSample) / this.#interval : 1;
       for (let c = 0; c < last.length; c++) channels[c]![this.samples] = last[c]! + share * (values[c]! - last[c]!);
       this.#nextSample = (this.samples + 1) / SIGNAL_RATE;
     }
     for (let c = 0; c < last.length; c++) last[c] = values[c]!;
     this.#steps++;
+    this.#interval = this.#clock.step;
   }
 
   /** Positions before the step that begins at `nextFrame` or first after it, and the tensions that led there. */
@@ -179,21 +197,38 @@ export class Recorder {
 
   /** Takes the tensions of the step `nextRow` into the elements' peaks. */
   row(): void {
-    this.#elementPeaks.read();
-    this.nextRow += this.#elementPeaks.plan.every;
+    const { peaks } = this.#meshes.at(-1)!;
+    peaks.read();
+    this.nextRow += peaks.plan.every;
   }
 
-  /** Filtered peak of every element, per line. */
+  /** Filtered peak of every element of the first mesh, per line; on a later mesh an element has got what was got where its middle lies. */
   elementPeaks(): readonly ElementPeaks[] {
-    const peaks = this.#elementPeaks.peaks();
-    const { rate } = this.#elementPeaks.plan;
-    let first = 0;
-    return this.#lines.map(({ elements, fractions }) => {
-      const peak = peaks.slice(first, first + elements);
-      first += elements;
-      return { at: Float32Array.from(peak, (_, e) => 0.5 * (fractions[e]! + fractions[e + 1]!)), peak, rate };
+    const [first, ...later] = this.#meshes.map(({ lines, peaks }) => peaksOf(lines, peaks));
+    return first!.map(({ at, peak, rate }, k) => {
+      for (const mesh of later) {
+        const { fractions } = mesh[k]!;
+        let e = 0;
+        for (let i = 0; i < at.length; i++) {
+          while (e < fractions.length - 2 && fractions[e + 1]! < at[i]!) e++;
+          peak[i] = Math.max(peak[i]!, mesh[k]!.peak[e]!);
+        }
+      }
+      return { at, peak, rate };
     });
   }
+}
+
+/** Filtered peak of every element of a mesh, per line, and where its elements end. */
+function peaksOf(lines: readonly Line[], finder: ElementPeakFinder) {
+  const peaks = finder.peaks();
+  const { rate } = finder.plan;
+  let first = 0;
+  return lines.map(({ elements, fractions }) => {
+    const peak = peaks.slice(first, first + elements);
+    first += elements;
+    return { at: Float32Array.from(peak, (_, e) => 0.5 * (fractions[e]! + fractions[e + 1]!)), peak, rate, fractions };
+  });
 }
 
 /** Largest value and its index; 0 for an empty signal. */

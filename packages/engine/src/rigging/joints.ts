@@ -3,6 +3,7 @@
  * extra stiffness: the nodes' momenta are shared after every step, and the impulse that this takes is the force in the joint.
  */
 
+import { type Clock, timeOf } from "../clock.ts";
 import { COLUMN } from "../kernel/lineLayout.ts";
 import type { Line } from "../line/line.ts";
 import type { Joint } from "../line/model.ts";
@@ -56,6 +57,7 @@ function makeGroup(members: readonly Member[]): Group {
 export class Joints {
   readonly states: readonly JointState[];
   readonly #m: Float64Array;
+  readonly #clock: Clock;
   readonly #step: number;
   /** Share of a new reading in the low-pass [-]. */
   readonly #blend: number;
@@ -64,8 +66,10 @@ export class Joints {
   #seamWhole: boolean;
   #groups: readonly Group[] = [];
 
-  constructor(main: Line, backup: Line | undefined, joints: readonly Joint[], memory: Float64Array, step: number) {
+  constructor(main: Line, backup: Line | undefined, joints: readonly Joint[], memory: Float64Array, clock: Clock) {
+    const { step } = clock;
     this.#m = memory;
+    this.#clock = clock;
     this.#step = step;
     this.#blend = step / (step + LOAD_CELL_TIME);
     this.#main = main;
@@ -80,6 +84,28 @@ export class Joints {
       load: new Float64Array(3),
     }));
     this.#regroup();
+  }
+
+  /** Goes on from the joints of another mesh; nodes that are to move as one do so at once. */
+  takeOver(from: Joints): void {
+    this.#seamWhole = from.#seamWhole;
+    for (const [k, state] of this.states.entries()) {
+      const old = from.states[k]!;
+      state.whole = old.whole;
+      state.peak = old.peak;
+      state.peakTime = old.peakTime;
+      state.force = old.force;
+      state.load.set(old.load);
+    }
+    this.#regroup();
+    const m = this.#m;
+    for (const { velocity, pitch, mass, total } of this.#groups) {
+      for (let c = 0; c < 3; c++) {
+        const at = (k: number) => velocity[k]! + c * pitch[k]!;
+        const shared = mass.reduce((sum, one, k) => sum + one * m[at(k)]!, 0) / total;
+        for (let k = 0; k < mass.length; k++) m[at(k)] = shared;
+      }
+    }
   }
 
   cutSeam(): void {
@@ -179,7 +205,7 @@ export class Joints {
     state.force = Math.sqrt(load[0]! * load[0]! + load[1]! * load[1]! + load[2]! * load[2]!);
     if (state.force > state.peak) {
       state.peak = state.force;
-      state.peakTime = steps * this.#step;
+      state.peakTime = timeOf(this.#clock, steps);
     }
   }
 }

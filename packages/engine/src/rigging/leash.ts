@@ -47,6 +47,20 @@ export class Leash {
     for (let i = 0; i < this.#r.length; i++) this.#r[i] = -this.#step.stiffness[i]! * strain;
   }
 
+  /** Goes on from a leash of another step, at a distance: every branch keeps its force. */
+  takeOver(from: Leash, distance: number): void {
+    this.#last = distance;
+    this.tension = from.tension;
+    this.whole = from.whole;
+    const strain = distance / this.#length - 1;
+    const was = from.#last / this.#length - 1;
+    if (strain <= 0 || was <= 0) return;
+    for (let i = 0; i < this.#r.length; i++) {
+      const held = from.#r[i]! + from.#step.stiffness[i]! * was;
+      this.#r[i] = held - this.#step.stiffness[i]! * strain;
+    }
+  }
+
   /**
    * Pulls ring and walker (positions and velocities) together for one step, which moves the branches on. Where they are is
    * read here: numbers passed about in the hot loop would end up on the heap.

@@ -33,6 +33,14 @@ export class LegAnchor {
     this.peaks = new Float64Array(legs.length);
   }
 
+  /** Goes on from the anchor of another mesh. */
+  takeOver(from: LegAnchor): void {
+    this.state.set(from.state);
+    this.tensions.set(from.tensions);
+    this.peaks.set(from.peaks);
+    for (const [k, whole] of from.whole.entries()) this.whole[k] = whole;
+  }
+
   /** Adds the legs' pull at the present position to `force`. */
   pull(force: Float64Array): void {
     for (let k = 0; k < this.legs.length; k++) {

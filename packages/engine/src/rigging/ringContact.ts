@@ -7,12 +7,16 @@
 
 import { COLUMN } from "../kernel/lineLayout.ts";
 import type { Line } from "../line/line.ts";
-import { makeWeights, WEIGHTED_NODES, weighLine } from "../line/lineWeights.ts";
+import { coordinateAt, makeWeights, placeOf, WEIGHTED_NODES, weighLine } from "../line/lineWeights.ts";
+import { hypot } from "../portable/index.ts";
 
 /** Slowest speed at which ξ may follow along the line, on top of the ring's own relative speed [m/s]. */
 const LEAST_FOLLOW_SPEED = 2;
 /** Least curvature of the squared distance that a Newton step for ξ counts on, as a share of a straight line's [-]. */
 const LEAST_CURVATURE_SHARE = 0.5;
+/** The curves of two meshes may be so far apart at the ring [m]: where it pushes, what shows little in the drop; where the line is loose, more. */
+const LARGEST_SHIFT_PUSHED = 0.15;
+const LARGEST_SHIFT_LOOSE = 0.5;
 
 /** What a contact is made of besides its line and the ring. */
 export interface ContactMake {
@@ -60,7 +64,9 @@ export class RingContact {
   /** Whether the weights are those of ξ. */
   #weighed = false;
   readonly #step: number;
-  readonly #clearance: number;
+  readonly #ownClearance: number;
+  /** The ring's own, but for what two meshes differed. */
+  #clearance: number;
   readonly #friction: number;
   readonly #stiffness: number;
   /** Mass of the line per length [kg/m]. */
@@ -80,6 +86,7 @@ export class RingContact {
     this.xi = make.xi;
     this.high = line.nodes - 1;
     this.#step = make.step;
+    this.#ownClearance = ring.clearance;
     this.#clearance = ring.clearance;
     this.#friction = ring.friction;
     this.#stiffness = make.stiffness;
@@ -87,6 +94,10 @@ export class RingContact {
     this.#ringMass = ring.mass;
   }
 
+  /** Energy in the springs of contact and friction, as far as the last step has brought it [J]. */
+  get springEnergy(): number {
+    return this.stored + 0.5 * this.#stiffness * this.#stuck * this.#stuck;
+  }
   /** What pushing apart took at the last positions, less what the spring holds: damping, and sliding along a bent line [J]. */
   get lostToContact(): number {
     return this.#normalNow - this.stored;
@@ -141,7 +152,10 @@ export class RingContact {
         w4 * m[at + 2 * pitch + 4]! +
         w5 * m[at + 2 * pitch + 5]!);
     const square = gx * gx + gy * gy + gz * gz;
-    if (square <= this.#clearance * this.#clearance) return;
+    if (square <= this.#clearance * this.#clearance) {
+      if (this.#clearance !== this.#ownClearance) this.#heal(Math.sqrt(square));
+      return;
+    }
     const distance = Math.sqrt(square);
     const V = at + COLUMN.VX * pitch;
     const IM = at + COLUMN.IM * pitch;
@@ -400,6 +414,52 @@ export class RingContact {
     const held = (node === 0 && !this.freeA) || (node === last && !this.freeB);
     this.xi = node;
     if (!held) this.on = false;
+  }
+
+  /**
+   * Goes on from the contact on another mesh of the same line, with the push that it had. The curves of two meshes are not quite the same:
+   * by what they differ at the ring, the clearance is another one until ring and line part. False where they differ by too much.
+   */
+  takeOver(from: RingContact, ring: Float64Array, parted: (element: number) => boolean): boolean {
+    this.on = from.on;
+    this.freeA = from.freeA;
+    this.freeB = from.freeB;
+    this.#clearance = from.#clearance;
+    this.force = from.force;
+    this.stored = (from.stored * from.#stiffness) / this.#stiffness;
+    this.#stuck = (from.#stuck * from.#stiffness) / this.#stiffness;
+    this.#tangentWork = 0.5 * this.#stiffness * this.#stuck * this.#stuck;
+    if (!this.on) return true;
+    const { fractions } = this.line;
+    const place = placeOf(from.line.fractions, from.xi, from.low, from.high);
+    this.xi = coordinateAt(fractions, place);
+    this.restretch(parted);
+    if (!this.on) return false;
+    this.xi = coordinateAt(fractions, place, this.low, this.high);
+    this.#weigh();
+    this.#weighed = true;
+    const distance = hypot(ring[0]! - this.#at(0), ring[1]! - this.#at(1), ring[2]! - this.#at(2));
+    const spring = Math.sqrt(2 * from.#stiffness * from.stored);
+    const pushes = spring > 0;
+    // Where nothing pushes, nothing may begin to.
+    const wanted = pushes ? distance - spring / this.#stiffness : Math.max(distance, this.#clearance);
+    this.#clearance = wanted;
+    const most = pushes ? LARGEST_SHIFT_PUSHED : LARGEST_SHIFT_LOOSE;
+    return wanted >= 0 && Math.abs(wanted - this.#ownClearance) <= most;
+  }
+
+  /** Comes back to the ring's own clearance, as far as nothing begins to push by it. */
+  #heal(distance: number): void {
+    this.#clearance = Math.max(this.#ownClearance, Math.min(this.#clearance, distance));
+  }
+
+  /** Coordinate of the point that the ring touches, on an axis [m]. */
+  #at(axis: number): number {
+    const { w, node } = this.#weights;
+    const X = this.line.base + axis * this.line.pitch + node;
+    let at = 0;
+    for (let k = 0; k < WEIGHTED_NODES; k++) if (w[k] !== 0) at += w[k]! * this.#m[X + k]!;
+    return at;
   }
 
   /** The live stretch around ξ after elements have parted: `parted(e)` says whether element e has. */

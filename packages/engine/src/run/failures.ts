@@ -4,6 +4,7 @@
  * of the last break could have reached them.
  */
 
+import { type Clock, timeOf } from "../clock.ts";
 import { COLUMN } from "../kernel/lineLayout.ts";
 import type { Line } from "../line/line.ts";
 import type { EndSupport } from "../line/lineEnds.ts";
@@ -41,7 +42,7 @@ export interface Failing {
 export class Failures {
   readonly #parts: Failing;
   readonly #m: Float64Array;
-  readonly #step: number;
+  readonly #clock: Clock;
   /** Pull at which leash or ring parts [N]. */
   readonly #leashStrength: number;
   readonly #lastBreak: { time: number; element: number }[];
@@ -49,23 +50,24 @@ export class Failures {
   #cutAt: number;
   #legAt: number;
 
-  constructor(parts: Failing) {
-    const { problem, step } = parts.model;
+  /** `over`: whether what the problem says is to fail has failed already. */
+  constructor(parts: Failing, clock: Clock, over = false) {
+    const { problem } = parts.model;
     this.#parts = parts;
     this.#m = parts.memory;
-    this.#step = step;
+    this.#clock = clock;
     this.#leashStrength = Math.min(
       problem.leash.strength ?? Number.POSITIVE_INFINITY,
       problem.ring.strength ?? Number.POSITIVE_INFINITY,
     );
     this.#lastBreak = parts.lines.map(() => ({ time: Number.NEGATIVE_INFINITY, element: 0 }));
-    this.#cutAt = problem.cut ? problem.cut.time : Number.POSITIVE_INFINITY;
-    this.#legAt = problem.legFailure ? problem.legFailure.time : Number.POSITIVE_INFINITY;
+    this.#cutAt = problem.cut && !over ? problem.cut.time : Number.POSITIVE_INFINITY;
+    this.#legAt = problem.legFailure && !over ? problem.legFailure.time : Number.POSITIVE_INFINITY;
   }
 
   /** What is to fail before the so-many-th step. */
   plan(steps: number): void {
-    const t = steps * this.#step;
+    const t = timeOf(this.#clock, steps);
     if (t >= this.#cutAt) this.#cut(t);
     if (t >= this.#legAt) this.#failLeg(t);
     const { slip } = this.#parts.model.problem.main;
@@ -75,20 +77,26 @@ export class Failures {
   /** What the so-many-th step pulled beyond its strength parts. */
   check(steps: number): void {
     const { leash, joints, lines, out } = this.#parts;
-    if (leash.tension > this.#leashStrength) this.#partLeash(steps * this.#step);
+    if (leash.tension > this.#leashStrength) this.#partLeash(timeOf(this.#clock, steps));
     const { states } = joints;
     for (let k = 0; k < states.length; k++) {
-      if (states[k]!.force > states[k]!.joint.strength) this.#partJoint(states[k]!, steps * this.#step);
+      if (states[k]!.force > states[k]!.joint.strength) this.#partJoint(states[k]!, timeOf(this.#clock, steps));
     }
-    for (let k = 0; k < lines.length; k++) if (out[k]![1]! > 0) this.#partElement(k, steps * this.#step);
+    for (let k = 0; k < lines.length; k++) if (out[k]![1]! > 0) this.#partElement(k, timeOf(this.#clock, steps));
   }
 
   /** The legs of an anchor that the so-many-th step pulled beyond their strength part. */
   checkLegs(anchor: LegAnchor, steps: number): void {
     for (let k = 0; k < anchor.legs.length; k++) {
       const strength = anchor.legs[k]!.leg.strength ?? Number.POSITIVE_INFINITY;
-      if (anchor.whole[k] && anchor.tensions[k]! > strength) this.#partLeg(anchor, k, steps * this.#step, "break");
+      if (anchor.whole[k] && anchor.tensions[k]! > strength)
+        this.#partLeg(anchor, k, timeOf(this.#clock, steps), "break");
     }
+  }
+
+  /** Whether all has failed that the problem says is to fail. */
+  get over(): boolean {
+    return Math.min(this.#cutAt, this.#legAt) === Number.POSITIVE_INFINITY;
   }
 
   #cut(t: number): void {
@@ -99,7 +107,7 @@ export class Failures {
     const node = at <= 0 || main.seam < 0 ? (at < 0.5 ? 0 : main.nodes - 1) : main.seam;
     if (node === main.seam) joints.cutSeam();
     else this.#release(node === 0 ? "A" : "B");
-    this.#restretch(0);
+    this.restretch(0);
     this.#note({ time: t, kind: "cut", part: "main", at, position: nodePosition(main, this.#m, node) });
     this.#lastBreak[0] = { time: t, element: Math.min(node, main.elements - 1) };
   }
@@ -114,7 +122,8 @@ export class Failures {
     else contacts[0]!.freeB = true;
   }
 
-  #restretch(k: number): void {
+  /** Finds the live stretch of a line that the ring is on. */
+  restretch(k: number): void {
     const line = this.#parts.lines[k]!;
     const m = this.#m;
     const wholeSeam = line.seam < 0 || this.#cutAt < Number.POSITIVE_INFINITY;
@@ -187,7 +196,7 @@ export class Failures {
     for (let e = 0; e < line.elements; e++) {
       const over = m[T + e]! - m[S + e]!;
       const away = Math.abs(e - last.element);
-      if (over <= excess || t - last.time < RELEASE_WAIT + 2 * away * this.#step) continue;
+      if (over <= excess || t - last.time < RELEASE_WAIT + 2 * away * this.#clock.step) continue;
       worst = e;
       excess = over;
     }
@@ -197,7 +206,7 @@ export class Failures {
     spent.parted += held;
     spent.lines[k as 0 | 1] += held;
     this.#lastBreak[k] = { time: t, element: worst };
-    this.#restretch(k);
+    this.restretch(k);
     const at = 0.5 * (line.fractions[worst]! + line.fractions[worst + 1]!);
     this.#note({ time: t, kind: "break", part: line.name, at, value, position: nodePosition(line, m, worst) });
   }

@@ -2,29 +2,28 @@
  * One run: lines, ring, leash and walker stepped from rest to the end of the problem, in slices so that it can be watched and
  * cancelled. See THEORY.md for the model and for the order of work within a step.
  */
+
+import { timeOf } from "../clock.ts";
 import { GRAVITY } from "../constants.ts";
 import type { LineKernel } from "../kernel/lineKernel.ts";
-import { fastestKernel } from "../kernel/lineKernelWasm.ts";
-import { HEAD } from "../kernel/lineLayout.ts";
 import { addDrag } from "../line/drag.ts";
-import { type Line, loadLine } from "../line/line.ts";
-import { EndSupport } from "../line/lineEnds.ts";
 import { lostNode, placeAtRest } from "../line/lineState.ts";
-import { anchorOf, buildModel, MASTER_MASS, type Model, type ModelOptions } from "../line/model.ts";
+import { buildModel, type Model, type ModelOptions } from "../line/model.ts";
 import { hypot } from "../portable/index.ts";
 import type { Problem } from "../problem.ts";
-import { EnergyAudit, type Spent } from "../record/energyAudit.ts";
+import { type Audited, EnergyAudit, type Spent } from "../record/energyAudit.ts";
 import { LedgerKeeper } from "../record/energyLedger.ts";
-import { Recorder, recorderMemory } from "../record/recorder.ts";
+import { Recorder } from "../record/recorder.ts";
 import type { RunEvent } from "../record/recording.ts";
 import { Feet } from "../rigging/feet.ts";
 import { groundHeight } from "../rigging/groundProfile.ts";
-import { Joints } from "../rigging/joints.ts";
-import { Leash } from "../rigging/leash.ts";
-import { LegAnchor } from "../rigging/legAnchor.ts";
-import { RingContact } from "../rigging/ringContact.ts";
+import type { Joints } from "../rigging/joints.ts";
+import type { Leash } from "../rigging/leash.ts";
+import type { LegAnchor } from "../rigging/legAnchor.ts";
 import { restAtStart, type StartRest } from "../statics/start.ts";
-import { Failures } from "./failures.ts";
+import { carryStage } from "./carryStage.ts";
+import { type Failing, Failures } from "./failures.ts";
+import { layBed, makeStage, type Stage } from "./stage.ts";
 
 /** How a run is made. */
 export interface SimulationOptions extends ModelOptions {
@@ -39,20 +38,20 @@ export const CHANNEL_COUNT = 8;
 /** Channel of the walker's height. */
 const HEIGHT_CHANNEL = 7;
 
+/** On another mesh a part of the rig may hold so much more or less energy, as shares of the energy moved so far [-]. */
+const MOST_MADE = 1e-3;
+const MOST_LOST = 0.05;
+
 export type Status = "running" | "done" | "diverged";
 
 /** A run in progress. `simulate` and `startRun` make one and see it through. */
 export class Simulation {
   readonly problem: Problem;
-  readonly model: Model;
   readonly options: SimulationOptions;
   readonly rest: StartRest;
   readonly recorder: Recorder;
   readonly ledger: LedgerKeeper;
   readonly events: RunEvent[] = [];
-  readonly joints: Joints;
-  readonly leash: Leash;
-  readonly legAnchors: readonly LegAnchor[];
   status: Status = "running";
   /** What went wrong, when diverged. */
   trouble = "";
@@ -60,19 +59,15 @@ export class Simulation {
   lowest = Number.POSITIVE_INFINITY;
   lowestTime = 0;
   readonly startHeight: number;
-  readonly #kernel: LineKernel;
-  readonly #lines: readonly Line[];
-  readonly #ends: readonly EndSupport[];
-  readonly #contacts: readonly RingContact[];
+  /** How the lines lie in memory, and all that holds them, on the present mesh. */
+  #stage: Stage;
   readonly #ring = new Float64Array(6);
   readonly #walker = new Float64Array(6);
-  /** Per line, in the kernel's memory: out[0] is the work that stretching took [J], out[1] the largest excess over strength [N]. */
-  readonly #out: readonly Float64Array[];
   readonly #values: Float64Array;
-  readonly #audit: EnergyAudit;
+  #audit: EnergyAudit;
   readonly #spent: Spent = { parted: 0, slipped: 0, dragged: 0, feet: 0, leash: 0, lines: [0, 0] };
   readonly #feet: Feet;
-  readonly #failures: Failures;
+  #failures: Failures;
   #taut = false;
   /** Per line, whether it is on record that the ring ran off it. */
   readonly #ringOff = [false, false];
@@ -80,84 +75,63 @@ export class Simulation {
   constructor(problem: Problem, options: SimulationOptions = {}) {
     this.problem = problem;
     this.options = options;
-    this.model = buildModel(problem, options);
-    const { main, backup, step } = this.model;
-    this.#lines = backup ? [main, backup] : [main];
-    this.#kernel = (options.kernel ?? fastestKernel)(this.model.memory + recorderMemory(this.#lines, step));
-    for (const line of this.#lines) loadLine(line, this.#kernel, step);
-    if (backup) this.#kernel.memory[main.head + HEAD.next] = backup.head;
-    this.rest = restAtStart(this.model);
-    const m = this.#kernel.memory;
-    placeAtRest(main, m, this.rest.main);
-    if (backup) placeAtRest(backup, m, this.rest.backup);
+    const bed = layBed(buildModel(problem, options), options.kernel);
+    this.rest = restAtStart(bed.model);
+    const { main, backup, step } = bed.model;
+    placeAtRest(main, bed.kernel.memory, this.rest.main);
+    if (backup) placeAtRest(backup, bed.kernel.memory, this.rest.backup);
     this.#ring.set(this.rest.ring);
     this.#walker.set(this.rest.walker);
     this.startHeight = this.#walker[2]!;
     this.ledger = new LedgerKeeper(problem.walker.mass * GRAVITY);
-    this.#contacts = this.#lines.map(
-      (line, k) =>
-        new RingContact(line, m, problem.ring, {
-          stiffness: k === 0 ? this.rest.contact.main : this.rest.contact.backup,
-          xi: k === 0 ? this.rest.xiMain : this.rest.xiBackup,
-          step,
-        }),
-    );
-    this.leash = new Leash(
-      problem.leash,
-      this.model.leash.curve,
-      { ring: problem.ring.mass, walker: problem.walker.mass },
-      step,
-    );
+    const seat = { ...this.rest, xi: [this.rest.xiMain, this.rest.xiBackup] as const };
+    this.#stage = makeStage(bed, seat, { step, firstStep: 0, firstTime: 0 });
+    const { clock, lines, kernel, joints } = this.#stage;
     this.leash.relax(this.#leashSpan());
-    const { legs } = this.rest;
-    this.legAnchors = (["A", "B"] as const).flatMap((end) =>
-      legs[end].length > 0
-        ? [
-            new LegAnchor(end, legs[end], this.rest.masters[end], {
-              mass: anchorOf(problem, end).mass ?? MASTER_MASS,
-              step,
-            }),
-          ]
-        : [],
-    );
-    this.#ends = this.#lines.flatMap((line) =>
-      (["A", "B"] as const).map((end) => new EndSupport(line, end, problem, m, step, legs[end].length > 0)),
-    );
-    this.joints = new Joints(main, backup, this.model.joints, m, step);
-    const connections = this.joints.states.filter(({ joint }) => joint.kind === "connection").length;
+    const connections = joints.states.filter(({ joint }) => joint.kind === "connection").length;
     this.#values = new Float64Array(CHANNEL_COUNT + connections);
-    this.recorder = new Recorder(this.#lines, this.#kernel, {
-      free: this.model.memory,
+    this.recorder = new Recorder(lines, kernel, {
+      free: bed.model.memory,
       duration: problem.duration,
-      step,
+      clock,
       channels: this.#values.length,
       shapes: options.shapes ?? true,
     });
-    this.#out = this.#lines.map(({ head }) => m.subarray(head + HEAD.work, head + HEAD.excess + 1));
-    this.#feet = new Feet(problem, this.model, m, this.#walker);
-    const parts = {
-      problem,
-      model: this.model,
-      memory: m,
-      lines: this.#lines,
-      out: this.#out,
-      ends: this.#ends,
-      contacts: this.#contacts,
-      legAnchors: this.legAnchors,
-      leash: this.leash,
-      joints: this.joints,
+    this.#feet = new Feet(problem, bed.model, kernel.memory, this.#walker);
+    const parts = this.#parts();
+    this.#failures = new Failures(parts, clock);
+    this.#audit = new EnergyAudit(parts, this.#spent, this.ledger);
+  }
+
+  /** All that fails, and holds or takes energy, on the present mesh. */
+  #parts(): Failing & Audited {
+    const { kernel, ...stage } = this.#stage;
+    return {
+      ...stage,
+      problem: this.problem,
+      memory: kernel.memory,
       ring: this.#ring,
       walker: this.#walker,
       leashSpan: () => this.#leashSpan(),
       spent: this.#spent,
       events: this.events,
     };
-    this.#failures = new Failures(parts);
-    this.#audit = new EnergyAudit(parts, this.#spent, this.ledger);
   }
 
+  get model(): Model {
+    return this.#stage.model;
+  }
+  get joints(): Joints {
+    return this.#stage.joints;
+  }
+  get leash(): Leash {
+    return this.#stage.leash;
+  }
+  get legAnchors(): readonly LegAnchor[] {
+    return this.#stage.legAnchors;
+  }
   get time(): number {
-    return this.steps * this.model.step;
+    return timeOf(this.#stage.clock, this.steps);
   }
   /** Share of the problem's duration done, 0 to 1. */
   get progress(): number {
@@ -165,7 +139,7 @@ export class Simulation {
   }
   /** Memory of the kernel, for reading element states. */
   get memory(): Float64Array {
-    return this.#kernel.memory;
+    return this.#stage.kernel.memory;
   }
   /** Height of the walker's tie-in [m]. */
   get walkerHeight(): number {
@@ -176,7 +150,7 @@ export class Simulation {
     return [this.#ringFraction(0), this.#ringFraction(1)];
   }
   get kernelName(): string {
-    return this.#kernel.name;
+    return this.#stage.kernel.name;
   }
 
   /** Runs up to so many steps; stops early when done or when numbers are no longer finite. */
@@ -192,6 +166,34 @@ export class Simulation {
     this.#noteLowest();
   }
 
+  /**
+   * Goes on from here on a coarser mesh (see `ModelOptions`), if it serves; says whether it does. A rig whose webbing slips, or on which
+   * somebody stands, or where something is still to fail, stays on its mesh; so does a recording of shapes.
+   */
+  goOn(coarser: number): boolean {
+    if (this.status !== "running" || (this.options.shapes ?? true) || this.problem.main.slip) return false;
+    if (this.#feet.pushing || !this.#failures.over) return false;
+    const model = buildModel(this.problem, { ...this.options, coarser });
+    if (model.step <= this.model.step) return false;
+    const { time, steps, rest } = this;
+    const moment = { time, steps, rest, ring: this.#ring, leashSpan: () => this.#leashSpan() };
+    const carried = carryStage(this.#stage, model, this.options.kernel, moment);
+    if (!carried) return false;
+    const { stage, lost } = carried;
+    const { moved, now } = this.ledger;
+    const [least, most] = [Math.min(...lost.lines, lost.contact), Math.max(...lost.lines, lost.contact)];
+    if (least < -MOST_MADE * moved || most > MOST_LOST * moved) return false;
+    now.lossMain += lost.lines[0];
+    now.lossBackup += lost.lines[1];
+    now.lossContact += lost.contact;
+    this.#stage = stage;
+    this.recorder.goOn(stage.lines, stage.kernel, { free: model.memory, clock: stage.clock });
+    const parts = this.#parts();
+    this.#failures = new Failures(parts, stage.clock, true);
+    this.#audit = new EnergyAudit(parts, this.#spent, this.ledger, time);
+    return true;
+  }
+
   #leashSpan(): number {
     const dx = this.#walker[0]! - this.#ring[0]!;
     const dy = this.#walker[1]! - this.#ring[1]!;
@@ -200,7 +202,8 @@ export class Simulation {
   }
 
   #step(): void {
-    const { step } = this.model;
+    const { clock, contacts, ends, joints, kernel, legAnchors, model, out } = this.#stage;
+    const { step } = clock;
     const t = this.time;
     this.#failures.plan(this.steps);
     const auditing = this.#audit.due(t);
@@ -213,23 +216,21 @@ export class Simulation {
       this.lowest = height;
       this.lowestTime = t;
     }
-    const contacts = this.#contacts;
     if (this.#feet.pushing) this.#feet.begin();
     for (let k = 0; k < contacts.length; k++) contacts[k]!.push(this.#ring);
     for (let k = 0; k < contacts.length; k++) if (contacts[k]!.force > 0) this.#addImpulse(contacts[k]!.impulse);
     this.#pullLeash();
-    this.#kernel.step(this.model.main.head);
+    kernel.step(model.main.head);
     for (let k = 0; k < contacts.length; k++) contacts[k]!.pushLine();
     const pushing = this.#feet.pushing;
     if (pushing) this.#pushFeet();
-    if (this.problem.main.slip)
-      this.#out[0]![0] = this.#out[0]![0]! + this.#ends[0]!.missedWork() + this.#ends[1]!.missedWork();
-    for (let k = 0; k < this.#ends.length; k++) if (this.#ends[k]!.kind !== "fixed") this.#ends[k]!.move();
-    for (let k = 0; k < this.legAnchors.length; k++) {
-      this.legAnchors[k]!.move(this.#ends);
-      this.#failures.checkLegs(this.legAnchors[k]!, this.steps);
+    if (this.problem.main.slip) out[0]![0] = out[0]![0]! + ends[0]!.missedWork() + ends[1]!.missedWork();
+    for (let k = 0; k < ends.length; k++) if (ends[k]!.kind !== "fixed") ends[k]!.move();
+    for (let k = 0; k < legAnchors.length; k++) {
+      legAnchors[k]!.move(ends);
+      this.#failures.checkLegs(legAnchors[k]!, this.steps);
     }
-    this.joints.bind(this.steps);
+    joints.bind(this.steps);
     if (pushing) this.#bookFeet();
     for (let k = 0; k < contacts.length; k++) contacts[k]!.book(this.#ring);
     this.#moveParticles();
@@ -253,7 +254,7 @@ export class Simulation {
   }
 
   #moveParticles(): void {
-    const { step } = this.model;
+    const { step } = this.#stage.clock;
     const ring = this.#ring;
     const walker = this.#walker;
     ring[0] = ring[0]! + step * ring[3]!;
@@ -266,7 +267,7 @@ export class Simulation {
 
   /** Leash and weight on ring and walker. */
   #pullLeash(): void {
-    const fall = GRAVITY * this.model.step;
+    const fall = GRAVITY * this.#stage.clock.step;
     const ring = this.#ring;
     const walker = this.#walker;
     this.leash.pull(ring, walker);
@@ -291,19 +292,20 @@ export class Simulation {
   }
 
   #drag(step: number): void {
-    this.#spent.dragged += addDrag(this.#lines, this.#kernel.memory, this.problem, this.#walker, step);
+    this.#spent.dragged += addDrag(this.#stage.lines, this.#stage.kernel.memory, this.problem, this.#walker, step);
   }
 
   #sample(): void {
     const v = this.#values;
-    v[0] = this.leash.tension;
-    v[1] = this.#ends[0]!.load;
-    v[2] = this.#ends[1]!.load;
-    v[3] = this.#ends.length > 2 ? this.#ends[2]!.load : 0;
-    v[4] = this.#ends.length > 2 ? this.#ends[3]!.load : 0;
-    v[5] = this.#contacts[0]!.force;
-    v[6] = this.#contacts.length > 1 ? this.#contacts[1]!.force : 0;
-    const { states } = this.joints;
+    const { contacts, ends, joints, leash } = this.#stage;
+    const { states } = joints;
+    v[0] = leash.tension;
+    v[1] = ends[0]!.load;
+    v[2] = ends[1]!.load;
+    v[3] = ends.length > 2 ? ends[2]!.load : 0;
+    v[4] = ends.length > 2 ? ends[3]!.load : 0;
+    v[5] = contacts[0]!.force;
+    v[6] = contacts.length > 1 ? contacts[1]!.force : 0;
     // Connections come before tapes.
     for (let k = CHANNEL_COUNT; k < v.length; k++) v[k] = states[k - CHANNEL_COUNT]!.force;
     this.recorder.sample(v);
@@ -311,12 +313,15 @@ export class Simulation {
 
   #checkEnd(): void {
     const walker = this.#walker;
-    if (!Number.isFinite(walker[0]! + walker[1]! + walker[2]! + this.#ring[0]! + this.#ring[2]! + this.#out[0]![0]!)) {
+    if (
+      !Number.isFinite(walker[0]! + walker[1]! + walker[2]! + this.#ring[0]! + this.#ring[2]! + this.#stage.out[0]![0]!)
+    ) {
       this.#diverge();
       return;
     }
-    for (let k = 0; k < this.#contacts.length; k++) {
-      const { on, line } = this.#contacts[k]!;
+    const { contacts } = this.#stage;
+    for (let k = 0; k < contacts.length; k++) {
+      const { on, line } = contacts[k]!;
       if (on || this.#ringOff[k]) continue;
       this.#ringOff[k] = true;
       this.#note({ time: this.time, kind: "ringOff", part: line.name, position: this.#at(this.#ring) });
@@ -338,12 +343,14 @@ export class Simulation {
 
   #diverge(): void {
     this.status = "diverged";
-    const lost = this.#lines.map((line) => lostNode(line, this.#kernel.memory)).find((where) => where !== undefined);
+    const lost = this.#stage.lines
+      .map((line) => lostNode(line, this.#stage.kernel.memory))
+      .find((where) => where !== undefined);
     this.trouble = `numbers stopped being finite at ${this.time.toFixed(4)} s: ${lost ?? "ring or walker"}`;
   }
 
   #ringFraction(k: number): number {
-    const contact = this.#contacts[k];
+    const contact = this.#stage.contacts[k];
     if (!contact?.on) return -1;
     const { fractions } = contact.line;
     const e = Math.min(Math.floor(contact.xi), fractions.length - 2);
