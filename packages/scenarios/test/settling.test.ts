@@ -127,6 +127,49 @@ describe("a ring that hangs beside a connection of a line that has parted", () =
   });
 });
 
+describe("the mesh of a run", () => {
+  /** How much coarser it may be, over time, each value once [-], and when it first may be [s]. */
+  function coarserOver(failed: string, ring: number, range = 0.6) {
+    const run = new Swings(ring, failed, range);
+    const settling = new Settling(run as unknown as Simulation, { from: 0, usual: 2, most: 100 });
+    const all: { coarser: number | undefined; time: number; height: number }[] = [];
+    for (let k = 1; k <= 1200; k++) {
+      run.time = 0.01 * k;
+      if (settling.over()) break;
+      const coarser = settling.coarser();
+      if (all.length === 0 || coarser !== all.at(-1)!.coarser)
+        all.push({ coarser, time: run.time, height: run.walkerHeight });
+    }
+    return all;
+  }
+
+  it("gives up a tail's short elements once it has whipped, and gets coarser at high points, more once all is calm", () => {
+    const all = coarserOver("main", 28);
+    expect(all.map(({ coarser }) => coarser).slice(0, 6)).toEqual([undefined, 1, 1.5, 1, 2, 1]);
+    expect(all[1]!.time).toBeGreaterThan(1.5);
+    for (const { coarser, height } of all) if (coarser === 1.5 || coarser === 2) expect(height).toBeGreaterThan(-8.3);
+  });
+
+  it("stays as fine where both lines are whole: a slack backup whips beside the line", () => {
+    expect(new Set(coarserOver("anchorA", 28).map(({ coarser }) => coarser))).toEqual(new Set([undefined, 1]));
+  });
+
+  it("begins anew when something gives way", () => {
+    const run = new Swings(28, "main", 0.6);
+    const settling = new Settling(run as unknown as Simulation, { from: 0, usual: 2, most: 100 });
+    const until = (time: number) => {
+      for (; run.time < time; run.time += 0.01) settling.over();
+    };
+    until(3);
+    expect(settling.coarser()).toBe(1);
+    Object.assign(run, { events: [...run.events, { kind: "break", part: "connection" }] });
+    until(3.1);
+    expect(settling.coarser()).toBeUndefined();
+    until(4);
+    expect(settling.coarser()).toBeUndefined();
+  });
+});
+
 describe("small swings at the beginning", () => {
   it("say nothing of what is to come: half of the usual time goes by first", () => {
     expect(lowsUntilOver(15, "main", { usual: 20 })).toBeGreaterThan(lowsUntilOver(15, "main") + 1);

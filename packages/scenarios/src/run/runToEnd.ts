@@ -10,7 +10,7 @@ import { CatchWatch } from "./catch.ts";
 import { fate } from "./fate.ts";
 import { hangersOf, ofOneHanger } from "./hangers.ts";
 import { Settling, type SettlingTimes } from "./settling.ts";
-import { solveInSlices } from "./solveInSlices.ts";
+import { solveInSlices, type Watch } from "./solveInSlices.ts";
 import { type ProblemOptions, toProblem } from "./toProblem.ts";
 
 /**
@@ -76,13 +76,10 @@ export function* momentOfCatch(
   return { ok: false, trouble: { reason: "before", detail: result.message } };
 }
 
-/** Watches a run, and says when it is over. */
-type Watch = new (run: Simulation, times: SettlingTimes) => { over(): boolean };
-
 function solveUntil(
   usual: Problem,
   options: SimulationOptions,
-  Watching: Watch,
+  Watching: new (run: Simulation, times: SettlingTimes) => Watch,
 ): Generator<number, SimulationResult, void> {
   const times = {
     from: usual.cut?.time ?? usual.legFailure?.time ?? 0,

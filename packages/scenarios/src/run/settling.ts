@@ -22,6 +22,14 @@ const TIME_SINCE_LOWEST = 0.1;
 /** After a failure, low points count only from so long after it [s]. */
 const TIME_AFTER_FAILURE = 0.05;
 
+/**
+ * How much coarser a mesh will do [-] after a low point, where only the short elements of a tail that has whipped are given up; after
+ * the high point that follows; and after one once the walker has settled but for a ring that may still slip.
+ */
+const COARSER = { low: 1, high: 1.5, calm: 2 } as const;
+/** What comes off whips for so long: the longest tail with short elements, there and back, at the speed of a soft webbing's recoil [s]. */
+const WHIP_TIME = 1.5;
+
 /** What says in the events of a run that a line has parted. */
 const FAILURES: readonly string[] = ["cut", "break"];
 const LINES: readonly string[] = ["main", "backup"];
@@ -60,6 +68,9 @@ export class Settling {
   #deepest = Number.POSITIVE_INFINITY;
   #last: Low | undefined;
   #rising = false;
+  #calm = false;
+  /** How much coarser the mesh may be, by where the walker has turned [-]. */
+  #coarser: number | undefined;
   /** Least or greatest height since the walker turned, and where the ring was then. */
   #turn: Low | undefined;
 
@@ -89,6 +100,11 @@ export class Settling {
     return time > this.#most && lowestTime < time - TIME_SINCE_LOWEST;
   }
 
+  /** How much coarser the mesh may be from here on [-]; undefined: not at all. */
+  coarser(): number | undefined {
+    return this.#run.time < this.#from + WHIP_TIME ? undefined : this.#coarser;
+  }
+
   /** What gives way begins it all anew. */
   #hearOfFailures(time: number): void {
     const { events } = this.#run;
@@ -99,6 +115,8 @@ export class Settling {
       this.#last = undefined;
       this.#turn = undefined;
       this.#rising = false;
+      this.#calm = false;
+      this.#coarser = undefined;
     }
     this.#events = events.length;
   }
@@ -109,16 +127,21 @@ export class Settling {
    */
   #cameBackUp(now: Low): boolean {
     this.#turn ??= now;
+    // A high point is over soon: what it allows, it allows at once.
+    if (this.#coarser !== undefined) this.#coarser = COARSER.low;
     this.#range(now);
     const up = now.height - this.#turn.height;
     if (this.#rising ? up > 0 : up < 0) this.#turn = now;
     else if (this.#rising && up < -LEAST_TURN_RISE) {
       this.#rising = false;
       this.#turn = now;
+      if (this.#parted) this.#coarser = this.#calm ? COARSER.calm : COARSER.high;
     } else if (!this.#rising && up > LEAST_TURN_RISE) {
       const low = this.#turn;
       const last = this.#last;
       const calm = last !== undefined && low.height >= this.#deepest && this.#slid(last, low) < LEAST_SLIDE;
+      this.#calm = calm;
+      this.#coarser = COARSER.low;
       const over = calm && this.#run.time > this.#least && !this.#maySlip(low);
       this.#deepest = Math.min(this.#deepest, low.height);
       this.#last = low;

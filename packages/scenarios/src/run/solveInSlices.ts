@@ -13,10 +13,17 @@ const STEPS_PER_SLICE = 400;
 /** Step of the second try at a run whose numbers went wrong, as a share of the first one's [-]. */
 const RETRY_STEP_SHARE = 0.5;
 
+/** Watches a run between slices. */
+export interface Watch {
+  over(): boolean;
+  /** How much coarser the mesh may be from here on [-]; undefined: as it is. */
+  coarser?(): number | undefined;
+}
+
 /** How a run may end before its time. */
 export interface EndsEarly {
-  /** Made for each try of the run. Asked between slices whether the run is over. */
-  readonly watch: (run: Simulation) => { over(): boolean };
+  /** Made for each try of the run. */
+  readonly watch: (run: Simulation) => Watch;
   /** How long a run like this usually takes [s]. */
   readonly usually: number;
 }
@@ -43,9 +50,17 @@ function* solveOnce(
   if (!started.ok) return started;
   const { run } = started;
   const watch = early?.watch(run);
+  let coarser = 0;
+  let wanted = 0;
   while (run.advance(STEPS_PER_SLICE) === "running") {
-    if (watch?.over()) run.finish();
-    else yield early ? shareDone(run.time, early.usually, problem.duration) : run.progress;
+    if (watch?.over()) {
+      run.finish();
+      continue;
+    }
+    const next = watch?.coarser?.() ?? 0;
+    if (next !== wanted && next > coarser && run.goOn(next)) coarser = next;
+    wanted = next;
+    yield early ? shareDone(run.time, early.usually, problem.duration) : run.progress;
   }
   return resultOf(run);
 }
