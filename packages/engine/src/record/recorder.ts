@@ -11,6 +11,7 @@ import type { Line } from "../line/line.ts";
 import { ElementPeakFinder, rowsMemory } from "./elementPeaks.ts";
 import { PeakFinder } from "./filteredPeak.ts";
 import type { ElementPeaks, Peak } from "./recording.ts";
+import { ShownLine } from "./shownLine.ts";
 
 /** Most numbers (4 bytes each) for positions; tensions take a third as many. */
 const MOST_POSITION_NUMBERS = 4_500_000;
@@ -54,7 +55,7 @@ export class Recorder {
   #tensions: Float32Array;
   #ringAt: Float32Array;
   /** Lines of which frames hold the shape. */
-  readonly #shown: readonly Line[];
+  readonly #shown: readonly ShownLine[];
   samples = 0;
   frames = 0;
   /** Time of the next frame; infinite when there is no room for more [s]. */
@@ -66,7 +67,6 @@ export class Recorder {
   #clock: Clock;
   #steps = 0;
   #nextSample = 0;
-  readonly #m: Float64Array;
   readonly #last: Float64Array;
   readonly #perFrame: number;
   readonly #perRow: number;
@@ -75,13 +75,12 @@ export class Recorder {
 
   constructor(lines: readonly Line[], kernel: LineKernel, make: RecorderMake) {
     const { free, duration, clock, channels, shapes } = make;
-    this.#m = kernel.memory;
     this.#clock = clock;
     this.#interval = clock.step;
-    this.#shown = shapes ? lines : [];
-    const nodes = this.#shown.reduce((sum, line) => sum + line.nodes, 0);
+    this.#shown = shapes ? lines.map((line) => new ShownLine(line, kernel.memory)) : [];
+    const nodes = this.#shown.reduce((sum, { first }) => sum + first.nodes, 0);
     this.#perFrame = 3 * (nodes + 2);
-    this.#perRow = this.#shown.reduce((sum, line) => sum + line.elements, 0);
+    this.#perRow = this.#shown.reduce((sum, { first }) => sum + first.elements, 0);
     this.frameRate = Math.min(FRAME_RATE, Math.max(25, MOST_POSITION_NUMBERS / (this.#perFrame * duration)));
     const count = (time: number, rate: number) => Math.floor(time * rate + 1e-6) + 1;
     this.#mostFrames = count(duration, this.frameRate);
@@ -108,9 +107,9 @@ export class Recorder {
     this.#meshes.push({ lines, peaks: new ElementPeakFinder(kernel, tensions, step) });
   }
 
-  /** Goes on with the same lines on another mesh, on the clock of its steps. Of shapes a recording has one mesh only. */
+  /** Goes on with the same lines on another mesh, on the clock of its steps. What it shows is told on the first mesh. */
   goOn(lines: readonly Line[], kernel: LineKernel, { free, clock }: Pick<RecorderMake, "free" | "clock">): void {
-    if (this.#shown.length > 0) throw new Error("a recording shows the shapes of one mesh");
+    for (const [k, shown] of this.#shown.entries()) shown.goOn(lines[k]!, kernel.memory);
     this.#interval = clock.firstTime - timeOf(this.#clock, clock.firstStep - 1);
     this.#clock = clock;
     this.nextRow = clock.firstStep;
@@ -155,44 +154,15 @@ export class Recorder {
     this.#ringAt = withRoom(this.#ringAt, (this.frames + 1) * 2);
     const out = this.#positions;
     let o = this.frames * this.#perFrame;
-    for (let k = 0; k < this.#shown.length; k++) o = this.#framePositions(this.#shown[k]!, o);
+    for (let k = 0; k < this.#shown.length; k++) o = this.#shown[k]!.positions(out, o);
     for (let c = 0; c < 3; c++) out[o++] = ring[c]!;
     for (let c = 0; c < 3; c++) out[o++] = walker[c]!;
     this.#ringAt[2 * this.frames] = ringOnMain;
     this.#ringAt[2 * this.frames + 1] = ringOnBackup;
-    this.#frameTensions();
+    let at = this.frames * this.#perRow;
+    for (let k = 0; k < this.#shown.length; k++) at = this.#shown[k]!.tensions(this.#tensions, at);
     this.frames++;
     this.nextFrame = this.frames < this.#mostFrames ? this.frames / this.frameRate : Number.POSITIVE_INFINITY;
-  }
-
-  /** Writes a line's positions from place `o` on; returns the place after them. */
-  #framePositions({ base, pitch, nodes }: Line, o: number): number {
-    const m = this.#m;
-    const out = this.#positions;
-    const Y = (base + pitch) | 0;
-    const Z = (Y + pitch) | 0;
-    let at = o | 0;
-    for (let i = 0; i < nodes; i++, at = (at + 3) | 0) {
-      out[at] = m[(base + i) | 0]!;
-      out[(at + 1) | 0] = m[(Y + i) | 0]!;
-      out[(at + 2) | 0] = m[(Z + i) | 0]!;
-    }
-    return at;
-  }
-
-  #frameTensions(): void {
-    const m = this.#m;
-    const tensions = this.#tensions;
-    let o = (this.frames * this.#perRow) | 0;
-    for (let k = 0; k < this.#shown.length; k++) {
-      const { base, pitch, elements } = this.#shown[k]!;
-      const T = base + COLUMN.T * pitch;
-      const IL = base + COLUMN.IL * pitch;
-      for (let e = 0; e < elements; e++) {
-        tensions[(o + e) | 0] = m[(IL + e) | 0] === 0 ? Number.NaN : Math.max(0, m[(T + e) | 0]!);
-      }
-      o = (o + elements) | 0;
-    }
   }
 
   /** Takes the tensions of the step `nextRow` into the elements' peaks. */

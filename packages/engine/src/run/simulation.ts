@@ -48,6 +48,8 @@ export type Status = "running" | "done" | "diverged";
 export class Simulation {
   readonly problem: Problem;
   readonly options: SimulationOptions;
+  /** The mesh that the run began on, by which it is recorded. */
+  readonly firstModel: Model;
   readonly rest: StartRest;
   readonly recorder: Recorder;
   readonly ledger: LedgerKeeper;
@@ -76,6 +78,7 @@ export class Simulation {
     this.problem = problem;
     this.options = options;
     const bed = layBed(buildModel(problem, options), options.kernel);
+    this.firstModel = bed.model;
     this.rest = restAtStart(bed.model);
     const { main, backup, step } = bed.model;
     placeAtRest(main, bed.kernel.memory, this.rest.main);
@@ -118,6 +121,7 @@ export class Simulation {
     };
   }
 
+  /** On the present mesh. */
   get model(): Model {
     return this.#stage.model;
   }
@@ -168,10 +172,10 @@ export class Simulation {
 
   /**
    * Goes on from here on a coarser mesh (see `ModelOptions`), if it serves; says whether it does. A rig whose webbing slips, or on which
-   * somebody stands, or where something is still to fail, stays on its mesh; so does a recording of shapes.
+   * somebody stands, or where something is still to fail, stays on its mesh.
    */
   goOn(coarser: number): boolean {
-    if (this.status !== "running" || (this.options.shapes ?? true) || this.problem.main.slip) return false;
+    if (this.status !== "running" || this.problem.main.slip) return false;
     if (this.#feet.pushing || !this.#failures.over) return false;
     const model = buildModel(this.problem, { ...this.options, coarser });
     if (model.step <= this.model.step) return false;

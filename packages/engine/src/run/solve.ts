@@ -64,7 +64,7 @@ export function resultOf(run: Simulation): SimulationResult {
 }
 
 function recordingOf(run: Simulation): Recording {
-  const { model, recorder, problem, events } = run;
+  const { firstModel: model, recorder, problem, events } = run;
   const signals = Object.fromEntries(
     SIGNALS.map((name, k) => [name, recorder.channels[k]!.subarray(0, recorder.samples)]),
   );
