@@ -24,7 +24,8 @@ const TIME_AFTER_FAILURE = 0.05;
 
 /**
  * How much coarser a mesh will do [-] after a low point, where only the short elements of a tail that has whipped are given up; after
- * the high point that follows; and after one once the walker has settled but for a ring that may still slip.
+ * the high point that follows; and after one once the walker has settled but for a ring that may still slip. What it changes was counted:
+ * docs/decisions/0008-mesh-after-the-catch.md.
  */
 const COARSER = { low: 1, high: 1.5, calm: 2 } as const;
 /** What comes off whips for so long: the longest tail with short elements, there and back, at the speed of a soft webbing's recoil [s]. */

@@ -30,7 +30,7 @@ export interface EndsEarly {
 /** Share done that a run has reached when it has taken as long as usual [-]. */
 const USUAL_DONE_SHARE = 0.9;
 
-/** Yields the share done. Runs once more with half the step when the numbers went wrong. */
+/** Yields the share done. Runs once more with half the step, on one mesh to the end, when the numbers went wrong. */
 export function* solveInSlices(
   problem: Problem,
   options: SimulationOptions,
@@ -38,13 +38,14 @@ export function* solveInSlices(
 ): Generator<number, SimulationResult, void> {
   const first = yield* solveOnce(problem, options, early);
   if (first.ok || (first.reason !== "audit" && first.reason !== "diverged")) return first;
-  return yield* solveOnce(problem, { ...options, stepShare: RETRY_STEP_SHARE }, early);
+  return yield* solveOnce(problem, { ...options, stepShare: RETRY_STEP_SHARE }, early, false);
 }
 
 function* solveOnce(
   problem: Problem,
   options: SimulationOptions,
   early: EndsEarly | undefined,
+  mayCoarsen = true,
 ): Generator<number, SimulationResult, void> {
   const started = startRun(problem, options);
   if (!started.ok) return started;
@@ -57,7 +58,7 @@ function* solveOnce(
       run.finish();
       continue;
     }
-    const next = watch?.coarser?.() ?? 0;
+    const next = mayCoarsen ? (watch?.coarser?.() ?? 0) : 0;
     if (next !== wanted && next > coarser && run.goOn(next)) coarser = next;
     wanted = next;
     yield early ? shareDone(run.time, early.usually, problem.duration) : run.progress;
