@@ -54,12 +54,15 @@ export function reasonText(language: Language, rig: Rig, outcome: Outcome, reaso
     case "partFails": {
       const part = partOf(outcome, reason.part);
       const worst = failing(part);
-      return say("verdict.partFails", {
+      const [low, high] = worst.marginInterval;
+      const values = {
         part: partInSentence(say, rig, placed(part, worst)),
         strength: strength(worst.strength5),
         demand: load(worst.demand),
         event: event(worst.whatIf),
-      });
+      };
+      if (high < 1) return say("verdict.partFails", values);
+      return say("verdict.partMayFail", { ...values, low: margin(low), high: margin(high) });
     }
     case "partThin": {
       const part = partOf(outcome, reason.part);

@@ -159,6 +159,25 @@ describe("a verdict", () => {
     expect(sentence).toContain("One more part is thin.");
   });
 
+  it("says of a part that fails whether more runs could tell otherwise", () => {
+    const failing = (marginInterval: readonly [number, number]) => {
+      const leash = outcome.parts.find(({ id }) => id === "leash")!;
+      const byClass = { expected: { ...leash.byClass.expected!, margin: 0.99, marginInterval } };
+      return words.verdict(
+        rig,
+        changed(outcome, {
+          verdict: "fails",
+          parts: outcome.parts.map((one) => (one === leash ? { ...one, byClass } : one)),
+          reasons: [{ kind: "partFails", part: "leash" }],
+        }),
+      );
+    };
+    expect(failing([0.9, 0.995])).not.toContain("not settled");
+    expect(failing([0.9659, 1.0529])).toContain(
+      "This is not settled: its margin lies between 0.96 and 1.05, and more runs would tell.",
+    );
+  });
+
   it("says why the likeliest to go first is not the part with the least margin, and only where it is not", () => {
     const part = { value: 0.4, low: 0.39, high: 0.41 };
     const likelyFirst = { whatIf: 0, parts: [{ id: "leash", first: part, fails: part }] } as const;
