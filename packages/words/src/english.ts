@@ -44,8 +44,7 @@ export const ENGLISH = {
   "part.verdict.notLoaded": "not loaded",
   "verdict.partFails":
     "Fails: {part} may have to carry {demand}; only {strength} can be counted on, what 19 of 20 such parts reach ({event}).",
-  "verdict.partMayFail":
-    "Fails: {part} may have to carry {demand}; only {strength} can be counted on, what 19 of 20 such parts reach ({event}). This is not settled: its margin lies between {low} and {high}, and more runs would tell.",
+  "verdict.failsUnsettled": "This is not settled: its margin lies between {low} and {high}, and more runs would tell.",
   "verdict.notCaught": "Fails: nothing holds the walker ({event}).",
   "verdict.ground": "Fails: the walker reaches the ground ({event}).",
   "verdict.groundMay":

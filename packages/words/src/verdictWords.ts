@@ -55,14 +55,13 @@ export function reasonText(language: Language, rig: Rig, outcome: Outcome, reaso
       const part = partOf(outcome, reason.part);
       const worst = failing(part);
       const [low, high] = worst.marginInterval;
-      const values = {
+      const said = say("verdict.partFails", {
         part: partInSentence(say, rig, placed(part, worst)),
         strength: strength(worst.strength5),
         demand: load(worst.demand),
         event: event(worst.whatIf),
-      };
-      if (high < 1) return say("verdict.partFails", values);
-      return say("verdict.partMayFail", { ...values, low: margin(low), high: margin(high) });
+      });
+      return high < 1 ? said : `${said} ${say("verdict.failsUnsettled", { low: margin(low), high: margin(high) })}`;
     }
     case "partThin": {
       const part = partOf(outcome, reason.part);

@@ -5,7 +5,7 @@
  */
 import { COLUMN, MOST_BRANCHES, RUN } from "../kernel/lineLayout.ts";
 import { type Line, runIndexAt } from "./line.ts";
-import { elementSpan } from "./lineState.ts";
+import { elementSpan, emptyElement, isEmpty } from "./lineState.ts";
 import { tensionAt } from "./tensionCurve.ts";
 
 /** A line and the kernel's memory in which it lies. */
@@ -20,8 +20,8 @@ interface Piece {
   readonly last: number;
 }
 
-/** Fractions of a line that differ by less are one place [-]. */
-const SAME_PLACE = 1e-9;
+/** Whether two fractions of a line are one place, but for rounding. */
+export const isSamePlace = (a: number, b: number): boolean => Math.abs(a - b) < 1e-9;
 
 /** False, and nothing is written, where an element has parted that the new mesh does not have. */
 export function carryLine(from: Laid, to: Laid): boolean {
@@ -35,21 +35,19 @@ export function carryLine(from: Laid, to: Laid): boolean {
     carryNodes(from, before[k]!, to, piece);
     carryElements(from, before[k]!, to, piece);
   }
-  for (const e of gone) takeOut(to, e);
+  for (const e of gone) emptyElement(to.line, to.memory, e);
   return true;
 }
 
 /** Elements that have parted, and the seam, which is no element. */
 function partedElements({ line, memory }: Laid): readonly number[] {
-  const IL = line.base + COLUMN.IL * line.pitch;
-  return Array.from({ length: line.elements }, (_, e) => e).filter((e) => memory[IL + e] === 0);
+  return Array.from({ length: line.elements }, (_, e) => e).filter((e) => isEmpty(line, memory, e));
 }
 
 function sameElement(from: Line, to: Line, e: number): number | undefined {
   const [low, high] = [from.fractions[e]!, from.fractions[e + 1]!];
-  const near = (a: number, b: number) => Math.abs(a - b) < SAME_PLACE;
   for (let i = 0; i < to.elements; i++) {
-    if (near(to.fractions[i]!, low) && near(to.fractions[i + 1]!, high)) return i;
+    if (isSamePlace(to.fractions[i]!, low) && isSamePlace(to.fractions[i + 1]!, high)) return i;
   }
   return undefined;
 }
@@ -151,11 +149,4 @@ function branchForces({ line, memory: m }: Laid, { first, last }: Piece): Float6
     }
   }
   return forces;
-}
-
-function takeOut({ line, memory: m }: Laid, e: number): void {
-  m[line.base + COLUMN.IL * line.pitch + e] = 0;
-  m[line.base + COLUMN.S * line.pitch + e] = Number.POSITIVE_INFINITY;
-  m[line.base + COLUMN.T * line.pitch + e] = 0;
-  m[line.base + COLUMN.E * line.pitch + e] = -1;
 }

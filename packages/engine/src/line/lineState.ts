@@ -49,13 +49,22 @@ export function killElement(line: Line, m: Float64Array, e: number, out: Float64
   const IL = base + COLUMN.IL * pitch + e;
   const strain = elementSpan(line, m, e) * m[IL]! - 1;
   out[0] = out[0]! + (0.5 * m[base + COLUMN.T * pitch + e]! * (strain - m[base + COLUMN.E * pitch + e]!)) / m[IL]!;
-  m[IL] = 0;
+  emptyElement(line, m, e);
+  return held;
+}
+
+/** Leaves an element without length, strength and pull, as one that has parted. */
+export function emptyElement({ base, pitch }: Line, m: Float64Array, e: number): void {
+  m[base + COLUMN.IL * pitch + e] = 0;
   m[base + COLUMN.S * pitch + e] = Number.POSITIVE_INFINITY;
   m[base + COLUMN.T * pitch + e] = 0;
   m[base + COLUMN.E * pitch + e] = -1;
   for (let b = 0; b < MOST_BRANCHES; b++) m[base + (COLUMN.R + b) * pitch + e] = 0;
-  return held;
 }
+
+/** Whether an element has parted; true of a seam too, cut or not. */
+export const isEmpty = ({ base, pitch }: Line, m: Float64Array, e: number): boolean =>
+  m[base + COLUMN.IL * pitch + e] === 0;
 
 /** Words for the first node of a line whose place is no longer a number; undefined when all are. */
 export function lostNode(line: Line, m: Float64Array): string | undefined {

@@ -103,15 +103,17 @@ export function buildModel(problem: Problem, options: ModelOptions = {}): Model 
   const standard = Math.min(ELEMENT_SIZE.standard.size, chord / ELEMENT_SIZE.standard.least);
   const draftMain = (places: readonly NodePlace[], sizeOf?: SizeOf) =>
     placeLine(draftLine("main", problem.main, mainLength, size, places, innerCut, sizeOf), 0);
-  const first = draftMain(heldAtStart, tailSizes(problem, { size, standard }));
-  const main = coarser === undefined ? first : draftMain(coarser === 1 ? heldAtStart : held);
+  const first = () => draftMain(heldAtStart, tailSizes(problem, { size, standard }));
+  const main = coarser === undefined ? first() : draftMain(coarser === 1 ? heldAtStart : held);
+  // Elements of the backup follow the main line that the run began on, as long as they stay as they are.
+  const ruling = coarser === 1 ? first() : main;
   const backupDraft =
     problem.backup &&
     draftLine(
       "backup",
       problem.backup,
       chord * (1 + problem.backup.slack),
-      size * backupScale(problem, stepLimit(coarser === 1 ? first : main) / size),
+      size * backupScale(problem, stepLimit(ruling) / size),
       shared,
       undefined,
     );

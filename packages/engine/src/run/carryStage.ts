@@ -1,14 +1,12 @@
 /** Lays a run onto another mesh of the same problem, between two steps. */
 import type { LineKernel } from "../kernel/lineKernel.ts";
 import { COLUMN } from "../kernel/lineLayout.ts";
-import { carryLine } from "../line/carryLine.ts";
+import { carryLine, isSamePlace } from "../line/carryLine.ts";
 import { heightEnergy, kineticEnergy, stretchEnergy } from "../line/lineEnergy.ts";
+import { isEmpty } from "../line/lineState.ts";
 import type { Model } from "../line/model.ts";
 import { contactStiffness, type StartRest } from "../statics/start.ts";
 import { type Bed, layBed, makeStage, type Stage } from "./stage.ts";
-
-/** Joints whose places differ by less are at the same place [-]. */
-const SAME_PLACE = 1e-9;
 
 /** The present moment of a run. */
 export interface Moment {
@@ -50,7 +48,9 @@ export function carryStage(
   stage.joints.takeOver(from.joints);
   stage.leash.takeOver(from.leash, moment.leashSpan());
   for (const [k, contact] of stage.contacts.entries()) {
-    if (!contact.takeOver(from.contacts[k]!, moment.ring, partedIn(bed, k))) return undefined;
+    // The seam has parted as well: it is cut before anything is carried.
+    const parted = (e: number) => isEmpty(contact.line, bed.kernel.memory, e);
+    if (!contact.takeOver(from.contacts[k]!, moment.ring, parted)) return undefined;
   }
   const lost = (k: number) => lineEnergy(from, k) - lineEnergy(stage, k);
   const lines = [lost(0), model.backup ? lost(1) : 0] as const;
@@ -60,18 +60,11 @@ export function carryStage(
 function sameJoints(from: Model, to: Model): boolean {
   return from.joints.every(({ main, backup }, k) => {
     const other = to.joints[k]!;
-    const apart = [
-      from.main.fractions[main]! - to.main.fractions[other.main]!,
-      from.backup!.fractions[backup]! - to.backup!.fractions[other.backup]!,
-    ];
-    return apart.every((one) => Math.abs(one) < SAME_PLACE);
+    return (
+      isSamePlace(from.main.fractions[main]!, to.main.fractions[other.main]!) &&
+      isSamePlace(from.backup!.fractions[backup]!, to.backup!.fractions[other.backup]!)
+    );
   });
-}
-
-/** Whether an element has parted; the seam as well, which is cut before anything is carried. */
-function partedIn({ lines, kernel }: Bed, k: number): (e: number) => boolean {
-  const { base, pitch } = lines[k]!;
-  return (e) => kernel.memory[base + COLUMN.IL * pitch + e] === 0;
 }
 
 function lineEnergy({ lines, kernel }: Bed, k: number): number {

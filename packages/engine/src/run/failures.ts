@@ -8,7 +8,7 @@ import { type Clock, timeOf } from "../clock.ts";
 import { COLUMN } from "../kernel/lineLayout.ts";
 import type { Line } from "../line/line.ts";
 import type { EndSupport } from "../line/lineEnds.ts";
-import { killElement, nodePosition } from "../line/lineState.ts";
+import { isEmpty, killElement, nodePosition } from "../line/lineState.ts";
 import type { Model } from "../line/model.ts";
 import type { Spent } from "../record/energyAudit.ts";
 import type { RunEvent } from "../record/recording.ts";
@@ -107,7 +107,7 @@ export class Failures {
     const node = at <= 0 || main.seam < 0 ? (at < 0.5 ? 0 : main.nodes - 1) : main.seam;
     if (node === main.seam) joints.cutSeam();
     else this.#release(node === 0 ? "A" : "B");
-    this.restretch(0);
+    this.#restretch(0);
     this.#note({ time: t, kind: "cut", part: "main", at, position: nodePosition(main, this.#m, node) });
     this.#lastBreak[0] = { time: t, element: Math.min(node, main.elements - 1) };
   }
@@ -122,14 +122,11 @@ export class Failures {
     else contacts[0]!.freeB = true;
   }
 
-  /** Finds the live stretch of a line that the ring is on. */
-  restretch(k: number): void {
+  #restretch(k: number): void {
     const line = this.#parts.lines[k]!;
     const m = this.#m;
     const wholeSeam = line.seam < 0 || this.#cutAt < Number.POSITIVE_INFINITY;
-    this.#parts.contacts[k]!.restretch(
-      (e) => m[line.base + COLUMN.IL * line.pitch + e] === 0 && !(wholeSeam && e === line.seam),
-    );
+    this.#parts.contacts[k]!.restretch((e) => isEmpty(line, m, e) && !(wholeSeam && e === line.seam));
   }
 
   #failLeg(t: number): void {
@@ -206,7 +203,7 @@ export class Failures {
     spent.parted += held;
     spent.lines[k as 0 | 1] += held;
     this.#lastBreak[k] = { time: t, element: worst };
-    this.restretch(k);
+    this.#restretch(k);
     const at = 0.5 * (line.fractions[worst]! + line.fractions[worst + 1]!);
     this.#note({ time: t, kind: "break", part: line.name, at, value, position: nodePosition(line, m, worst) });
   }
